@@ -1,0 +1,27 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <string>
+
+#include "base/money.h"
+
+namespace seamward {
+
+/// Inches to the nearest 1/64 as a reduced fraction: `3/64 in`, `1 1/2 in`, `0 in`; a positive length that
+/// rounds to nothing reads `under 1/64 in`.
+[[nodiscard]] std::string inches_text(double meters);
+
+/// Millimeters with at most two decimals: `1.2 mm`, `0.76 mm`, `25 mm`; a positive length that rounds to
+/// nothing reads `under 0.01 mm`.
+[[nodiscard]] std::string millimeters_text(double meters);
+
+/// `3/64 in (1.2 mm)`
+[[nodiscard]] std::string width_text(double meters);
+
+/// `$1,250.00`
+[[nodiscard]] std::string money_text(Money money);
+
+/// A length for an answer meant for programs: millimeters, rounded to 1e-6 mm and no further.
+[[nodiscard]] double answer_millimeters(double meters);
+
+}  // namespace seamward

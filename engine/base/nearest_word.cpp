@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "base/nearest_word.h"
+
+#include <algorithm>
+#include <string>
+#include <vector>
+
+namespace seamward {
+
+namespace {
+
+constexpr std::size_t longest = 64;
+
+/// Letters alike whatever their case; `-`, `_` and space alike.
+char folded(char c) {
+    if (c >= 'A' && c <= 'Z') return static_cast<char>(c - 'A' + 'a');
+    return c == '_' || c == ' ' ? '-' : c;
+}
+
+std::size_t edits(std::string_view a, std::string_view b) {
+    std::vector<std::size_t> before(b.size() + 1);
+    std::vector<std::size_t> above(b.size() + 1);
+    std::vector<std::size_t> row(b.size() + 1);
+    for (std::size_t j = 0; j <= b.size(); ++j) above[j] = j;
+    for (std::size_t i = 1; i <= a.size(); ++i) {
+        row[0] = i;
+        for (std::size_t j = 1; j <= b.size(); ++j) {
+            const bool same = folded(a[i - 1]) == folded(b[j - 1]);
+            row[j] = std::min({above[j] + 1, row[j - 1] + 1, above[j - 1] + (same ? 0U : 1U)});
+            if (i > 1 && j > 1 && folded(a[i - 1]) == folded(b[j - 2]) && folded(a[i - 2]) == folded(b[j - 1])) {
+                row[j] = std::min(row[j], before[j - 2] + 1);
+            }
+        }
+        std::swap(before, above);
+        std::swap(above, row);
+    }
+    return above[b.size()];
+}
+
+}  // namespace
+
+std::optional<std::string_view> nearest_word(std::string_view word, std::span<const std::string_view> known) {
+    if (word.empty() || word.size() > longest) return std::nullopt;
+    std::optional<std::string_view> nearest;
+    std::size_t fewest = longest;
+    for (const std::string_view candidate : known) {
+        if (candidate.empty() || candidate.size() > longest) continue;
+        const std::size_t longer = std::max(word.size(), candidate.size());
+        const std::size_t shorter = std::min(word.size(), candidate.size());
+        const std::size_t allowed = std::max<std::size_t>(1, longer / 3);
+        if (longer - shorter > allowed || longer - shorter >= fewest) continue;
+        const std::size_t n = edits(word, candidate);
+        if (n <= allowed && n < fewest && n < longer) {
+            fewest = n;
+            nearest = candidate;
+        }
+    }
+    return nearest;
+}
+
+std::string suggestion(std::string_view word, std::span<const std::string_view> known) {
+    if (const auto nearest = nearest_word(word, known)) return "did you mean " + std::string(*nearest) + "?";
+    constexpr std::size_t most = 24;
+    if (known.empty() || known.size() > most) return "";
+    std::string list = "known: ";
+    for (std::size_t i = 0; i < known.size(); ++i) list += (i == 0 ? "" : ", ") + std::string(known[i]);
+    return list;
+}
+
+}  // namespace seamward

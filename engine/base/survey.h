@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <array>
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "base/index.h"
+#include "base/money.h"
+#include "base/shapes.h"
+
+namespace seamward {
+
+/// A point in the frame of the job, in meters, z up.
+struct Point {
+    double x = 0, y = 0, z = 0;
+};
+
+/// Distance in meters.
+[[nodiscard]] double distance(const Point& a, const Point& b);
+
+enum class SpaceKind : std::uint8_t { outdoors, cavity, attached, living, harborage };
+
+/// One connected body of air.
+struct Space {
+    std::string id;
+    std::string name;  ///< for people; empty when the file gave none
+    SpaceKind kind = SpaceKind::cavity;
+    bool source = false;  ///< starts entry paths as outdoors does
+
+    [[nodiscard]] bool starts_paths() const { return kind == SpaceKind::outdoors || source; }
+    [[nodiscard]] bool is_living() const { return kind == SpaceKind::living; }
+    [[nodiscard]] const std::string& label() const { return name.empty() ? id : name; }
+};
+
+/// What a gap is there for.
+enum class Duty : std::uint8_t { none, drain, weep, vent, exhaust, combustion_air, flood, relief, movement, operable };
+
+/// How a size came to be known, and how far it may be off.
+struct Evidence {
+    enum class How : std::uint8_t { measured, modeled, assumed };
+    How how = How::assumed;
+    double plus_minus = 0;  ///< meters, applies to the clear width
+};
+
+/// What the survey itself says about closing a gap.
+struct Closing {
+    std::optional<Money> cost;  ///< full closing of one piece, labor included; then the only treatment
+    std::string never;          ///< why it must never be closed; empty when it may be
+};
+
+/// An opening between two different spaces.
+struct Gap {
+    std::string id;
+    std::string name;  ///< for people; empty when the file gave none
+    std::array<SpaceIndex, 2> between;
+    Shape shape;
+    std::uint32_t count = 1;  ///< that many alike, one gap in paths; sizes and cost are per piece
+    Duty duty = Duty::none;
+    std::optional<Point> at;
+    std::optional<double> depth;  ///< meters, through the part
+    std::vector<std::string> substrates;
+    Evidence evidence;
+    Closing closing;
+
+    [[nodiscard]] const std::string& label() const { return name.empty() ? id : name; }
+    /// The space at the other side of the gap.
+    [[nodiscard]] SpaceIndex across(SpaceIndex from) const { return between[0] == from ? between[1] : between[0]; }
+};
+
+/// Everything known of a house as far as ways in are concerned: nodes and edges.
+struct Survey {
+    std::vector<Space> spaces;
+    std::vector<Gap> gaps;
+
+    [[nodiscard]] const Space& operator[](SpaceIndex i) const { return spaces[i.value]; }
+    [[nodiscard]] const Gap& operator[](GapIndex i) const { return gaps[i.value]; }
+};
+
+}  // namespace seamward

@@ -1,0 +1,92 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The only user of libyaml. Its event parser is iterative and leaves anchors to us, so that neither nesting nor
+// aliases can blow up; docs/dependencies.md has the measurements that chose it.
+#include <yaml.h>
+
+#include <memory>
+
+#include "base/document_builder.h"
+
+namespace seamward {
+
+namespace {
+
+Place place_of(const yaml_mark_t& mark) { return {static_cast<std::uint32_t>(mark.line + 1), static_cast<std::uint32_t>(mark.column + 1)}; }
+
+std::string_view view(const yaml_char_t* text) { return text == nullptr ? std::string_view() : reinterpret_cast<const char*>(text); }
+
+bool means_null(std::string_view text) { return text.empty() || text == "~" || text == "null" || text == "Null" || text == "NULL"; }
+
+class Parser {
+public:
+    explicit Parser(std::string_view text) {
+        if (yaml_parser_initialize(&parser_) == 0) throw std::bad_alloc();
+        yaml_parser_set_input_string(&parser_, reinterpret_cast<const unsigned char*>(text.data()), text.size());
+    }
+    ~Parser() { yaml_parser_delete(&parser_); }
+    Parser(const Parser&) = delete;
+    Parser& operator=(const Parser&) = delete;
+
+    using Event = std::unique_ptr<yaml_event_t, decltype(&yaml_event_delete)>;
+
+    /// The next event into `storage`; the caller's pointer frees what is in it.
+    Event next(yaml_event_t& storage, const DocumentBuilder& builder) {
+        if (yaml_parser_parse(&parser_, &storage) == 0) fail(builder);
+        return {&storage, &yaml_event_delete};
+    }
+
+private:
+    [[noreturn]] void fail(const DocumentBuilder& builder) const {
+        if (parser_.error == YAML_MEMORY_ERROR) throw std::bad_alloc();
+        const std::string problem = parser_.problem != nullptr ? parser_.problem : "malformed";
+        if (parser_.error == YAML_READER_ERROR) {
+            builder.fail(place_of(parser_.mark), "the file is not UTF-8 text (" + problem + ")", "save it as UTF-8");
+        }
+        std::string what = "YAML syntax: " + problem;
+        if (parser_.context != nullptr) {
+            what += std::string(" (") + parser_.context + " that begins on line " + std::to_string(parser_.context_mark.line + 1) + ')';
+        }
+        const bool tab = problem.find("cannot start any token") != std::string::npos;
+        builder.fail(place_of(parser_.problem_mark), what,
+                     tab ? "YAML is indented with spaces, not tabs, and a value that begins with @, `, % or a quote stands in quotes"
+                         : "check the indentation, colons, brackets and quotes just before this place");
+    }
+
+    yaml_parser_t parser_{};
+};
+
+}  // namespace
+
+Document parse_yaml(std::string_view text, const std::string& shown_as) {
+    DocumentBuilder builder(shown_as);
+    Parser parser(text);
+    for (bool done = false; !done;) {
+        yaml_event_t event{};
+        const Parser::Event owner = parser.next(event, builder);
+        const Place place = place_of(event.start_mark);
+        switch (event.type) {
+            case YAML_SCALAR_EVENT: {
+                const auto& scalar = event.data.scalar;
+                const std::string_view value(reinterpret_cast<const char*>(scalar.value), scalar.length);
+                const bool plain = scalar.style == YAML_PLAIN_SCALAR_STYLE && view(scalar.tag).empty();
+                const auto kind = !plain ? Document::Kind::quoted : means_null(value) ? Document::Kind::null : Document::Kind::plain;
+                builder.scalar(place, value, kind, view(scalar.anchor));
+                break;
+            }
+            case YAML_SEQUENCE_START_EVENT:
+                builder.begin(place, Document::Kind::sequence, view(event.data.sequence_start.anchor));
+                break;
+            case YAML_MAPPING_START_EVENT:
+                builder.begin(place, Document::Kind::mapping, view(event.data.mapping_start.anchor));
+                break;
+            case YAML_SEQUENCE_END_EVENT:
+            case YAML_MAPPING_END_EVENT: builder.end(); break;
+            case YAML_ALIAS_EVENT: builder.alias(place, view(event.data.alias.anchor)); break;
+            case YAML_STREAM_END_EVENT: done = true; break;
+            default: break;
+        }
+    }
+    return builder.finish();
+}
+
+}  // namespace seamward

@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A step of the build: checks the tables and writes them as a C++ file of string literals.
+// embed_tables FOLDER OUTPUT.cpp
+#include <cstdio>
+#include <exception>
+#include <filesystem>
+#include <fstream>
+#include <functional>
+
+#include "base/file_io.h"
+#include "catalog/tables.h"
+
+namespace {
+
+void append_literal(std::string& out, const std::string& name, const std::string& text) {
+    out += "const std::string_view " + name + " =";
+    constexpr std::size_t piece = 8000;  // compilers limit one literal, not a row of them
+    for (std::size_t at = 0; at < text.size(); at += piece) out += "\n    R\"~~~(" + text.substr(at, piece) + ")~~~\"";
+    out += ";\n";
+}
+
+}  // namespace
+
+int main(int argc, char** argv) try {
+    if (argc != 3) {
+        std::fprintf(stderr, "usage: embed_tables FOLDER OUTPUT.cpp\n");
+        return 2;
+    }
+    const std::filesystem::path folder = argv[1];
+    std::string out = "#include \"catalog/shipped_text.h\"\n\nnamespace seamward::shipped_text {\n\n";
+    const auto embed = [&](const std::string& name, const std::function<void(const std::string&, const std::string&)>& check) {
+        const std::filesystem::path path = folder / (name + ".yaml");
+        const std::string text = seamward::read_file(path, path.string(), 1 << 20);
+        check(text, path.string());
+        append_literal(out, name, text);
+    };
+    embed("pests", [](const std::string& text, const std::string& path) { (void)seamward::read_pests(text, path); });
+    embed("gauges", [](const std::string& text, const std::string& path) { (void)seamward::read_gauges(text, path); });
+    embed("treatments", [](const std::string& text, const std::string& path) { (void)seamward::read_treatments(text, path); });
+    out += "\n}  // namespace seamward::shipped_text\n";
+    std::ofstream file(argv[2], std::ios::binary);
+    file << out;
+    file.close();
+    return file ? 0 : 1;
+} catch (const std::exception& fault) {
+    std::fprintf(stderr, "%s\n", fault.what());
+    return 1;
+}

@@ -1,0 +1,27 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "catalog/passage.h"
+
+#include <cmath>
+
+namespace seamward {
+
+namespace {
+
+bool fits(double needed, double there) { return needed <= there + passage_tolerance; }
+
+struct Passes {
+    PassageSize pest;
+
+    bool operator()(const Slot& slot) const { return fits(pest.slit, slot.width) && fits(pest.hole, slot.length); }
+    bool operator()(const Ring& ring) const { return (*this)(Slot{ring.width, mid_circumference(ring)}); }
+    bool operator()(const Hole& hole) const { return fits(pest.hole, hole.diameter); }
+    bool operator()(const Mesh& mesh) const {
+        return fits(std::sqrt((pest.slit * pest.slit + pest.hole * pest.hole) / 2), mesh.opening);
+    }
+};
+
+}  // namespace
+
+bool passes(const PassageSize& pest, const Shape& opening) { return !is_shut(opening) && std::visit(Passes{pest}, opening); }
+
+}  // namespace seamward

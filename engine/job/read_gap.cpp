@@ -1,0 +1,147 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "job/read_gap.h"
+
+#include <array>
+
+#include "base/record.h"
+
+namespace seamward {
+
+namespace {
+
+constexpr std::array<std::string_view, 15> gap_keys{"id",   "name", "between", "slot",  "hole",       "ring",     "mesh", "count",
+                                                    "duty", "at",   "depth",   "substrates", "evidence", "closing", "note"};
+constexpr std::array<std::string_view, 4> shape_words{"slot", "hole", "ring", "mesh"};
+constexpr std::array<std::string_view, 2> slot_keys{"width", "length"};
+constexpr std::array<std::string_view, 1> hole_keys{"diameter"};
+constexpr std::array<std::string_view, 2> ring_keys{"width", "around"};
+constexpr std::array<std::string_view, 2> mesh_keys{"opening", "area"};
+constexpr std::array<std::string_view, 10> duty_words{"none",  "drain",  "weep",     "vent",    "exhaust", "combustion-air",
+                                                      "flood", "relief", "movement", "operable"};
+constexpr std::array<std::string_view, 2> evidence_keys{"how", "plus_minus"};
+constexpr std::array<std::string_view, 3> how_words{"measured", "modeled", "assumed"};
+constexpr std::array<std::string_view, 2> closing_keys{"cost", "never"};
+
+Shape read_shape(std::string_view word, Node node, Diagnostics& diagnostics) {
+    if (word == "slot") {
+        const Record slot(node, slot_keys, word, diagnostics);
+        slot.require({"width", "length"});
+        return Slot{slot.length("width").value_or(0), slot.length("length").value_or(0)};
+    }
+    if (word == "hole") {
+        const Record hole(node, hole_keys, word, diagnostics);
+        hole.require({"diameter"});
+        return Hole{hole.length("diameter").value_or(0)};
+    }
+    if (word == "ring") {
+        const Record ring(node, ring_keys, word, diagnostics);
+        ring.require({"width", "around"});
+        return Ring{ring.length("width").value_or(0), ring.length("around").value_or(0)};
+    }
+    const Record mesh(node, mesh_keys, word, diagnostics);
+    mesh.require({"opening"});
+    return Mesh{mesh.length("opening").value_or(0), mesh.area("area").value_or(0)};
+}
+
+void read_the_shape(const Record& record, Gap& gap, Diagnostics& diagnostics) {
+    std::string_view first;
+    for (const std::string_view word : shape_words) {
+        if (!record.has(word)) continue;
+        const Shape shape = read_shape(word, record[word], diagnostics);
+        if (first.empty()) {
+            first = word;
+            gap.shape = shape;
+        } else {
+            record.report(record[word].place(), "a gap has exactly one shape, this one is a " + std::string(first) + " and a " + std::string(word),
+                          "keep one, or make two gaps of it");
+        }
+    }
+    if (first.empty()) record.report(record.place(), "gap has no shape", "add slot: {width: ..., length: ...}, or hole, ring or mesh");
+}
+
+void read_ends(const Record& record, const IdIndex& spaces, Gap& gap, Diagnostics& diagnostics) {
+    if (!record.has("between")) {
+        record.report(record.place(), "gap has no between", "add between: [SPACE, SPACE]");
+        return;
+    }
+    const Node node = record["between"];
+    if (!node.is_sequence() || node.size() != 2) {
+        const std::string ends = node.is_sequence() ? std::to_string(node.size()) : "no list of";
+        record.report(node.place(), "a gap joins exactly two spaces, here stand " + ends, "write between: [SPACE, SPACE]");
+        return;
+    }
+    std::size_t end = 0;
+    record.each("between", [&](Node id) {
+        if (const auto position = spaces.resolve(id, "space", diagnostics)) gap.between[end] = {*position};
+        ++end;
+    });
+    if (gap.between[0].valid() && gap.between[0] == gap.between[1]) {
+        record.report(node.place(), "this gap leads from a space to itself", "name the spaces on its two sides");
+    }
+}
+
+void read_at(const Record& record, Gap& gap, Diagnostics& diagnostics) {
+    if (!record.has("at")) return;
+    const Node node = record["at"];
+    if (!node.is_sequence() || node.size() != 3) {
+        record.report(node.place(), "at is a point of three coordinates", "write at: [4.5 m, 9 m, 0.05 m]");
+        return;
+    }
+    std::array<double, 3> point{};
+    std::size_t axis = 0;
+    bool whole = true;
+    record.each("at", [&](Node coordinate) {
+        const Parsed<double> parsed = coordinate.is_scalar()
+                                          ? parse_coordinate(coordinate.text())
+                                          : Parsed<double>{std::nullopt, {"a coordinate is a length", "write for example 4.5 m"}};
+        if (parsed) point.at(axis) = *parsed;
+        else diagnostics.add(coordinate.place(), "at: " + parsed.fault.what, parsed.fault.mend);
+        whole = whole && parsed;
+        ++axis;
+    });
+    if (whole) gap.at = Point{point[0], point[1], point[2]};
+}
+
+void read_evidence(const Record& record, Gap& gap, Diagnostics& diagnostics) {
+    if (!record.has("evidence")) return;
+    const Record evidence(record["evidence"], evidence_keys, "evidence", diagnostics);
+    const std::optional<std::size_t> how = evidence.word("how", how_words);
+    gap.evidence.how = how ? static_cast<Evidence::How>(*how) : Evidence::How::assumed;
+    gap.evidence.plus_minus = evidence.length("plus_minus").value_or(0);
+}
+
+void read_closing(const Record& record, Gap& gap, Diagnostics& diagnostics) {
+    if (!record.has("closing")) return;
+    const Record closing(record["closing"], closing_keys, "closing", diagnostics);
+    gap.closing.cost = closing.money("cost");
+    gap.closing.never = closing.text("never").value_or("");
+    if (!closing.usable() || closing.has("cost") != closing.has("never")) return;
+    record.report(closing.place(), "closing holds either a cost or the reason why never, not " + std::string(closing.has("cost") ? "both" : "neither"),
+                  "write {cost: $8.00} or {never: \"why\"}");
+}
+
+}  // namespace
+
+Gap read_gap(Node node, const IdIndex& spaces, Diagnostics& diagnostics) {
+    const Record record(node, gap_keys, "gap", diagnostics);
+    Gap gap;
+    if (!record.usable()) return gap;
+    record.require({"id"});
+    gap.id = record.text("id").value_or("");
+    gap.name = record.text("name").value_or("");
+    (void)record.text("note");  // kept in the file for people
+    read_ends(record, spaces, gap, diagnostics);
+    read_the_shape(record, gap, diagnostics);
+    gap.count = record.count("count").value_or(1);
+    gap.duty = static_cast<Duty>(record.word("duty", duty_words).value_or(0));
+    read_at(record, gap, diagnostics);
+    gap.depth = record.length("depth");
+    record.each("substrates", [&](Node word) {
+        if (std::optional<std::string> text = read_text(word, "substrate", diagnostics)) gap.substrates.push_back(std::move(*text));
+    });
+    read_evidence(record, gap, diagnostics);
+    read_closing(record, gap, diagnostics);
+    return gap;
+}
+
+}  // namespace seamward

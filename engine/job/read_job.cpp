@@ -1,0 +1,197 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+#include <array>
+
+#include "base/nearest_word.h"
+#include "base/record.h"
+#include "catalog/shipped.h"
+#include "job/id_index.h"
+#include "job/job.h"
+#include "job/read_gap.h"
+
+namespace seamward {
+
+namespace {
+
+constexpr std::string_view version = "1";
+constexpr std::array<std::string_view, 7> job_file_keys{"seamward", "job", "house", "spaces", "gaps", "pests", "closed"};
+constexpr std::array<std::string_view, 5> job_keys{"name", "address", "surveyed", "surveyor", "notes"};
+constexpr std::array<std::string_view, 5> space_keys{"id", "kind", "source", "name", "note"};
+constexpr std::array<std::string_view, 5> kind_words{"outdoors", "cavity", "attached", "living", "harborage"};
+constexpr std::array<std::string_view, 5> pest_keys{"id", "name", "slit", "hole", "margin"};
+constexpr std::array<std::string_view, 4> closed_keys{"gap", "with", "opening", "note"};
+
+class JobReader {
+public:
+    JobReader(const Document& document, const RunContext& context)
+        : context_(context), diagnostics_(document.file()), file_(document.root(), job_file_keys, "job file", diagnostics_) {}
+
+    Job read() {
+        check_version();
+        read_head();
+        check_house();
+        read_spaces();
+        read_gaps();
+        read_pests();
+        read_closed();
+        diagnostics_.throw_if_any();
+        return std::move(job_);
+    }
+
+private:
+    void check_version() {
+        if (!file_.require({"seamward"})) return;
+        const Node node = file_["seamward"];
+        if (node.kind() == Document::Kind::plain && node.text() == version) return;
+        const std::string found = node.is_scalar() ? " \"" + std::string(node.text().substr(0, 40)) + '"' : "";
+        file_.report(node.place(), "unknown format version" + found, "this program reads seamward: 1");
+    }
+
+    void read_head() {
+        const Record head(file_["job"], job_keys, "job", diagnostics_);
+        job_.name = head.text("name").value_or("");
+        job_.address = head.text("address").value_or("");
+        job_.surveyed = head.text("surveyed").value_or("");
+        job_.surveyor = head.text("surveyor").value_or("");
+        job_.notes = head.text("notes").value_or("");
+    }
+
+    void check_house() {
+        const std::optional<std::string> house = file_.text("house");
+        if (!house) return;
+        const std::filesystem::path path = std::filesystem::path(diagnostics_.file()).parent_path() / *house;
+        std::error_code error;
+        const bool there = std::filesystem::exists(path, error);
+        file_.report(file_["house"].place(), there ? "this version works from surveys and does not open house files" : "no such file: " + path.string(),
+                     there ? "list the spaces and gaps of the house in the job file" : "check the path; it is taken from the folder of the job file");
+    }
+
+    /// Reports ids that stand twice. Ids are indexed once all are read, when their texts no longer move.
+    template <class Thing>
+    IdIndex index(const std::vector<Thing>& things, const std::vector<Place>& places, std::string_view called) {
+        IdIndex ids(things.size());
+        for (std::size_t i = 0; i < things.size(); ++i) {
+            if (ids.add(things[i].id) || things[i].id.empty()) continue;
+            diagnostics_.add(places[i], std::string(called) + " id \"" + things[i].id + "\" stands twice", "give each its own");
+        }
+        return ids;
+    }
+
+    void read_spaces() {
+        std::vector<Place> places;
+        file_.each("spaces", [&](Node node) {
+            const Record record(node, space_keys, "space", diagnostics_);
+            record.require({"id", "kind"});
+            Space space;
+            space.id = record.text("id").value_or("");
+            space.name = record.text("name").value_or("");
+            (void)record.text("note");
+            space.kind = static_cast<SpaceKind>(record.word("kind", kind_words).value_or(1));
+            space.source = record.truth("source").value_or(false);
+            places.push_back(node.place());
+            job_.survey.spaces.push_back(std::move(space));
+        });
+        spaces_ = index(job_.survey.spaces, places, "space");
+    }
+
+    void read_gaps() {
+        std::vector<Place> places;
+        if (file_.has("gaps")) {
+            job_.survey.gaps.reserve(file_["gaps"].size());
+            places.reserve(file_["gaps"].size());
+        }
+        file_.each("gaps", [&](Node node) {
+            if (places.size() % 1024 == 0) context_.check();
+            job_.survey.gaps.push_back(read_gap(node, spaces_, diagnostics_));
+            places.push_back(node.place());
+        });
+        gaps_ = index(job_.survey.gaps, places, "gap");
+    }
+
+    void read_pests() {
+        file_.each("pests", [&](Node node) {
+            Pest pest;
+            if (node.is_mapping()) {
+                const Record record(node, pest_keys, "pest", diagnostics_);
+                record.require({"id", "slit", "hole"});
+                pest.id = record.text("id").value_or("");
+                pest.name = record.text("name").value_or(pest.id);
+                pest.size = {record.length("slit").value_or(0), record.length("hole").value_or(0)};
+                pest.margin = record.percent("margin").value_or(pest.margin);
+            } else {
+                const std::optional<std::string> id = read_text(node, "pest", diagnostics_);
+                if (!id) return;
+                const Pest* shipped = shipped_pests().find(*id);
+                if (shipped == nullptr) {
+                    std::string mend = suggestion(*id, shipped_pests().ids());
+                    if (mend.empty()) mend = "docs/catalog.md lists them; or write your own, {id: ..., slit: ..., hole: ...}";
+                    diagnostics_.add(node.place(), "unknown pest \"" + *id + '"', mend);
+                    return;
+                }
+                pest = *shipped;
+            }
+            const bool twice = std::any_of(job_.pests.begin(), job_.pests.end(), [&](const Pest& other) { return other.id == pest.id; });
+            if (twice) diagnostics_.add(node.place(), "pest \"" + pest.id + "\" stands twice", "keep one");
+            job_.pests.push_back(std::move(pest));
+        });
+    }
+
+    void read_closed() {
+        std::vector<bool> seen(job_.survey.gaps.size(), false);
+        file_.each("closed", [&](Node node) {
+            const Record record(node, closed_keys, "closed entry", diagnostics_);
+            (void)record.text("note");
+            if (!record.require({"gap"})) return;
+            const auto position = gaps_.resolve(record["gap"], "gap", diagnostics_);
+            const std::string with = record.text("with").value_or("");
+            const Treatment* treatment = with.empty() ? nullptr : shipped_treatments().find(with);
+            if (!with.empty() && treatment == nullptr) {
+                record.report(record["with"].place(), "unknown treatment \"" + with + '"', suggestion(with, shipped_treatments().ids()));
+                return;
+            }
+            const bool leaves_mesh = treatment != nullptr && treatment->leaves == Treatment::Leaves::mesh;
+            if (leaves_mesh) record.require({"opening"});
+            if (!leaves_mesh && record.has("opening")) {
+                record.report(record["opening"].place(), "only a mesh leaves an opening", "write with: mesh, or leave opening out");
+            }
+            const double opening = record.length("opening").value_or(0);
+            if (!position) return;
+            if (seen[*position]) record.report(record.place(), "gap \"" + job_.survey.gaps[*position].id + "\" is closed twice", "keep one entry");
+            seen[*position] = true;
+            close({*position}, with, leaves_mesh ? opening : 0);
+        });
+    }
+
+    /// A mesh that is coarser than the gap itself changes nothing.
+    void close(GapIndex index, std::string with, double opening) {
+        Gap& gap = job_.survey.gaps[index.value];
+        job_.closed.push_back({index, std::move(with), gap.shape});
+        if (opening >= clear_width(gap.shape) && opening > 0) return;
+        gap.shape = Mesh{opening, 0};
+        gap.evidence.plus_minus = 0;
+    }
+
+    const RunContext& context_;
+    Diagnostics diagnostics_;
+    Record file_;
+    Job job_;
+    IdIndex spaces_{0};
+    IdIndex gaps_{0};
+};
+
+}  // namespace
+
+Job read_job(const std::filesystem::path& path, const RunContext& context) {
+    const Document document = read_document(path, path.string());
+    context.check();
+    return JobReader(document, context).read();
+}
+
+Job parse_job_yaml(std::string_view text, const std::string& shown_as) {
+    const Document document = parse_yaml(text, shown_as);
+    return JobReader(document, RunContext()).read();
+}
+
+std::string heading(const Job& job, const std::filesystem::path& path) { return job.name.empty() ? path.filename().string() : job.name; }
+
+}  // namespace seamward

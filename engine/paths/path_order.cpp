@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+#include <cmath>
+
+#include "paths/entry_path.h"
+
+namespace seamward {
+
+GapIndex pinch_gap(const Survey& survey, const EntryPath& path) {
+    return *std::min_element(path.gaps.begin(), path.gaps.end(),
+                             [&](GapIndex a, GapIndex b) { return clear_width(survey[a].shape) < clear_width(survey[b].shape); });
+}
+
+std::int64_t nanometers_between(const Point& a, const Point& b) { return std::llround(distance(a, b) * 1e9); }
+
+PathKey::PathKey(const Survey& survey, const EntryPath& path) : survey_(&survey), path_(path), length_(0) {
+    const Gap* previous = nullptr;
+    for (const GapIndex index : path.gaps) {
+        const Gap& gap = survey[index];
+        widths_.push_back(clear_width(gap.shape));
+        if (!gap.at) length_.reset();
+        if (length_ && previous != nullptr) *length_ += nanometers_between(*previous->at, *gap.at);
+        previous = &gap;
+    }
+    std::sort(widths_.begin(), widths_.end());
+}
+
+bool PathKey::before(const PathKey& other) const {
+    const auto [mine, theirs] = std::mismatch(widths_.begin(), widths_.end(), other.widths_.begin(), other.widths_.end());
+    if (mine != widths_.end() && theirs != other.widths_.end()) return *mine > *theirs;
+    if (widths_.size() != other.widths_.size()) return widths_.size() < other.widths_.size();
+    if (length_ != other.length_) return length_ && (!other.length_ || *length_ < *other.length_);
+    for (std::size_t i = 0; i < path_.gaps.size(); ++i) {
+        const int order = (*survey_)[path_.gaps[i]].id.compare((*survey_)[other.path_.gaps[i]].id);
+        if (order != 0) return order < 0;
+    }
+    const auto ends = [&](const EntryPath& path) { return std::pair((*survey_)[path.from()].id, (*survey_)[path.to()].id); };
+    return ends(path_) < ends(other.path_);
+}
+
+}  // namespace seamward

@@ -1,0 +1,166 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "paths/remaining_ways.h"
+
+#include <algorithm>
+#include <limits>
+#include <numeric>
+#include <queue>
+
+#include "network/spanning.h"
+#include "paths/entry_path.h"
+
+namespace seamward {
+
+namespace {
+
+std::vector<double> widths_of(const Network& network) {
+    std::vector<double> widths;
+    widths.reserve(network.links().size());
+    for (const Link& link : network.links()) widths.push_back(link.width);
+    return widths;
+}
+
+/// An edge between two passable spaces, or between one and the node that stands for all ends.
+struct Edge {
+    std::uint32_t a, b;
+    double width;
+    std::uint32_t link;
+    SpaceIndex end;  ///< the ending space when b is the end node
+};
+
+}  // namespace
+
+RemainingWays::RemainingWays(const Survey& survey, const Network& network, const Roles& roles, bool by_length, const RunContext& context)
+    : survey_(survey),
+      network_(network),
+      by_length_(by_length),
+      tallies_(widths_of(network)),
+      rank_(network.links().size()),
+      tally_(network.space_count() + 1, unreached) {
+    for (std::size_t i = 0; i < rank_.size(); ++i) rank_[i] = tallies_.rank(network.links()[i].width);
+    context.check();
+    keep_spanning_steps(roles);
+    reach_all(context);
+}
+
+void RemainingWays::keep_spanning_steps(const Roles& roles) {
+    const auto end_node = static_cast<std::uint32_t>(network_.space_count());
+    std::vector<Edge> edges;
+    for (std::uint32_t i = 0; i < network_.links().size(); ++i) {
+        const Link& link = network_.links()[i];
+        const bool a = roles.passable(link.a);
+        const bool b = roles.passable(link.b);
+        if (a && b) edges.push_back({link.a.value, link.b.value, link.width, i, {}});
+        if (a && roles.ends(link.b)) edges.push_back({link.a.value, end_node, link.width, i, link.b});
+        if (b && roles.ends(link.a)) edges.push_back({link.b.value, end_node, link.width, i, link.a});
+    }
+    UnionFind sets(end_node + 1);
+    std::vector<Edge> kept;
+    std::size_t joined = 0;
+    visit_spanning_classes(std::span(edges), sets, end_node, [&](std::span<const Edge> alike) {
+        for (const Edge& edge : alike) {
+            kept.push_back(edge);
+            const std::uint32_t a = sets.find(edge.a);
+            const std::uint32_t b = sets.find(edge.b);
+            if (a == b) continue;
+            sets.join(a, b);
+            ++joined;
+        }
+    });
+    forest_ = joined == kept.size();
+    first_step_.assign(end_node + 2, 0);
+    for (const Edge& edge : kept) {
+        ++first_step_[edge.a];
+        ++first_step_[edge.b];
+    }
+    std::exclusive_scan(first_step_.begin(), first_step_.end(), first_step_.begin(), std::uint32_t{0});
+    std::vector<std::uint32_t> next(first_step_.begin(), first_step_.end() - 1);
+    steps_.resize(kept.size() * 2);
+    for (const Edge& edge : kept) {
+        const bool ends = edge.b == end_node;
+        steps_[next[edge.a]++] = {edge.link, ends ? edge.end : SpaceIndex{edge.b}, ends};
+        steps_[next[edge.b]++] = {edge.link, {edge.a}, false};
+    }
+}
+
+void RemainingWays::reach_all(const RunContext& context) {
+    const auto end_node = static_cast<std::uint32_t>(network_.space_count());
+    struct Candidate {
+        WidthTallies::Tally after;
+        WidthTallies::Rank rank;
+        std::uint32_t space;
+    };
+    const auto sum = [](const Candidate& c) { return WidthTallies::Sum{{c.after, WidthTallies::empty}, c.rank}; };
+    const auto later = [&](const Candidate& x, const Candidate& y) { return tallies_.compare(sum(x), sum(y)) > 0; };
+    std::vector<Candidate> waiting;  // a heap, or a stack where the spanning edges leave no choice
+    const auto spread = [&](std::uint32_t node) {
+        for (std::uint32_t i = first_step_[node]; i < first_step_[node + 1]; ++i) {
+            if (steps_[i].ends || tally_[steps_[i].to.value] != unreached) continue;
+            waiting.push_back({tally_[node], rank_[steps_[i].link], steps_[i].to.value});
+            if (!forest_) std::push_heap(waiting.begin(), waiting.end(), later);
+        }
+    };
+    tally_[end_node] = WidthTallies::empty;
+    spread(end_node);
+    std::size_t steps = 0;
+    while (!waiting.empty()) {
+        if (++steps % 4096 == 0) context.check();
+        if (!forest_) std::pop_heap(waiting.begin(), waiting.end(), later);
+        const Candidate best = waiting.back();
+        waiting.pop_back();
+        if (tally_[best.space] != unreached) continue;
+        tally_[best.space] = tallies_.plus(best.after, best.rank);
+        spread(best.space);
+    }
+}
+
+template <class Visit>
+void RemainingWays::for_each_best_step(SpaceIndex space, Visit&& visit) const {
+    const WidthTallies::Sum best{{tally(space), WidthTallies::empty}};
+    for (std::uint32_t i = first_step_[space.value]; i < first_step_[space.value + 1]; ++i) {
+        const Step& step = steps_[i];
+        if ((step.ends || open(step.to)) && tallies_.equal(ahead(step), best)) visit(step);
+    }
+}
+
+std::int64_t RemainingWays::hop(std::uint32_t from, std::uint32_t to) const {
+    if (!by_length_) return 0;
+    return nanometers_between(*survey_[network_.links()[from].gap].at, *survey_[network_.links()[to].gap].at);
+}
+
+std::int64_t RemainingWays::length_ahead(const Step& step) {
+    if (!by_length_ || step.ends) return 0;
+    std::vector<Step> waiting{step};  // a stack of our own: ways can be as long as there are spaces
+    while (!waiting.empty()) {
+        const Step now = waiting.back();
+        if (length_.contains(state(now))) {
+            waiting.pop_back();
+            continue;
+        }
+        const std::size_t before = waiting.size();
+        std::int64_t shortest = std::numeric_limits<std::int64_t>::max();
+        for_each_best_step(now.to, [&](const Step& next) {
+            const auto known = next.ends ? length_.end() : length_.find(state(next));
+            if (!next.ends && known == length_.end()) waiting.push_back(next);
+            else shortest = std::min(shortest, hop(now.link, next.link) + (next.ends ? 0 : known->second));
+        });
+        if (waiting.size() == before) length_[state(now)] = shortest;
+    }
+    return length_.at(state(step));
+}
+
+Step RemainingWays::best_after(const Step& step) {
+    std::vector<Step> choices;
+    for_each_best_step(step.to, [&](const Step& next) { choices.push_back(next); });
+    if (choices.size() == 1) return choices.front();
+    const std::int64_t length = length_ahead(step);
+    const auto id = [&](const Step& s) -> const std::string& { return survey_[network_.links()[s.link].gap].id; };
+    const Step* best = nullptr;
+    for (const Step& next : choices) {
+        if (by_length_ && hop(step.link, next.link) + length_ahead(next) != length) continue;
+        if (best == nullptr || id(next) < id(*best)) best = &next;
+    }
+    return *best;
+}
+
+}  // namespace seamward

@@ -1,0 +1,133 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "paths/trace.h"
+
+#include <algorithm>
+#include <iterator>
+#include <memory>
+#include <optional>
+#include <set>
+#include <utility>
+
+#include "catalog/passage.h"
+#include "network/network.h"
+#include "network/pinches.h"
+#include "paths/ranked_paths.h"
+
+namespace seamward {
+
+namespace {
+
+bool passes_whole(const Survey& survey, const EntryPath& path, const Pest& pest) {
+    return std::all_of(path.gaps.begin(), path.gaps.end(), [&](GapIndex gap) { return passes(pest.size, survey[gap].shape); });
+}
+
+/// The gaps that count for one pest, or for none in particular.
+Network open_network(const Survey& survey, const Pest* pest) {
+    return make_network(survey, [&](const Gap& gap) {
+        return pest == nullptr ? !is_shut(gap.shape) : passes(pest->size, widened(gap.shape, gap.evidence.plus_minus));
+    });
+}
+
+class Tracer {
+public:
+    Tracer(const Survey& survey, const TraceSettings& settings, const RunContext& context)
+        : survey_(survey), settings_(settings), context_(context), roles_(survey, settings.to) {}
+
+    Trace run() {
+        context_.stage("ranking");
+        std::vector<double> pinch(survey_.spaces.size(), 0);
+        const auto add = [&](const Pest* pest) {
+            Network network = open_network(survey_, pest);
+            const std::vector<double> of_this = pinches(network, roles_);
+            for (std::size_t i = 0; i < pinch.size(); ++i) pinch[i] = std::max(pinch[i], of_this[i]);
+            add_streams(std::move(network));
+        };
+        if (settings_.pests.empty()) add(nullptr);
+        for (const Pest& pest : settings_.pests) add(&pest);
+
+        Trace result;
+        for (const SpaceIndex end : roles_.end_spaces()) {
+            if (!roles_.starts(end)) result.rooms.push_back({end, pinch[end.value]});
+        }
+        while (result.paths.size() < settings_.top) {
+            std::optional<EntryPath> path = next();
+            if (!path) break;
+            const GapIndex gap = pinch_gap(survey_, *path);
+            const auto stated = [&](const Pest& pest) { return passes_whole(survey_, *path, pest); };
+            const bool maybe = !settings_.pests.empty() && std::none_of(settings_.pests.begin(), settings_.pests.end(), stated);
+            result.paths.push_back({std::move(*path), clear_width(survey_[gap].shape), gap, maybe});
+        }
+        return result;
+    }
+
+private:
+    /// Where some gaps have positions and some have none, paths along those that have come twice, once in an order
+    /// with lengths; since of equal widths they go before all others, the streams merge into one order.
+    void add_streams(Network network) {
+        const auto located = [&](const Link& link) { return survey_[link.gap].at.has_value(); };
+        const auto with_position = std::count_if(network.links().begin(), network.links().end(), located);
+        const auto all = static_cast<std::ptrdiff_t>(network.links().size());
+        if (with_position > 0 && with_position < all) {
+            std::vector<Link> links;
+            std::copy_if(network.links().begin(), network.links().end(), std::back_inserter(links), located);
+            add_stream(Network(network.space_count(), std::move(links)), true);
+        }
+        add_stream(std::move(network), with_position == all && all > 0);
+    }
+
+    void add_stream(Network network, bool by_length) {
+        streams_.push_back(std::make_unique<OpenStream>(survey_, std::move(network), roles_, by_length, context_));
+    }
+
+    /// A stream whose network stays where its paths look for it.
+    struct OpenStream {
+        OpenStream(const Survey& survey, Network owned, const Roles& roles, bool by_length, const RunContext& context)
+            : network(std::move(owned)), paths(survey, network, roles, by_length, context) {
+            advance(survey);
+        }
+        void advance(const Survey& survey) {
+            head = paths.next();
+            key.reset();
+            if (head) key.emplace(survey, *head);
+        }
+        Network network;
+        RankedPaths paths;
+        std::optional<EntryPath> head;
+        std::optional<PathKey> key;
+    };
+
+    /// The best path of all streams that was not told before.
+    std::optional<EntryPath> next() {
+        for (;;) {
+            OpenStream* best = nullptr;
+            for (const auto& stream : streams_) {
+                if (stream->head && (best == nullptr || stream->key->before(*best->key))) best = stream.get();
+            }
+            if (best == nullptr) return std::nullopt;
+            EntryPath path = *best->head;
+            best->advance(survey_);
+            if (streams_.size() == 1 || told_.insert({path.from(), path.gaps}).second) return path;
+        }
+    }
+
+    const Survey& survey_;
+    const TraceSettings& settings_;
+    const RunContext& context_;
+    Roles roles_;
+    std::vector<std::unique_ptr<OpenStream>> streams_;
+    std::set<std::pair<SpaceIndex, std::vector<GapIndex>>> told_;
+};
+
+}  // namespace
+
+Trace trace(const Survey& survey, const TraceSettings& settings, const RunContext& context) { return Tracer(survey, settings, context).run(); }
+
+std::vector<std::size_t> open_to(const Survey& survey, const EntryPath& path, std::span<const Pest> pests) {
+    std::vector<std::size_t> open;
+    for (std::size_t i = 0; i < pests.size(); ++i) {
+        if (passes_whole(survey, path, pests[i])) open.push_back(i);
+    }
+    return open;
+}
+
+}  // namespace seamward

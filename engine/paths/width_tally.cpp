@@ -1,0 +1,80 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "paths/width_tally.h"
+
+#include <algorithm>
+#include <bit>
+
+namespace seamward {
+
+WidthTallies::WidthTallies(std::vector<double> widths) : widths_(std::move(widths)), nodes_(1) {
+    std::sort(widths_.begin(), widths_.end());
+    widths_.erase(std::unique(widths_.begin(), widths_.end()), widths_.end());
+    span_ = std::bit_ceil(std::max<Rank>(1, static_cast<Rank>(widths_.size())));
+}
+
+WidthTallies::Rank WidthTallies::rank(double width) const {
+    return static_cast<Rank>(std::lower_bound(widths_.begin(), widths_.end(), width) - widths_.begin());
+}
+
+/// splitmix64 (Steele, Lea, Flood 2014), as a hash of the rank.
+std::uint64_t WidthTallies::rank_key(Rank rank) {
+    std::uint64_t z = (std::uint64_t{rank} + 1) * 0x9e3779b97f4a7c15ULL;
+    z = (z ^ (z >> 30U)) * 0xbf58476d1ce4e5b9ULL;
+    z = (z ^ (z >> 27U)) * 0x94d049bb133111ebULL;
+    return z ^ (z >> 31U);
+}
+
+WidthTallies::Tally WidthTallies::plus(Tally tally, Rank rank) {
+    const std::uint64_t added = rank_key(rank);
+    const auto copy = [&](Tally node) {
+        nodes_.push_back(nodes_[node]);
+        nodes_.back().key += added;
+        nodes_.back().lowest = std::min(nodes_.back().lowest, rank);
+        return static_cast<Tally>(nodes_.size() - 1);
+    };
+    const Tally root = copy(tally);
+    Tally here = root;
+    Rank begin = 0;
+    for (Rank span = span_; span > 1; span /= 2) {
+        const bool right = rank >= begin + span / 2;
+        if (right) begin += span / 2;
+        const Tally child = copy(right ? nodes_[here].right : nodes_[here].left);
+        (right ? nodes_[here].right : nodes_[here].left) = child;
+        here = child;
+    }
+    ++nodes_[here].left;
+    return root;
+}
+
+std::uint64_t WidthTallies::key(const Sum& sum) const {
+    return nodes_[sum.parts[0]].key + nodes_[sum.parts[1]].key + (sum.extra == no_rank ? 0 : rank_key(sum.extra));
+}
+
+WidthTallies::Rank WidthTallies::lowest(const Sum& sum) const {
+    return std::min({nodes_[sum.parts[0]].lowest, nodes_[sum.parts[1]].lowest, sum.extra});
+}
+
+std::strong_ordering WidthTallies::compare(const Sum& x, const Sum& y) const {
+    const Rank x_lowest = lowest(x);
+    const Rank y_lowest = lowest(y);
+    if (x_lowest != y_lowest) return x_lowest > y_lowest ? std::strong_ordering::less : std::strong_ordering::greater;
+    if (equal(x, y)) return std::strong_ordering::equal;
+    std::array<Tally, 2> at_x = x.parts;
+    std::array<Tally, 2> at_y = y.parts;
+    const auto child = [&](Tally node, bool right) { return right ? nodes_[node].right : nodes_[node].left; };
+    Rank begin = 0;
+    for (Rank span = span_; span > 1; span /= 2) {
+        const Rank middle = begin + span / 2;
+        const auto left_key = [&](const std::array<Tally, 2>& at, Rank extra) {
+            const bool has_extra = extra >= begin && extra < middle;
+            return nodes_[child(at[0], false)].key + nodes_[child(at[1], false)].key + (has_extra ? rank_key(extra) : 0);
+        };
+        const bool right = left_key(at_x, x.extra) == left_key(at_y, y.extra);
+        for (std::array<Tally, 2>* at : {&at_x, &at_y}) *at = {child((*at)[0], right), child((*at)[1], right)};
+        if (right) begin = middle;
+    }
+    const auto count = [&](const std::array<Tally, 2>& at, Rank extra) { return nodes_[at[0]].left + nodes_[at[1]].left + (extra == begin ? 1U : 0U); };
+    return count(at_x, x.extra) <=> count(at_y, y.extra);
+}
+
+}  // namespace seamward

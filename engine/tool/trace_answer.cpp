@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "base/json_writer.h"
+#include "base/measure_text.h"
+#include "tool/trace_command.h"
+
+namespace seamward {
+
+std::string trace_answer(const Job& job, const Trace& trace) {
+    JsonWriter json;
+    json.begin_object().key("paths").begin_array();
+    std::int64_t rank = 0;
+    for (const RankedPath& ranked : trace.paths) {
+        json.begin_object().key("rank").value(++rank);
+        json.key("from").value(job.survey[ranked.path.from()].id).key("to").value(job.survey[ranked.path.to()].id);
+        json.key("pinch_mm").value(answer_millimeters(ranked.pinch)).key("pinch_gap").value(job.survey[ranked.pinch_gap].id);
+        if (ranked.maybe) json.key("maybe").value(true);
+        json.key("gaps").begin_array();
+        for (const GapIndex gap : ranked.path.gaps) json.value(job.survey[gap].id);
+        json.end_array().key("spaces").begin_array();
+        for (const SpaceIndex space : ranked.path.spaces) json.value(job.survey[space].id);
+        json.end_array().key("open_to").begin_array();
+        for (const std::size_t pest : open_to(job.survey, ranked.path, job.pests)) json.value(job.pests[pest].id);
+        json.end_array().end_object();
+    }
+    json.end_array().key("rooms").begin_array();
+    for (const RoomPinch& room : trace.rooms) {
+        json.begin_object().key("space").value(job.survey[room.space].id);
+        json.key("pinch_mm").value(answer_millimeters(room.pinch)).end_object();
+    }
+    json.end_array().end_object();
+    return json.text();
+}
+
+}  // namespace seamward

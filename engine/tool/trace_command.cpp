@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tool/trace_command.h"
+
+#include <algorithm>
+
+#include "base/nearest_word.h"
+#include "catalog/shipped.h"
+#include "tool/usage.h"
+
+namespace seamward {
+
+namespace {
+
+[[noreturn]] void fail_unknown(const std::string& option, const std::string& id, std::vector<std::string_view> known) {
+    const std::string mend = suggestion(id, known);
+    throw WrongUsage(option + ": unknown id \"" + id + '"' + (mend.empty() ? "" : "; " + mend));
+}
+
+/// A profile of the job's own goes before the catalog's.
+Pest find_pest(const Job& job, const std::string& id) {
+    const auto own = std::find_if(job.pests.begin(), job.pests.end(), [&](const Pest& pest) { return pest.id == id; });
+    if (own != job.pests.end()) return *own;
+    if (const Pest* shipped = shipped_pests().find(id)) return *shipped;
+    std::vector<std::string_view> known = shipped_pests().ids();
+    for (const Pest& pest : job.pests) known.emplace_back(pest.id);
+    fail_unknown("--pest", id, std::move(known));
+}
+
+SpaceIndex find_space(const Job& job, const std::string& id) {
+    const std::vector<Space>& spaces = job.survey.spaces;
+    const auto found = std::find_if(spaces.begin(), spaces.end(), [&](const Space& space) { return space.id == id; });
+    if (found != spaces.end()) return {static_cast<std::uint32_t>(found - spaces.begin())};
+    std::vector<std::string_view> known;
+    for (const Space& space : spaces) known.emplace_back(space.id);
+    fail_unknown("--to", id, std::move(known));
+}
+
+}  // namespace
+
+void run_trace(const TraceRequest& request, const Console& console, const RunContext& context) {
+    const Job job = read_job(request.job, context);
+    TraceSettings settings;
+    settings.top = request.top;
+    for (const std::string& id : request.pests) settings.pests.push_back(find_pest(job, id));
+    for (const std::string& id : request.to) settings.to.push_back(find_space(job, id));
+    const Trace result = trace(job.survey, settings, context);
+    if (request.json) console.out << trace_answer(job, result);
+    else print_trace_table(job, heading(job, request.job), settings, result, console);
+}
+
+}  // namespace seamward
