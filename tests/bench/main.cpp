@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// bench OUTPUT.json: runs every benchmark, prints `name  ours  peer  ratio` and writes the same as JSON.
+#include <algorithm>
+#include <array>
+#include <chrono>
+#include <cstdio>
+#include <fstream>
+#include <stdexcept>
+
+#include "base/json_writer.h"
+#include "tests/bench/bench.h"
+
+namespace seamward::bench {
+
+double median_seconds(const std::function<void()>& run) {
+    run();
+    std::array<double, 5> seconds{};
+    for (double& s : seconds) {
+        const auto begin = std::chrono::steady_clock::now();
+        run();
+        s = std::chrono::duration<double>(std::chrono::steady_clock::now() - begin).count();
+    }
+    std::sort(seconds.begin(), seconds.end());
+    return seconds[2];
+}
+
+void require(bool holds, const std::string& what) {
+    if (!holds) throw std::runtime_error("answers differ: " + what);
+}
+
+}  // namespace seamward::bench
+
+int main(int argc, char** argv) try {
+    using seamward::bench::Row;
+    seamward::JsonWriter json;
+    json.begin_object().key("benchmarks").begin_array();
+    std::printf("%-44s %12s %12s %8s\n", "name", "ours [s]", "peer [s]", "ratio");
+    for (auto* bench : {&seamward::bench::bench_pinches, &seamward::bench::bench_ranked_paths, &seamward::bench::bench_reading}) {
+        for (const Row& row : bench()) {
+            std::printf("%-44s %12.6f %12.6f %8.1f  %s\n", row.name.c_str(), row.ours, row.peer, row.ratio(), row.note.c_str());
+            std::fflush(stdout);
+            json.begin_object().key("name").value(row.name).key("ours_s").value(row.ours).key("peer_s").value(row.peer);
+            json.key("ratio").value(row.ratio()).key("note").value(row.note).end_object();
+        }
+    }
+    json.end_array().end_object();
+    if (argc > 1) std::ofstream(argv[1]) << json.text();
+    return 0;
+} catch (const std::exception& fault) {
+    std::fprintf(stderr, "bench: %s\n", fault.what());
+    return 1;
+}
