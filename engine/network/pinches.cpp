@@ -24,19 +24,20 @@ std::vector<double> pinches(const Network& network, const Roles& roles) {
     constexpr std::uint32_t nowhere = std::numeric_limits<std::uint32_t>::max();
     for (std::uint32_t i = 0; i < outside; ++i) node[i] = roles.starts({i}) ? outside : roles.passable({i}) ? i : nowhere;
 
-    std::vector<Edge> edges;
-    edges.reserve(network.links().size());
-    for (const Link& link : network.links()) {
-        const std::uint32_t a = node[link.a.value];
-        const std::uint32_t b = node[link.b.value];
-        if (a != nowhere && b != nowhere && a != b) edges.push_back({a, b, link.width});
-    }
+    const auto for_each_edge = [&](auto&& wanted, auto&& sink) {
+        for (const Link& link : network.links()) {
+            if (!wanted(link.width)) continue;
+            const std::uint32_t a = node[link.a.value];
+            const std::uint32_t b = node[link.b.value];
+            if (a != nowhere && b != nowhere && a != b) sink(Edge{a, b, link.width});
+        }
+    };
     // Sets are rings of `next`, so that all of a set can be told its pinch when it first joins the outside.
     UnionFind sets(outside + 1);
     std::vector<std::uint32_t> next(outside + 1);
     std::vector<std::uint32_t> size(outside + 1, 1);
     for (std::uint32_t i = 0; i <= outside; ++i) next[i] = i;
-    visit_spanning_classes(std::span(edges), sets, outside, [&](std::span<const Edge> alike) {
+    visit_spanning_classes<Edge>(network, sets, for_each_edge, [&](std::span<const Edge> alike) {
         for (const Edge& edge : alike) {
             std::uint32_t a = sets.find(edge.a);
             std::uint32_t b = sets.find(edge.b);

@@ -19,6 +19,12 @@ public:
         }
         return i;
     }
+    /// Makes every element point at its root.
+    void flatten() {
+        for (std::uint32_t i = 0; i < parent_.size(); ++i) parent_[i] = find(i);
+    }
+    /// Whether two elements are in one set; only between flatten() and the next join().
+    [[nodiscard]] bool same_in_flat(std::uint32_t i, std::uint32_t j) const { return parent_[i] == parent_[j]; }
     /// Puts the set of `child` under that of `root`; both must be roots.
     void join(std::uint32_t root, std::uint32_t child) { parent_[child] = root; }
 

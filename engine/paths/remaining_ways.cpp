@@ -45,19 +45,21 @@ RemainingWays::RemainingWays(const Survey& survey, const Network& network, const
 
 void RemainingWays::keep_spanning_steps(const Roles& roles) {
     const auto end_node = static_cast<std::uint32_t>(network_.space_count());
-    std::vector<Edge> edges;
-    for (std::uint32_t i = 0; i < network_.links().size(); ++i) {
-        const Link& link = network_.links()[i];
-        const bool a = roles.passable(link.a);
-        const bool b = roles.passable(link.b);
-        if (a && b) edges.push_back({link.a.value, link.b.value, link.width, i, {}});
-        if (a && roles.ends(link.b)) edges.push_back({link.a.value, end_node, link.width, i, link.b});
-        if (b && roles.ends(link.a)) edges.push_back({link.b.value, end_node, link.width, i, link.a});
-    }
+    const auto for_each_edge = [&](auto&& wanted, auto&& sink) {
+        for (std::uint32_t i = 0; i < network_.links().size(); ++i) {
+            const Link& link = network_.links()[i];
+            if (!wanted(link.width)) continue;
+            const bool a = roles.passable(link.a);
+            const bool b = roles.passable(link.b);
+            if (a && b) sink(Edge{link.a.value, link.b.value, link.width, i, {}});
+            if (a && roles.ends(link.b)) sink(Edge{link.a.value, end_node, link.width, i, link.b});
+            if (b && roles.ends(link.a)) sink(Edge{link.b.value, end_node, link.width, i, link.a});
+        }
+    };
     UnionFind sets(end_node + 1);
     std::vector<Edge> kept;
     std::size_t joined = 0;
-    visit_spanning_classes(std::span(edges), sets, end_node, [&](std::span<const Edge> alike) {
+    visit_spanning_classes<Edge>(network_, sets, for_each_edge, [&](std::span<const Edge> alike) {
         for (const Edge& edge : alike) {
             kept.push_back(edge);
             const std::uint32_t a = sets.find(edge.a);

@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <cstddef>
+#include <span>
+#include <vector>
+
+#include "adapt/picture_frame.h"
+#include "paths/entry_path.h"
+
+namespace seamward::viewer {
+
+/// A gap of a way in that has a position.
+struct WayStop {
+    std::size_t step = 0;  ///< position in the path's gaps, from 0
+    Point at;              ///< scene
+};
+
+/// The line from one stop to the next.
+struct WayLeg {
+    std::vector<Point> line;  ///< scene, smooth, no two points in a row alike; empty when both stops are in one place
+    bool sure = true;         ///< false: gaps without a position lie between the two stops
+};
+
+/// A way in as the picture shows it.
+struct WayLine {
+    std::vector<WayStop> stops;  ///< in the order of the path
+    std::vector<WayLeg> legs;    ///< one fewer than stops, or none
+};
+
+/// The line of a path through the positions of its gaps.
+[[nodiscard]] WayLine way_line(const Survey& survey, const EntryPath& path, const PictureFrame& frame);
+
+/// A smooth curve through all of `stops` (centripetal Catmull-Rom: no loops, no cusps), one line for each leg.
+[[nodiscard]] std::vector<std::vector<Point>> smooth_legs(std::span<const Point> stops);
+
+/// The line cut into dashes of about that length in meters, as much again left out between two of them.
+[[nodiscard]] std::vector<std::vector<Point>> dashes(std::span<const Point> line, double length);
+
+}  // namespace seamward::viewer

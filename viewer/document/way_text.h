@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QString>
+
+#include "job/job.h"
+#include "paths/trace.h"
+
+namespace seamward::viewer {
+
+/// What the window says of ways in. Plain text unless it says HTML; names come from files and are escaped there.
+
+/// "hall": the space where a way ends.
+[[nodiscard]] QString room_text(const Survey& survey, const RankedPath& way);
+
+/// "sweep under the garage-to-house door": the smallest gap of a way.
+[[nodiscard]] QString smallest_gap_text(const Survey& survey, const RankedPath& way);
+
+/// "Way in 1: to the room "hall", smallest gap 11/32 in (8.73 mm), sweep under the door": one row of the list for a
+/// screen reader. `way` counts from 0.
+[[nodiscard]] QString row_text(const Survey& survey, const RankedPath& way, int row);
+
+/// A way gap by gap, its smallest gap in things at hand, and the job's animals that get through. HTML.
+[[nodiscard]] QString steps_html(const Job& job, const RankedPath& way, int row);
+
+/// "garage door, lower corners\nslot, 1/2 in (12.7 mm)": a gap in the picture under the mouse.
+[[nodiscard]] QString gap_text(const Gap& gap);
+
+/// "3/64 in (1.2 mm)"
+[[nodiscard]] QString width_words(double meters);
+
+}  // namespace seamward::viewer
