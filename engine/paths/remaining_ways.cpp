@@ -7,17 +7,34 @@
 #include <queue>
 
 #include "network/spanning.h"
+#include "network/width_sort.h"
 #include "paths/entry_path.h"
 
 namespace seamward {
 
 namespace {
 
-std::vector<double> widths_of(const Network& network) {
-    std::vector<double> widths;
-    widths.reserve(network.links().size());
-    for (const Link& link : network.links()) widths.push_back(link.width);
-    return widths;
+/// The links' widths by rank, 0 for the smallest; equal widths have one rank.
+struct Ranks {
+    std::vector<WidthTallies::Rank> of_link;
+    WidthTallies::Rank count = 0;
+};
+
+Ranks ranks_of(const Network& network) {
+    struct Entry {
+        double width;
+        std::uint32_t link;
+    };
+    std::vector<Entry> entries;
+    entries.reserve(network.links().size());
+    for (std::uint32_t i = 0; i < network.links().size(); ++i) entries.push_back({network.links()[i].width, i});
+    sort_wide_to_narrow(entries);
+    Ranks ranks{std::vector<WidthTallies::Rank>(entries.size())};
+    for (std::size_t i = entries.size(); i-- > 0;) {
+        ranks.count += i + 1 == entries.size() || entries[i].width != entries[i + 1].width ? 1 : 0;
+        ranks.of_link[entries[i].link] = ranks.count - 1;
+    }
+    return ranks;
 }
 
 /// An edge between two passable spaces, or between one and the node that stands for all ends.
@@ -34,10 +51,11 @@ RemainingWays::RemainingWays(const Survey& survey, const Network& network, const
     : survey_(survey),
       network_(network),
       by_length_(by_length),
-      tallies_(widths_of(network)),
-      rank_(network.links().size()),
+      tallies_(0),
       tally_(network.space_count() + 1, unreached) {
-    for (std::size_t i = 0; i < rank_.size(); ++i) rank_[i] = tallies_.rank(network.links()[i].width);
+    Ranks ranks = ranks_of(network);
+    tallies_ = WidthTallies(ranks.count);
+    rank_ = std::move(ranks.of_link);
     context.check();
     keep_spanning_steps(roles);
     reach_all(context);

@@ -6,23 +6,7 @@
 
 namespace seamward {
 
-WidthTallies::WidthTallies(std::vector<double> widths) : widths_(std::move(widths)), nodes_(1) {
-    std::sort(widths_.begin(), widths_.end());
-    widths_.erase(std::unique(widths_.begin(), widths_.end()), widths_.end());
-    span_ = std::bit_ceil(std::max<Rank>(1, static_cast<Rank>(widths_.size())));
-}
-
-WidthTallies::Rank WidthTallies::rank(double width) const {
-    return static_cast<Rank>(std::lower_bound(widths_.begin(), widths_.end(), width) - widths_.begin());
-}
-
-/// splitmix64 (Steele, Lea, Flood 2014), as a hash of the rank.
-std::uint64_t WidthTallies::rank_key(Rank rank) {
-    std::uint64_t z = (std::uint64_t{rank} + 1) * 0x9e3779b97f4a7c15ULL;
-    z = (z ^ (z >> 30U)) * 0xbf58476d1ce4e5b9ULL;
-    z = (z ^ (z >> 27U)) * 0x94d049bb133111ebULL;
-    return z ^ (z >> 31U);
-}
+WidthTallies::WidthTallies(Rank rank_count) : span_(std::bit_ceil(std::max<Rank>(1, rank_count))), nodes_(1) {}
 
 WidthTallies::Tally WidthTallies::plus(Tally tally, Rank rank) {
     const std::uint64_t added = rank_key(rank);
@@ -46,18 +30,7 @@ WidthTallies::Tally WidthTallies::plus(Tally tally, Rank rank) {
     return root;
 }
 
-std::uint64_t WidthTallies::key(const Sum& sum) const {
-    return nodes_[sum.parts[0]].key + nodes_[sum.parts[1]].key + (sum.extra == no_rank ? 0 : rank_key(sum.extra));
-}
-
-WidthTallies::Rank WidthTallies::lowest(const Sum& sum) const {
-    return std::min({nodes_[sum.parts[0]].lowest, nodes_[sum.parts[1]].lowest, sum.extra});
-}
-
-std::strong_ordering WidthTallies::compare(const Sum& x, const Sum& y) const {
-    const Rank x_lowest = lowest(x);
-    const Rank y_lowest = lowest(y);
-    if (x_lowest != y_lowest) return x_lowest > y_lowest ? std::strong_ordering::less : std::strong_ordering::greater;
+std::strong_ordering WidthTallies::compare_further(const Sum& x, const Sum& y) const {
     if (equal(x, y)) return std::strong_ordering::equal;
     std::array<Tally, 2> at_x = x.parts;
     std::array<Tally, 2> at_y = y.parts;

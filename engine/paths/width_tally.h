@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <algorithm>
 #include <array>
 #include <compare>
 #include <cstdint>
-#include <span>
 #include <vector>
 
 namespace seamward {
@@ -27,15 +27,18 @@ public:
         Rank extra = no_rank;
     };
 
-    /// `widths` in any order, repeated or not.
-    explicit WidthTallies(std::vector<double> widths);
+    /// For widths of that many different ranks.
+    explicit WidthTallies(Rank rank_count);
 
-    [[nodiscard]] Rank rank(double width) const;
     [[nodiscard]] Tally plus(Tally tally, Rank rank);
 
     /// Less is better: at the smallest width in which they differ, the better has fewer. So a path whose sorted
     /// widths are larger at the first difference comes first, and one that has run out ties or is better.
-    [[nodiscard]] std::strong_ordering compare(const Sum& x, const Sum& y) const;
+    [[nodiscard]] std::strong_ordering compare(const Sum& x, const Sum& y) const {
+        const Rank x_lowest = lowest(x);
+        const Rank y_lowest = lowest(y);
+        return x_lowest == y_lowest ? compare_further(x, y) : y_lowest <=> x_lowest;
+    }
     [[nodiscard]] bool equal(const Sum& x, const Sum& y) const { return key(x) == key(y); }
 
 private:
@@ -46,12 +49,22 @@ private:
         Rank lowest = no_rank;
     };
 
-    [[nodiscard]] std::uint64_t key(const Sum& sum) const;
-    [[nodiscard]] static std::uint64_t rank_key(Rank rank);
-    [[nodiscard]] Rank lowest(const Sum& sum) const;
+    /// splitmix64 (Steele, Lea, Flood 2014), as a hash of the rank.
+    [[nodiscard]] static std::uint64_t rank_key(Rank rank) {
+        std::uint64_t z = (std::uint64_t{rank} + 1) * 0x9e3779b97f4a7c15ULL;
+        z = (z ^ (z >> 30U)) * 0xbf58476d1ce4e5b9ULL;
+        z = (z ^ (z >> 27U)) * 0x94d049bb133111ebULL;
+        return z ^ (z >> 31U);
+    }
+    [[nodiscard]] std::uint64_t key(const Sum& sum) const {
+        return nodes_[sum.parts[0]].key + nodes_[sum.parts[1]].key + (sum.extra == no_rank ? 0 : rank_key(sum.extra));
+    }
+    [[nodiscard]] Rank lowest(const Sum& sum) const {
+        return std::min(std::min(nodes_[sum.parts[0]].lowest, nodes_[sum.parts[1]].lowest), sum.extra);
+    }
+    [[nodiscard]] std::strong_ordering compare_further(const Sum& x, const Sum& y) const;
 
-    std::vector<double> widths_;  ///< rising, distinct
-    Rank span_ = 1;               ///< ranks under the root, a power of two
+    Rank span_ = 1;  ///< ranks under the root, a power of two
     std::vector<Node> nodes_;
 };
 
