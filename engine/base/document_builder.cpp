@@ -62,7 +62,8 @@ void DocumentBuilder::end() {
 void DocumentBuilder::alias(Place place, std::string_view anchor) {
     const auto found = anchors_.find(std::string(anchor));
     if (found == anchors_.end()) {
-        fail(place, "alias *" + std::string(anchor) + " has no finished anchor before it", "define &" + std::string(anchor) + " above");
+        fail(place, "alias *" + std::string(anchor) + " has no finished anchor before it",
+             "define &" + std::string(anchor) + " above");
     }
     aliased_ += found->second.stands_for;
     if (aliased_ > Document::most_aliased) {
@@ -82,7 +83,8 @@ void DocumentBuilder::check_keys(std::uint32_t mapping) {
     node.for_each_pair([&](Node key, Node) {
         if (!key.is_scalar()) fail(key.place(), "a key must be a word", "write key: value");
         const std::string_view text = key.text();
-        const bool repeated = node.size() > few ? !many.insert(text).second : std::find(seen.begin(), seen.end(), text) != seen.end();
+        const bool repeated =
+            node.size() > few ? !many.insert(text).second : std::find(seen.begin(), seen.end(), text) != seen.end();
         if (repeated) fail(key.place(), "key \"" + std::string(text) + "\" stands twice in one mapping", "keep one of them");
         seen.push_back(text);
     });

@@ -4,7 +4,6 @@
 #include <algorithm>
 #include <array>
 #include <charconv>
-#include <cmath>
 #include <limits>
 
 namespace seamward {
@@ -56,19 +55,28 @@ Exact normalized(Exact x) {
 
 double Exact::to_double() const {
     if (mantissa == 0) return 0;
+    Wide digits = mantissa;
+    int power = exponent;
     if (divisor != 1) {
-        return static_cast<double>(static_cast<long double>(mantissa) / static_cast<long double>(divisor) *
-                                   std::pow(10.0L, static_cast<long double>(exponent)));
+        // A decimal of 19 digits and more, cut off; a last digit 1 says that something was cut, so that it rounds right.
+        constexpr Wide enough = Wide{10'000'000'000'000'000'000ULL} * 10'000'000'000'000'000ULL;
+        while (digits < enough) {
+            digits *= 10;
+            --power;
+        }
+        const bool cut = digits % divisor != 0;
+        digits = digits / divisor * 10 + (cut ? 1U : 0U);
+        --power;
     }
-    std::array<char, 64> digits{};  // 39 digits at most, e, sign, exponent
-    char* first = digits.data() + 40;
-    for (Wide rest = mantissa; rest != 0; rest /= 10) *--first = static_cast<char>('0' + static_cast<int>(rest % 10));
-    char* last = digits.data() + 40;
+    std::array<char, 64> text{};  // 39 digits at most, e, sign, exponent
+    char* first = text.data() + 40;
+    for (Wide rest = digits; rest != 0; rest /= 10) *--first = static_cast<char>('0' + static_cast<int>(rest % 10));
+    char* last = text.data() + 40;
     *last++ = 'e';
-    last = std::to_chars(last, digits.data() + digits.size(), exponent).ptr;
+    last = std::to_chars(last, text.data() + text.size(), power).ptr;
     double value = 0;
     const auto [end, error] = std::from_chars(first, last, value);
-    if (error == std::errc::result_out_of_range) return exponent > 0 ? std::numeric_limits<double>::infinity() : 0.0;
+    if (error == std::errc::result_out_of_range) return power > 0 ? std::numeric_limits<double>::infinity() : 0.0;
     return value;
 }
 
@@ -132,7 +140,9 @@ Exact sum(const Exact& a, const Exact& b) {
                        b.divisor < (1U << 30) && high.mantissa * power_of_ten(std::min(shift, widest_alignment)) < safe;
     if (!exact) {  // far more digits than anyone types: the nearest decimal of the rounded sum will do
         std::array<char, 64> digits{};
-        const auto end = std::to_chars(digits.data(), digits.data() + digits.size(), a.to_double() + b.to_double(), std::chars_format::scientific).ptr;
+        const auto end = std::to_chars(digits.data(), digits.data() + digits.size(), a.to_double() + b.to_double(),
+                                       std::chars_format::scientific)
+                             .ptr;
         std::string_view text(digits.data(), static_cast<std::size_t>(end - digits.data()));
         return take_decimal(text).value_or(Exact{});
     }

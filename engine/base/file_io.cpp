@@ -11,7 +11,9 @@
 namespace seamward {
 
 std::string read_file(const std::filesystem::path& path, const std::string& shown_as, std::uint64_t most_bytes) {
-    const auto fail = [&](std::string what, std::string mend) { throw BadInput({{shown_as, {}, std::move(what), std::move(mend)}}); };
+    const auto fail = [&](std::string what, std::string mend) {
+        throw BadInput({{shown_as, {}, std::move(what), std::move(mend)}});
+    };
     std::error_code error;
     const std::filesystem::file_status status = std::filesystem::status(path, error);
     if (!std::filesystem::exists(status)) fail("no such file", "check the path");

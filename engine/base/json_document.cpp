@@ -16,7 +16,8 @@ class PlacedStream {
 public:
     using Ch = char;
 
-    explicit PlacedStream(std::string_view text) : begin_(text.data()), now_(begin_), counted_(begin_), end_(begin_ + text.size()) {}
+    explicit PlacedStream(std::string_view text)
+        : begin_(text.data()), now_(begin_), counted_(begin_), end_(begin_ + text.size()) {}
 
     [[nodiscard]] Ch Peek() const { return now_ < end_ ? *now_ : '\0'; }
     Ch Take() { return now_ < end_ ? *now_++ : '\0'; }
@@ -113,7 +114,8 @@ Document parse_json(std::string_view text, const std::string& shown_as) {
     PlacedStream stream(text);
     Handler handler{builder, stream};
     rapidjson::Reader reader;
-    constexpr unsigned flags = rapidjson::kParseIterativeFlag | rapidjson::kParseNumbersAsStringsFlag | rapidjson::kParseValidateEncodingFlag;
+    constexpr unsigned flags =
+        rapidjson::kParseIterativeFlag | rapidjson::kParseNumbersAsStringsFlag | rapidjson::kParseValidateEncodingFlag;
     const rapidjson::ParseResult result = reader.Parse<flags>(stream, handler);
     if (result.IsError() && result.Code() != rapidjson::kParseErrorDocumentEmpty) {
         builder.fail(stream.place_of(result.Offset()), std::string("JSON syntax: ") + rapidjson::GetParseError_En(result.Code()),

@@ -63,6 +63,11 @@ JsonWriter& JsonWriter::value(bool truth) {
     return *this;
 }
 
+JsonWriter& JsonWriter::null() {
+    impl_->writer.Null();
+    return *this;
+}
+
 std::string JsonWriter::text() const { return std::string(impl_->buffer.GetString(), impl_->buffer.GetSize()) + '\n'; }
 
 }  // namespace seamward

@@ -27,6 +27,7 @@ public:
     JsonWriter& value(double number);  ///< must be finite
     JsonWriter& value(std::int64_t number);
     JsonWriter& value(bool truth);
+    JsonWriter& null();
 
     /// The finished document with a line end after it.
     [[nodiscard]] std::string text() const;

@@ -24,7 +24,7 @@ struct Unit {
     int exponent;
 };
 
-constexpr std::array length_units{Unit{"mm", 1, -3}, Unit{"cm", 1, -2},   Unit{"m", 1, 0},      Unit{"in", 254, -4},
+constexpr std::array length_units{Unit{"mm", 1, -3},   Unit{"cm", 1, -2},    Unit{"m", 1, 0},    Unit{"in", 254, -4},
                                   Unit{"\"", 254, -4}, Unit{"ft", 3048, -4}, Unit{"'", 3048, -4}};
 constexpr std::array area_units{Unit{"mm2", 1, -6}, Unit{"cm2", 1, -4}, Unit{"m2", 1, 0}, Unit{"in2", 64516, -8},
                                 Unit{"ft2", 9290304, -8}};
@@ -33,17 +33,18 @@ constexpr std::array percent_units{Unit{"%", 1, -2}};
 
 /// What is due at a place: its name in messages, its units, and the unit a message proposes.
 struct Kind {
-    std::string_view name;
+    std::string_view name;  ///< "a length", "an area"
     std::span<const Unit> units;
     std::string_view proposed;
     std::string_view largest_text;
     double largest;  ///< in base units; no building needs more, and sums of it stay finite
 };
 
-constexpr Kind length_kind{"length", length_units, "mm", "100 km", 1e5};
-constexpr Kind area_kind{"area", area_units, "cm2", "10^10 m2", 1e10};
-constexpr Kind duration_kind{"time", duration_units, "min", "10^7 min", 1e7};
-constexpr Kind percent_kind{"percentage", percent_units, "%", "10000 %", 1e2};
+constexpr Kind length_kind{"a length", length_units, "mm", "100 km", 1e5};
+constexpr Kind distance_kind{"a length", length_units, "m", "100 km", 1e5};
+constexpr Kind area_kind{"an area", area_units, "cm2", "10^10 m2", 1e10};
+constexpr Kind duration_kind{"a time", duration_units, "min", "10^7 min", 1e7};
+constexpr Kind percent_kind{"a percentage", percent_units, "%", "10000 %", 1e2};
 
 constexpr bool is_digit(char c) { return c >= '0' && c <= '9'; }
 constexpr bool is_space(char c) { return c == ' ' || c == '\t'; }
@@ -115,6 +116,8 @@ std::string_view take_unit_word(std::string_view& text) {
     return word;
 }
 
+bool is_length(const Kind& kind) { return kind.units.data() == length_units.data(); }
+
 QuantityFault unknown_unit(std::string_view word, const Kind& kind) {
     std::vector<std::string_view> known;
     std::string list;
@@ -123,16 +126,16 @@ QuantityFault unknown_unit(std::string_view word, const Kind& kind) {
         list += (list.empty() ? "" : ", ") + std::string(unit.word);
     }
     const auto nearest = nearest_word(word, known);
-    return {"unknown unit " + quoted(word) + " of a " + std::string(kind.name),
+    return {"unknown unit " + quoted(word) + " of " + std::string(kind.name),
             (nearest ? "did you mean " + std::string(*nearest) + "? " : std::string()) + "units are " + list};
 }
 
 QuantityFault without_unit(std::string_view text, const Kind& kind) {
     const bool fraction = text.find('/') != std::string_view::npos;
     const std::string written(text);
-    std::string mend = "write " + written + ' ' + std::string(fraction && kind.name == "length" ? "in" : kind.proposed);
-    if (kind.name == "length" && !fraction) mend += " (or " + written + " in, if inches are meant)";
-    return {"a " + std::string(kind.name) + " needs a unit: " + quoted(text) + " is a bare number", mend};
+    std::string mend = "write " + written + ' ' + std::string(fraction && is_length(kind) ? "in" : kind.proposed);
+    if (is_length(kind) && !fraction) mend += " (or " + written + " in, if inches are meant)";
+    return {std::string(kind.name) + " needs a unit: " + quoted(text) + " is a bare number", mend};
 }
 
 /// The terms of a quantity, such as `12 ft` and `6 in`; the sign has been taken off.
@@ -145,7 +148,7 @@ Parsed<double> parse_terms(std::string_view text, const Kind& kind) {
         const std::string_view term = rest;
         const std::optional<Exact> number = take_number(rest);
         if (!number) {
-            return fault({quoted(text) + " is not a " + std::string(kind.name),
+            return fault({quoted(text) + " is not " + std::string(kind.name),
                           "write a number and a unit, for example 1.5 " + std::string(kind.proposed)});
         }
         const std::string_view written = term.substr(0, term.size() - rest.size());
@@ -153,7 +156,8 @@ Parsed<double> parse_terms(std::string_view text, const Kind& kind) {
         if (rest.empty()) return fault(without_unit(trimmed(written), kind));
         const std::string_view word = take_unit_word(rest);
         const auto unit = std::find_if(kind.units.begin(), kind.units.end(), [&](const Unit& u) { return u.word == word; });
-        if (unit == kind.units.end()) return fault(word.empty() ? without_unit(trimmed(written), kind) : unknown_unit(word, kind));
+        if (unit == kind.units.end())
+            return fault(word.empty() ? without_unit(trimmed(written), kind) : unknown_unit(word, kind));
         const auto size = [](const Unit& u) { return static_cast<double>(u.mantissa) * std::pow(10.0, u.exponent); };
         if (previous != nullptr && size(*unit) >= size(*previous)) {
             return fault({quoted(text) + " does not go from larger to smaller units", "write for example 12 ft 6 in"});
@@ -164,7 +168,7 @@ Parsed<double> parse_terms(std::string_view text, const Kind& kind) {
     } while (!rest.empty());
     const double value = total.to_double();
     if (value > kind.largest) {
-        return fault({quoted(text) + " is too large a " + std::string(kind.name), "at most " + std::string(kind.largest_text)});
+        return fault({quoted(text) + " is too large for " + std::string(kind.name), "at most " + std::string(kind.largest_text)});
     }
     return {value, {}};
 }
@@ -175,7 +179,8 @@ Parsed<double> parse(std::string_view text, const Kind& kind, bool may_be_negati
         return Parsed<double>{std::nullopt, {std::move(what), std::move(mend)}};
     };
     if (text.empty()) {
-        return fault("no " + std::string(kind.name) + " given", "write a number and a unit, for example 1.5 " + std::string(kind.proposed));
+        return fault("nothing stands where " + std::string(kind.name) + " is due",
+                     "write a number and a unit, for example 1.5 " + std::string(kind.proposed));
     }
     if (names_infinity_or_nan(text)) return fault(quoted(text) + " is not a finite number", "write a measured size");
     std::string_view magnitude = text;
@@ -184,7 +189,7 @@ Parsed<double> parse(std::string_view text, const Kind& kind, bool may_be_negati
     Parsed<double> parsed = parse_terms(magnitude, kind);
     if (!parsed || !negative) return parsed;
     if (!may_be_negative && *parsed > 0) {
-        return fault(quoted(text) + " is negative", kind.name == "length" ? "a size is 0 or more (0 means shut)" : "write 0 or more");
+        return fault(quoted(text) + " is negative", is_length(kind) ? "a size is 0 or more (0 means shut)" : "write 0 or more");
     }
     return {*parsed > 0 ? -*parsed : 0.0, {}};
 }
@@ -192,7 +197,8 @@ Parsed<double> parse(std::string_view text, const Kind& kind, bool may_be_negati
 }  // namespace
 
 Parsed<double> parse_length(std::string_view text) { return parse(text, length_kind, false); }
-Parsed<double> parse_coordinate(std::string_view text) { return parse(text, length_kind, true); }
+Parsed<double> parse_distance(std::string_view text) { return parse(text, distance_kind, false); }
+Parsed<double> parse_coordinate(std::string_view text) { return parse(text, distance_kind, true); }
 Parsed<double> parse_area(std::string_view text) { return parse(text, area_kind, false); }
 Parsed<double> parse_duration(std::string_view text) { return parse(text, duration_kind, false); }
 Parsed<double> parse_percent(std::string_view text) { return parse(text, percent_kind, false); }
@@ -220,9 +226,12 @@ Parsed<Money> parse_money(std::string_view text) {
     bool well_formed = point > 0;
     for (std::size_t i = 0; i < point && well_formed; ++i) {
         const std::size_t from_point = point - i;
-        if (text[i] == ',') well_formed = i > 0 && from_point % 4 == 0;
-        else if (is_digit(text[i])) digits += text[i];
-        else well_formed = false;
+        if (text[i] == ',')
+            well_formed = i > 0 && from_point % 4 == 0;
+        else if (is_digit(text[i]))
+            digits += text[i];
+        else
+            well_formed = false;
     }
     if (well_formed && text.substr(0, point).find(',') != std::string_view::npos) {
         well_formed = std::count(text.begin(), text.begin() + static_cast<std::ptrdiff_t>(point), ',') ==
@@ -231,8 +240,10 @@ Parsed<Money> parse_money(std::string_view text) {
     std::string cents(point < text.size() ? text.substr(point + 1) : "00");
     well_formed = well_formed && (cents.size() == 1 || cents.size() == 2) && std::all_of(cents.begin(), cents.end(), is_digit);
     if (cents.size() == 1) cents += '0';
-    if (!well_formed) return fault("\"$" + std::string(text.substr(0, 60)) + "\" is not dollars and whole cents", "write for example $12.50");
-    if (digits.size() > 12) return fault("\"$" + std::string(text.substr(0, 60)) + "\" is too large an amount", "at most $999,999,999,999.99");
+    if (!well_formed)
+        return fault("\"$" + std::string(text.substr(0, 60)) + "\" is not dollars and whole cents", "write for example $12.50");
+    if (digits.size() > 12)
+        return fault("\"$" + std::string(text.substr(0, 60)) + "\" is too large an amount", "at most $999,999,999,999.99");
     digits += cents;
     std::int64_t value = 0;
     std::from_chars(digits.data(), digits.data() + digits.size(), value);

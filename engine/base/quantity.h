@@ -30,7 +30,10 @@ struct Parsed {
 /// once. A bare number, an unknown unit, a negative, infinite or not-a-number value is a fault.
 [[nodiscard]] Parsed<double> parse_length(std::string_view text);
 
-/// A coordinate in meters: as a length, and it may be negative.
+/// The same for sizes of whole walls and houses: messages propose meters.
+[[nodiscard]] Parsed<double> parse_distance(std::string_view text);
+
+/// A coordinate in meters: as a distance, and it may be negative.
 [[nodiscard]] Parsed<double> parse_coordinate(std::string_view text);
 
 /// Square meters from `100 cm2` (mm2, cm2, m2, in2, ft2).

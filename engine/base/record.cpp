@@ -20,21 +20,28 @@ const char* kind_word(Node node) {
     }
 }
 
+bool is_blank(std::string_view text) { return text.find_first_not_of(" \t\n\r") == std::string_view::npos; }
+
 std::string in_quotes(std::string_view text) { return '"' + std::string(text.substr(0, 80)) + '"'; }
 
 }  // namespace
 
 Record::Record(Node mapping, Words keys, std::string_view called, Diagnostics& diagnostics)
-    : mapping_(mapping), called_(called), diagnostics_(&diagnostics), usable_(mapping.present() && mapping.is_mapping()) {
+    : mapping_(mapping),
+      called_(called),
+      diagnostics_(&diagnostics),
+      usable_(mapping.present() && (mapping.is_mapping() || mapping.is_null())) {
     if (!mapping.present()) return;
     if (!usable_) {
-        report(mapping.place(), std::string(called) + " must be a mapping, not " + kind_word(mapping), "write keys and values, for example {" + std::string(keys.front()) + ": ...}");
+        report(mapping.place(), std::string(called) + " must be a mapping, not " + kind_word(mapping),
+               "write keys and values, for example {" + std::string(keys.front()) + ": ...}");
         return;
     }
     mapping.for_each_pair([&](Node key, Node value) {
         const auto known = std::find(keys.begin(), keys.end(), key.text());
         if (known == keys.end()) {
-            report(key.place(), "unknown key " + in_quotes(key.text()) + " in " + std::string(called), suggestion(key.text(), keys));
+            report(key.place(), "unknown key " + in_quotes(key.text()) + " in " + std::string(called),
+                   suggestion(key.text(), keys));
         } else {
             fields_[field_count_++] = {*known, value};  // keys are distinct, and no table has more than most_keys
         }
@@ -80,8 +87,13 @@ template std::optional<std::uint32_t> Record::quantity(std::string_view, Parsed<
 
 std::optional<std::string> Record::text(std::string_view key) const {
     const Node node = (*this)[key];
-    if (!node.present()) return std::nullopt;
+    if (!node.present() || node.is_null() || (node.is_scalar() && is_blank(node.text()))) return std::nullopt;
     return read_text(node, key, *diagnostics_);
+}
+
+std::string Record::required_text(std::string_view key) const {
+    if (!require({key})) return "";
+    return read_text((*this)[key], key, *diagnostics_).value_or("");
 }
 
 std::optional<bool> Record::truth(std::string_view key) const {
@@ -106,7 +118,8 @@ void Record::each(std::string_view key, const std::function<void(Node)>& visit) 
     const Node node = (*this)[key];
     if (!node.present() || node.is_null()) return;
     if (!node.is_sequence()) {
-        report(node.place(), std::string(key) + " must be a list, not " + kind_word(node), "write [a, b] or one item a line, each after a dash");
+        report(node.place(), std::string(key) + " must be a list, not " + kind_word(node),
+               "write [a, b] or one item a line, each after a dash");
         return;
     }
     node.for_each_item(visit);
@@ -119,7 +132,7 @@ std::optional<std::string> read_text(Node node, std::string_view called, Diagnos
     };
     if (!node.is_scalar()) return bad(std::string(" holds ") + kind_word(node) + " where text is due");
     const std::string_view text = node.text();
-    if (text.find_first_not_of(" \t\n\r") == std::string_view::npos) return bad(" is empty", "write something or leave the key out");
+    if (is_blank(text)) return bad(" is empty", "write something or leave the key out");
     if (text.size() > longest_text) return bad(" is longer than " + std::to_string(longest_text) + " bytes", "shorten it");
     const bool control = std::any_of(text.begin(), text.end(), [](char c) {
         return (static_cast<unsigned char>(c) < 0x20 && c != '\n' && c != '\t') || c == 0x7f;

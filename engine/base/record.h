@@ -24,8 +24,8 @@ class Record {
 public:
     static constexpr std::size_t most_keys = 24;
 
-    /// `called` names the mapping in messages ("gap", "slot"). Reports anything but a mapping, and keys that are
-    /// not in `keys`.
+    /// `called` names the mapping in messages ("gap", "slot"). Reports anything but a mapping or nothing, and keys that
+    /// are not in `keys`.
     Record(Node mapping, Words keys, std::string_view called, Diagnostics& diagnostics);
 
     /// The value of a key, absent when the file has none.
@@ -43,15 +43,20 @@ public:
     [[nodiscard]] std::optional<double> percent(std::string_view key) const { return quantity(key, parse_percent); }
     [[nodiscard]] std::optional<Money> money(std::string_view key) const { return quantity(key, parse_money); }
     [[nodiscard]] std::optional<std::uint32_t> count(std::string_view key) const { return quantity(key, parse_count); }
-    /// Text that is not empty and holds no control characters but line ends.
+    [[nodiscard]] std::optional<double> distance(std::string_view key) const { return quantity(key, parse_distance); }
+    /// Text without control characters but line ends; blank text is no text.
     [[nodiscard]] std::optional<std::string> text(std::string_view key) const;
+    /// The same where text must stand: reports a missing key and blank text, and answers the empty text.
+    [[nodiscard]] std::string required_text(std::string_view key) const;
     [[nodiscard]] std::optional<bool> truth(std::string_view key) const;
     /// The position in `words` of the word that stands there.
     [[nodiscard]] std::optional<std::size_t> word(std::string_view key, Words words) const;
     /// Calls `visit` with each item of a list; an empty value is an empty list.
     void each(std::string_view key, const std::function<void(Node)>& visit) const;
 
-    void report(Place place, std::string what, std::string mend = "") const { diagnostics_->add(place, std::move(what), std::move(mend)); }
+    void report(Place place, std::string what, std::string mend = "") const {
+        diagnostics_->add(place, std::move(what), std::move(mend));
+    }
 
 private:
     struct Field {
@@ -71,7 +76,7 @@ private:
     bool usable_ = false;
 };
 
-/// The same for a node of its own, such as an item of a list.
+/// Text that must not be blank in a node of its own, such as an item of a list.
 [[nodiscard]] std::optional<std::string> read_text(Node node, std::string_view called, Diagnostics& diagnostics);
 
 }  // namespace seamward

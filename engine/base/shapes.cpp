@@ -31,7 +31,9 @@ Shape widened(const Shape& shape, double by) {
 
 bool is_shut(const Shape& shape) {
     const Slot* slot = std::get_if<Slot>(&shape);
-    return clear_width(shape) <= 0 || (slot != nullptr && slot->length <= 0);
+    const Mesh* mesh = std::get_if<Mesh>(&shape);
+    return clear_width(shape) <= 0 || (slot != nullptr && slot->length <= 0) ||
+           (mesh != nullptr && mesh->area && *mesh->area <= 0);
 }
 
 const char* shape_word(const Shape& shape) {

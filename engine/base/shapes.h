@@ -2,6 +2,7 @@
 #pragma once
 
 #include <numbers>
+#include <optional>
 #include <variant>
 
 namespace seamward {
@@ -25,10 +26,10 @@ struct Ring {
 };
 
 /// A screened opening. `opening` is the clear side of one square mesh in meters, never its nominal count;
-/// `area` is the screened area in square meters, 0 when it was not stated.
+/// `area` is the screened area in square meters, when it was stated.
 struct Mesh {
     double opening = 0;
-    double area = 0;
+    std::optional<double> area;
 };
 
 using Shape = std::variant<Slot, Hole, Ring, Mesh>;

@@ -11,11 +11,17 @@ namespace seamward {
 
 namespace {
 
-Place place_of(const yaml_mark_t& mark) { return {static_cast<std::uint32_t>(mark.line + 1), static_cast<std::uint32_t>(mark.column + 1)}; }
+Place place_of(const yaml_mark_t& mark) {
+    return {static_cast<std::uint32_t>(mark.line + 1), static_cast<std::uint32_t>(mark.column + 1)};
+}
 
-std::string_view view(const yaml_char_t* text) { return text == nullptr ? std::string_view() : reinterpret_cast<const char*>(text); }
+std::string_view view(const yaml_char_t* text) {
+    return text == nullptr ? std::string_view() : reinterpret_cast<const char*>(text);
+}
 
-bool means_null(std::string_view text) { return text.empty() || text == "~" || text == "null" || text == "Null" || text == "NULL"; }
+bool means_null(std::string_view text) {
+    return text.empty() || text == "~" || text == "null" || text == "Null" || text == "NULL";
+}
 
 class Parser {
 public:
@@ -44,12 +50,14 @@ private:
         }
         std::string what = "YAML syntax: " + problem;
         if (parser_.context != nullptr) {
-            what += std::string(" (") + parser_.context + " that begins on line " + std::to_string(parser_.context_mark.line + 1) + ')';
+            what += std::string(" (") + parser_.context + " that begins on line " +
+                    std::to_string(parser_.context_mark.line + 1) + ')';
         }
         const bool tab = problem.find("cannot start any token") != std::string::npos;
-        builder.fail(place_of(parser_.problem_mark), what,
-                     tab ? "YAML is indented with spaces, not tabs, and a value that begins with @, `, % or a quote stands in quotes"
-                         : "check the indentation, colons, brackets and quotes just before this place");
+        builder.fail(
+            place_of(parser_.problem_mark), what,
+            tab ? "YAML is indented with spaces, not tabs, and a value that begins with @, `, % or a quote stands in quotes"
+                : "check the indentation, colons, brackets and quotes just before this place");
     }
 
     yaml_parser_t parser_{};
@@ -69,7 +77,9 @@ Document parse_yaml(std::string_view text, const std::string& shown_as) {
                 const auto& scalar = event.data.scalar;
                 const std::string_view value(reinterpret_cast<const char*>(scalar.value), scalar.length);
                 const bool plain = scalar.style == YAML_PLAIN_SCALAR_STYLE && view(scalar.tag).empty();
-                const auto kind = !plain ? Document::Kind::quoted : means_null(value) ? Document::Kind::null : Document::Kind::plain;
+                const auto kind = !plain              ? Document::Kind::quoted
+                                  : means_null(value) ? Document::Kind::null
+                                                      : Document::Kind::plain;
                 builder.scalar(place, value, kind, view(scalar.anchor));
                 break;
             }

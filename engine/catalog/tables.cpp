@@ -16,7 +16,7 @@ constexpr std::array<std::string_view, 5> source_keys{"id", "title", "publisher"
 constexpr std::array<std::string_view, 3> seen_words{"read", "secondary", "memory"};
 constexpr std::array<std::string_view, 3> confidence_words{"high", "medium", "low"};
 constexpr std::array<std::string_view, 4> basis_words{"measured", "advice", "harborage", "claim"};
-constexpr std::array<std::string_view, 11> pest_keys{"id",    "name",  "scientific", "slit",       "hole", "margin",
+constexpr std::array<std::string_view, 11> pest_keys{"id",     "name",  "scientific", "slit",       "hole", "margin",
                                                      "climbs", "flies", "gnaws",      "confidence", "note"};
 constexpr std::array<std::string_view, 3> size_keys{"size", "source", "basis"};
 constexpr std::array<std::string_view, 7> gauge_keys{"id", "name", "thickness", "computed", "source", "confidence", "note"};
@@ -36,12 +36,12 @@ public:
 
     template <class ReadRow>
     Table<Row> read(ReadRow&& read_row) {
-        record_.require({"catalog", "edition", "sources", called_});
-        table_.edition = record_.text("edition").value_or("");
+        record_.require({"catalog", "sources", called_});
+        table_.edition = record_.required_text("edition");
         record_.each("sources", [&](Node node) {
             const Record source(node, source_keys, "source", diagnostics_);
-            if (!source.require({"id", "title", "publisher", "year", "seen"})) return;
-            CatalogSource read{source.text("id").value_or(""), source.text("title").value_or(""), source.text("publisher").value_or(""), 0,
+            source.require({"year", "seen"});
+            CatalogSource read{source.required_text("id"), source.required_text("title"), source.required_text("publisher"), 0,
                                static_cast<CatalogSource::Seen>(source.word("seen", seen_words).value_or(2))};
             const std::string year = source.text("year").value_or("0");
             std::from_chars(year.data(), year.data() + year.size(), read.year);
@@ -54,7 +54,7 @@ public:
 
     /// The id of a source of this table.
     std::string source(const Record& record) {
-        const std::string id = record.text("source").value_or("");
+        const std::string id = record.required_text("source");
         std::vector<std::string_view> known;
         for (const CatalogSource& source : table_.sources) known.emplace_back(source.id);
         if (!id.empty() && std::find(known.begin(), known.end(), id) == known.end()) {
@@ -65,7 +65,8 @@ public:
 
 private:
     void add(Node node, Row row) {
-        if (!row.id.empty() && table_.find(row.id) != nullptr) diagnostics_.add(node.place(), "id " + row.id + " stands twice", "keep one");
+        if (!row.id.empty() && table_.find(row.id) != nullptr)
+            diagnostics_.add(node.place(), "id " + row.id + " stands twice", "keep one");
         table_.rows.push_back(std::move(row));
     }
 
@@ -83,14 +84,14 @@ Table<Pest> read_pests(std::string_view yaml, const std::string& shown_as) {
     TableReader<Pest> reader(yaml, shown_as, "pests");
     return reader.read([&](Node node, Diagnostics& diagnostics) {
         const Record record(node, pest_keys, "pest", diagnostics);
-        record.require({"id", "name", "scientific", "slit", "hole", "margin", "climbs", "flies", "gnaws", "confidence"});
+        record.require({"slit", "hole", "margin", "climbs", "flies", "gnaws", "confidence"});
         Pest pest;
-        pest.id = record.text("id").value_or("");
-        pest.name = record.text("name").value_or("");
-        pest.scientific = record.text("scientific").value_or("");
+        pest.id = record.required_text("id");
+        pest.name = record.required_text("name");
+        pest.scientific = record.required_text("scientific");
         const auto read_size = [&](std::string_view key, double& size, std::string& source, Basis& basis) {
             const Record part(record[key], size_keys, key, diagnostics);
-            part.require({"size", "source", "basis"});
+            part.require({"size", "basis"});
             size = part.length("size").value_or(0);
             source = reader.source(part);
             basis = static_cast<Basis>(part.word("basis", basis_words).value_or(3));
@@ -114,12 +115,13 @@ Table<Gauge> read_gauges(std::string_view yaml, const std::string& shown_as) {
     double thinner = 0;
     return reader.read([&](Node node, Diagnostics& diagnostics) {
         const Record record(node, gauge_keys, "gauge", diagnostics);
-        record.require({"id", "name", "thickness", "source", "confidence"});
+        record.require({"thickness", "confidence"});
         Gauge gauge;
-        gauge.id = record.text("id").value_or("");
-        gauge.name = record.text("name").value_or("");
+        gauge.id = record.required_text("id");
+        gauge.name = record.required_text("name");
         gauge.thickness = record.length("thickness").value_or(0);
-        if (gauge.thickness <= thinner) record.report(record.place(), gauge.id + " is not thicker than the row before it", "sort the rows");
+        if (gauge.thickness <= thinner)
+            record.report(record.place(), gauge.id + " is not thicker than the row before it", "sort the rows");
         thinner = gauge.thickness;
         gauge.source = reader.source(record);
         gauge.confidence = static_cast<Confidence>(record.word("confidence", confidence_words).value_or(2));
@@ -133,8 +135,8 @@ Table<Treatment> read_treatments(std::string_view yaml, const std::string& shown
     TableReader<Treatment> reader(yaml, shown_as, "treatments");
     return reader.read([&](Node node, Diagnostics& diagnostics) {
         const Record record(node, treatment_keys, "treatment", diagnostics);
-        record.require({"id", "name", "leaves", "source"});
-        return Treatment{record.text("id").value_or(""), record.text("name").value_or(""),
+        record.require({"leaves"});
+        return Treatment{record.required_text("id"), record.required_text("name"),
                          static_cast<Treatment::Leaves>(record.word("leaves", leaves_words).value_or(0)), reader.source(record)};
     });
 }

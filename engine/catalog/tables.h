@@ -49,7 +49,7 @@ struct Pest {
 /// A thing at hand that shows how wide a gap is.
 struct Gauge {
     std::string id;
-    std::string name;  ///< as in "between a card and a dime"
+    std::string name;      ///< as in "between a card and a dime"
     double thickness = 0;  ///< meters
     std::string source;
     Confidence confidence = Confidence::low;

@@ -24,7 +24,8 @@ std::optional<std::uint32_t> IdIndex::resolve(Node node, std::string_view called
     }
     comparisons_ += known_.size();
     const bool affordable = comparisons_ <= most_comparisons;
-    diagnostics.add(node.place(), "unknown " + std::string(called) + " \"" + *id + '"', affordable ? suggestion(*id, known_) : "");
+    diagnostics.add(node.place(), "unknown " + std::string(called) + " \"" + *id + '"',
+                    affordable ? suggestion(*id, known_) : "");
     return std::nullopt;
 }
 

@@ -18,7 +18,9 @@ public:
     explicit IdIndex(std::size_t expected) { positions_.reserve(expected); }
 
     /// False when the id is there already.
-    bool add(std::string_view id) { return positions_.emplace(id, static_cast<std::uint32_t>(positions_.size() + repeated_)).second || !++repeated_; }
+    bool add(std::string_view id) {
+        return positions_.emplace(id, static_cast<std::uint32_t>(positions_.size() + repeated_)).second || !++repeated_;
+    }
     [[nodiscard]] std::optional<std::uint32_t> find(std::string_view id) const;
     /// The position of the id in `node`; else reports it as an unknown `called` with the nearest known one.
     [[nodiscard]] std::optional<std::uint32_t> resolve(Node node, std::string_view called, Diagnostics& diagnostics) const;

@@ -9,15 +9,16 @@ namespace seamward {
 
 namespace {
 
-constexpr std::array<std::string_view, 15> gap_keys{"id",   "name", "between", "slot",  "hole",       "ring",     "mesh", "count",
-                                                    "duty", "at",   "depth",   "substrates", "evidence", "closing", "note"};
+constexpr std::array<std::string_view, 15> gap_keys{"id",    "name",       "between",  "slot",    "hole",
+                                                    "ring",  "mesh",       "count",    "duty",    "at",
+                                                    "depth", "substrates", "evidence", "closing", "note"};
 constexpr std::array<std::string_view, 4> shape_words{"slot", "hole", "ring", "mesh"};
 constexpr std::array<std::string_view, 2> slot_keys{"width", "length"};
 constexpr std::array<std::string_view, 1> hole_keys{"diameter"};
 constexpr std::array<std::string_view, 2> ring_keys{"width", "around"};
 constexpr std::array<std::string_view, 2> mesh_keys{"opening", "area"};
-constexpr std::array<std::string_view, 10> duty_words{"none",  "drain",  "weep",     "vent",    "exhaust", "combustion-air",
-                                                      "flood", "relief", "movement", "operable"};
+constexpr std::array<std::string_view, 10> duty_words{"none",           "drain", "weep",   "vent",     "exhaust",
+                                                      "combustion-air", "flood", "relief", "movement", "operable"};
 constexpr std::array<std::string_view, 2> evidence_keys{"how", "plus_minus"};
 constexpr std::array<std::string_view, 3> how_words{"measured", "modeled", "assumed"};
 constexpr std::array<std::string_view, 2> closing_keys{"cost", "never"};
@@ -26,7 +27,7 @@ Shape read_shape(std::string_view word, Node node, Diagnostics& diagnostics) {
     if (word == "slot") {
         const Record slot(node, slot_keys, word, diagnostics);
         slot.require({"width", "length"});
-        return Slot{slot.length("width").value_or(0), slot.length("length").value_or(0)};
+        return Slot{slot.length("width").value_or(0), slot.distance("length").value_or(0)};
     }
     if (word == "hole") {
         const Record hole(node, hole_keys, word, diagnostics);
@@ -40,7 +41,7 @@ Shape read_shape(std::string_view word, Node node, Diagnostics& diagnostics) {
     }
     const Record mesh(node, mesh_keys, word, diagnostics);
     mesh.require({"opening"});
-    return Mesh{mesh.length("opening").value_or(0), mesh.area("area").value_or(0)};
+    return Mesh{mesh.length("opening").value_or(0), mesh.area("area")};
 }
 
 void read_the_shape(const Record& record, Gap& gap, Diagnostics& diagnostics) {
@@ -52,11 +53,13 @@ void read_the_shape(const Record& record, Gap& gap, Diagnostics& diagnostics) {
             first = word;
             gap.shape = shape;
         } else {
-            record.report(record[word].place(), "a gap has exactly one shape, this one is a " + std::string(first) + " and a " + std::string(word),
+            record.report(record[word].place(),
+                          "a gap has exactly one shape, this one is a " + std::string(first) + " and a " + std::string(word),
                           "keep one, or make two gaps of it");
         }
     }
-    if (first.empty()) record.report(record.place(), "gap has no shape", "add slot: {width: ..., length: ...}, or hole, ring or mesh");
+    if (first.empty())
+        record.report(record.place(), "gap has no shape", "add slot: {width: ..., length: ...}, or hole, ring or mesh");
 }
 
 void read_ends(const Record& record, const IdIndex& spaces, Gap& gap, Diagnostics& diagnostics) {
@@ -94,8 +97,10 @@ void read_at(const Record& record, Gap& gap, Diagnostics& diagnostics) {
         const Parsed<double> parsed = coordinate.is_scalar()
                                           ? parse_coordinate(coordinate.text())
                                           : Parsed<double>{std::nullopt, {"a coordinate is a length", "write for example 4.5 m"}};
-        if (parsed) point.at(axis) = *parsed;
-        else diagnostics.add(coordinate.place(), "at: " + parsed.fault.what, parsed.fault.mend);
+        if (parsed)
+            point.at(axis) = *parsed;
+        else
+            diagnostics.add(coordinate.place(), "at: " + parsed.fault.what, parsed.fault.mend);
         whole = whole && parsed;
         ++axis;
     });
@@ -115,9 +120,13 @@ void read_closing(const Record& record, Gap& gap, Diagnostics& diagnostics) {
     const Record closing(record["closing"], closing_keys, "closing", diagnostics);
     gap.closing.cost = closing.money("cost");
     gap.closing.never = closing.text("never").value_or("");
-    if (!closing.usable() || closing.has("cost") != closing.has("never")) return;
-    record.report(closing.place(), "closing holds either a cost or the reason why never, not " + std::string(closing.has("cost") ? "both" : "neither"),
-                  "write {cost: $8.00} or {never: \"why\"}");
+    if (!closing.usable()) return;
+    if (closing.has("never")) (void)closing.required_text("never");
+    if (closing.has("cost") != closing.has("never")) return;
+    record.report(
+        closing.place(),
+        "closing holds either a cost or the reason why never, not " + std::string(closing.has("cost") ? "both" : "neither"),
+        "write {cost: $8.00} or {never: \"why\"}");
 }
 
 }  // namespace
@@ -126,8 +135,7 @@ Gap read_gap(Node node, const IdIndex& spaces, Diagnostics& diagnostics) {
     const Record record(node, gap_keys, "gap", diagnostics);
     Gap gap;
     if (!record.usable()) return gap;
-    record.require({"id"});
-    gap.id = record.text("id").value_or("");
+    gap.id = record.required_text("id");
     gap.name = record.text("name").value_or("");
     (void)record.text("note");  // kept in the file for people
     read_ends(record, spaces, gap, diagnostics);
@@ -137,7 +145,8 @@ Gap read_gap(Node node, const IdIndex& spaces, Diagnostics& diagnostics) {
     read_at(record, gap, diagnostics);
     gap.depth = record.length("depth");
     record.each("substrates", [&](Node word) {
-        if (std::optional<std::string> text = read_text(word, "substrate", diagnostics)) gap.substrates.push_back(std::move(*text));
+        if (std::optional<std::string> text = read_text(word, "substrate", diagnostics))
+            gap.substrates.push_back(std::move(*text));
     });
     read_evidence(record, gap, diagnostics);
     read_closing(record, gap, diagnostics);

@@ -62,8 +62,10 @@ private:
         const std::filesystem::path path = std::filesystem::path(diagnostics_.file()).parent_path() / *house;
         std::error_code error;
         const bool there = std::filesystem::exists(path, error);
-        file_.report(file_["house"].place(), there ? "this version works from surveys and does not open house files" : "no such file: " + path.string(),
-                     there ? "list the spaces and gaps of the house in the job file" : "check the path; it is taken from the folder of the job file");
+        file_.report(file_["house"].place(),
+                     there ? "this version works from surveys and does not open house files" : "no such file: " + path.string(),
+                     there ? "list the spaces and gaps of the house in the job file"
+                           : "check the path; it is taken from the folder of the job file");
     }
 
     /// Reports ids that stand twice. Ids are indexed once all are read, when their texts no longer move.
@@ -72,7 +74,9 @@ private:
         IdIndex ids(things.size());
         for (std::size_t i = 0; i < things.size(); ++i) {
             if (ids.add(things[i].id) || things[i].id.empty()) continue;
-            diagnostics_.add(places[i], std::string(called) + " id \"" + things[i].id + "\" stands twice", "give each its own");
+            const std::string first = std::to_string(places[ids.find(things[i].id).value_or(0)].line);
+            diagnostics_.add(places[i], std::string(called) + " id \"" + things[i].id + "\" stands twice, first on line " + first,
+                             "give each its own");
         }
         return ids;
     }
@@ -81,9 +85,9 @@ private:
         std::vector<Place> places;
         file_.each("spaces", [&](Node node) {
             const Record record(node, space_keys, "space", diagnostics_);
-            record.require({"id", "kind"});
+            record.require({"kind"});
             Space space;
-            space.id = record.text("id").value_or("");
+            space.id = record.required_text("id");
             space.name = record.text("name").value_or("");
             (void)record.text("note");
             space.kind = static_cast<SpaceKind>(record.word("kind", kind_words).value_or(1));
@@ -113,8 +117,8 @@ private:
             Pest pest;
             if (node.is_mapping()) {
                 const Record record(node, pest_keys, "pest", diagnostics_);
-                record.require({"id", "slit", "hole"});
-                pest.id = record.text("id").value_or("");
+                record.require({"slit", "hole"});
+                pest.id = record.required_text("id");
                 pest.name = record.text("name").value_or(pest.id);
                 pest.size = {record.length("slit").value_or(0), record.length("hole").value_or(0)};
                 pest.margin = record.percent("margin").value_or(pest.margin);
@@ -130,7 +134,8 @@ private:
                 }
                 pest = *shipped;
             }
-            const bool twice = std::any_of(job_.pests.begin(), job_.pests.end(), [&](const Pest& other) { return other.id == pest.id; });
+            const bool twice =
+                std::any_of(job_.pests.begin(), job_.pests.end(), [&](const Pest& other) { return other.id == pest.id; });
             if (twice) diagnostics_.add(node.place(), "pest \"" + pest.id + "\" stands twice", "keep one");
             job_.pests.push_back(std::move(pest));
         });
@@ -146,17 +151,20 @@ private:
             const std::string with = record.text("with").value_or("");
             const Treatment* treatment = with.empty() ? nullptr : shipped_treatments().find(with);
             if (!with.empty() && treatment == nullptr) {
-                record.report(record["with"].place(), "unknown treatment \"" + with + '"', suggestion(with, shipped_treatments().ids()));
+                record.report(record["with"].place(), "unknown treatment \"" + with + '"',
+                              suggestion(with, shipped_treatments().ids()));
                 return;
             }
             const bool leaves_mesh = treatment != nullptr && treatment->leaves == Treatment::Leaves::mesh;
             if (leaves_mesh) record.require({"opening"});
             if (!leaves_mesh && record.has("opening")) {
-                record.report(record["opening"].place(), "only a mesh leaves an opening", "write with: mesh, or leave opening out");
+                record.report(record["opening"].place(), "only a mesh leaves an opening",
+                              "write with: mesh, or leave opening out");
             }
             const double opening = record.length("opening").value_or(0);
             if (!position) return;
-            if (seen[*position]) record.report(record.place(), "gap \"" + job_.survey.gaps[*position].id + "\" is closed twice", "keep one entry");
+            if (seen[*position])
+                record.report(record.place(), "gap \"" + job_.survey.gaps[*position].id + "\" is closed twice", "keep one entry");
             seen[*position] = true;
             close({*position}, with, leaves_mesh ? opening : 0);
         });
@@ -167,7 +175,7 @@ private:
         Gap& gap = job_.survey.gaps[index.value];
         job_.closed.push_back({index, std::move(with), gap.shape});
         if (opening >= clear_width(gap.shape) && opening > 0) return;
-        gap.shape = Mesh{opening, 0};
+        gap.shape = Mesh{opening, std::nullopt};
         gap.evidence.plus_minus = 0;
     }
 
@@ -192,6 +200,8 @@ Job parse_job_yaml(std::string_view text, const std::string& shown_as) {
     return JobReader(document, RunContext()).read();
 }
 
-std::string heading(const Job& job, const std::filesystem::path& path) { return job.name.empty() ? path.filename().string() : job.name; }
+std::string heading(const Job& job, const std::filesystem::path& path) {
+    return job.name.empty() ? path.filename().string() : job.name;
+}
 
 }  // namespace seamward

@@ -5,7 +5,8 @@
 
 namespace seamward {
 
-Network::Network(std::size_t space_count, std::vector<Link> links) : links_(std::move(links)), first_(space_count + 1, 0), arcs_(links_.size() * 2) {
+Network::Network(std::size_t space_count, std::vector<Link> links)
+    : links_(std::move(links)), first_(space_count + 1, 0), arcs_(links_.size() * 2) {
     for (const Link& link : links_) {
         ++first_[link.a.value];
         ++first_[link.b.value];

@@ -19,7 +19,7 @@ struct Edge {
 std::vector<double> pinches(const Network& network, const Roles& roles) {
     // All starts are one node: a path uses one of them, and none stands in its middle.
     const auto outside = static_cast<std::uint32_t>(network.space_count());
-    std::vector<double> pinch(network.space_count() + 1, 0);
+    std::vector<double> pinch(network.space_count() + 1, no_way);
     std::vector<std::uint32_t> node(network.space_count());
     constexpr std::uint32_t nowhere = std::numeric_limits<std::uint32_t>::max();
     for (std::uint32_t i = 0; i < outside; ++i) node[i] = roles.starts({i}) ? outside : roles.passable({i}) ? i : nowhere;
@@ -63,8 +63,10 @@ std::vector<double> pinches(const Network& network, const Roles& roles) {
         if (node[i] != nowhere) continue;
         for (const Arc& arc : network.arcs({i})) {
             const double width = network.links()[arc.link].width;
-            if (roles.starts(arc.to)) pinch[i] = std::max(pinch[i], width);
-            else if (roles.passable(arc.to)) pinch[i] = std::max(pinch[i], std::min(width, pinch[arc.to.value]));
+            if (roles.starts(arc.to))
+                pinch[i] = std::max(pinch[i], width);
+            else if (roles.passable(arc.to))
+                pinch[i] = std::max(pinch[i], std::min(width, pinch[arc.to.value]));
         }
     }
     for (const SpaceIndex start : roles.start_spaces()) pinch[start.value] = std::numeric_limits<double>::infinity();

@@ -21,10 +21,10 @@ namespace seamward {
 /// Singler: The Filter-Kruskal Minimum Spanning Tree Algorithm, ALENEX 2009), and fair to ties.
 ///
 /// `for_each_edge(wanted, sink)` calls `sink(Edge)` for every edge made from the links of `network` whose width is
-/// `wanted(width)`; it is called twice, so that the many edges that wider ones make needless are never stored. `Edge` has `a`, `b` (node numbers) and `width`.
-/// Calls `visit(class)` for classes of edges of equal width, wide to narrow. A class holds the edges whose ends
-/// wider edges do not join: together the classes are the union of all maximum spanning forests. The visitor joins
-/// the sets of `sets`. Linear in the links, near linear in what is left of them; O(m log m) at worst.
+/// `wanted(width)`; it is called twice, so that the many edges that wider ones make needless are never stored. `Edge` has `a`,
+/// `b` (node numbers) and `width`. Calls `visit(class)` for classes of edges of equal width, wide to narrow. A class holds the
+/// edges whose ends wider edges do not join: together the classes are the union of all maximum spanning forests. The visitor
+/// joins the sets of `sets`. Linear in the links, near linear in what is left of them; O(m log m) at worst.
 template <class Edge, class ForEachEdge, class Visit>
 void visit_spanning_classes(const Network& network, UnionFind& sets, ForEachEdge&& for_each_edge, Visit&& visit) {
     // Twice as many wide edges as there are nodes join most of what can be joined.

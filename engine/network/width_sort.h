@@ -22,12 +22,15 @@ void sort_wide_to_narrow(std::vector<Edge>& edges) {
         std::sort(edges.begin(), edges.end(), wider);
         return;
     }
-    const auto [narrowest, widest] = std::minmax_element(edges.begin(), edges.end(), [](const Edge& x, const Edge& y) { return x.width < y.width; });
+    const auto [narrowest, widest] =
+        std::minmax_element(edges.begin(), edges.end(), [](const Edge& x, const Edge& y) { return x.width < y.width; });
     const auto top = std::bit_cast<std::uint64_t>(widest->width);
     const std::uint64_t range = top - std::bit_cast<std::uint64_t>(narrowest->width);
     const int shift = std::max(0, static_cast<int>(std::bit_width(range)) - 2 * digit_bits);
     // Rising distance from the widest is falling width.
-    const auto key = [&](const Edge& edge) { return static_cast<std::uint32_t>((top - std::bit_cast<std::uint64_t>(edge.width)) >> shift); };
+    const auto key = [&](const Edge& edge) {
+        return static_cast<std::uint32_t>((top - std::bit_cast<std::uint64_t>(edge.width)) >> shift);
+    };
 
     constexpr std::uint32_t digits = 1U << digit_bits;
     std::array<std::array<std::uint32_t, digits>, 2> begin{};
@@ -47,7 +50,8 @@ void sort_wide_to_narrow(std::vector<Edge>& edges) {
     for (std::size_t from = 0; from < edges.size();) {
         std::size_t to = from + 1;
         while (to < edges.size() && key(edges[to]) == key(edges[from])) ++to;
-        if (to - from > 1) std::sort(edges.begin() + static_cast<std::ptrdiff_t>(from), edges.begin() + static_cast<std::ptrdiff_t>(to), wider);
+        if (to - from > 1)
+            std::sort(edges.begin() + static_cast<std::ptrdiff_t>(from), edges.begin() + static_cast<std::ptrdiff_t>(to), wider);
         from = to;
     }
 }

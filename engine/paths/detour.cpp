@@ -5,7 +5,8 @@
 
 namespace seamward {
 
-DetourFinder::DetourFinder(const Survey& survey, const Network& network, const Roles& roles, RemainingWays& ways, const RunContext& context)
+DetourFinder::DetourFinder(const Survey& survey, const Network& network, const Roles& roles, RemainingWays& ways,
+                           const RunContext& context)
     : survey_(survey), network_(network), roles_(roles), ways_(ways), context_(context) {}
 
 void DetourFinder::steps_from(SpaceIndex space, std::vector<Step>& steps) const {
@@ -21,7 +22,8 @@ std::optional<std::vector<Step>> DetourFinder::find(std::span<const Step> first_
     labels_.clear();
     waiting_.clear();
     reached_.clear();
-    for (const Step& step : first_steps) push({step, none, 1, WidthTallies::empty, last_link ? ways_.hop(*last_link, step.link) : 0});
+    for (const Step& step : first_steps)
+        push({step, none, 1, WidthTallies::empty, last_link ? ways_.hop(*last_link, step.link) : 0});
     const auto later = [this](std::uint32_t x, std::uint32_t y) { return comes_later(x, y); };
     while (!waiting_.empty()) {
         context_.check();

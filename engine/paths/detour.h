@@ -28,7 +28,8 @@ private:
 /// those allowed: by widths, then by length, then by gap ids.
 class DetourFinder {
 public:
-    DetourFinder(const Survey& survey, const Network& network, const Roles& roles, RemainingWays& ways, const RunContext& context);
+    DetourFinder(const Survey& survey, const Network& network, const Roles& roles, RemainingWays& ways,
+                 const RunContext& context);
 
     /// All steps out of a space that end, or from which an end can be reached.
     void steps_from(SpaceIndex space, std::vector<Step>& steps) const;

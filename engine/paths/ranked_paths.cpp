@@ -45,7 +45,7 @@ private:
         std::uint32_t link = none;  ///< by which `space` was entered
         SpaceIndex space;
         WidthTallies::Tally tally = WidthTallies::empty;
-        std::int64_t length = 0;  ///< to the point of `link`
+        std::int64_t length = 0;                       ///< to the point of `link`
         std::unordered_set<std::uint32_t> taken = {};  ///< links by which paths told go on from here
     };
     /// The best path that leaves the trie at `trunk`: at first only a bound, by widths, then the path itself.
@@ -154,7 +154,8 @@ private:
             here = static_cast<std::uint32_t>(trie_.size() - 1);
             used_.add(step.to);
         }
-        if (roles_.passable(trie_[here].space) && ways_.open(trie_[here].space)) wait_for(here);  // ends there, or goes on to another end
+        if (roles_.passable(trie_[here].space) && ways_.open(trie_[here].space))
+            wait_for(here);  // ends there, or goes on to another end
         return told;
     }
 
@@ -169,7 +170,8 @@ private:
     std::vector<Step> scratch_;
 };
 
-RankedPaths::RankedPaths(const Survey& survey, const Network& network, const Roles& roles, bool by_length, const RunContext& context)
+RankedPaths::RankedPaths(const Survey& survey, const Network& network, const Roles& roles, bool by_length,
+                         const RunContext& context)
     : search_(std::make_unique<Search>(survey, network, roles, by_length, context)) {}
 RankedPaths::~RankedPaths() = default;
 RankedPaths::RankedPaths(RankedPaths&&) noexcept = default;

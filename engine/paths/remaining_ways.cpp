@@ -47,12 +47,9 @@ struct Edge {
 
 }  // namespace
 
-RemainingWays::RemainingWays(const Survey& survey, const Network& network, const Roles& roles, bool by_length, const RunContext& context)
-    : survey_(survey),
-      network_(network),
-      by_length_(by_length),
-      tallies_(0),
-      tally_(network.space_count() + 1, unreached) {
+RemainingWays::RemainingWays(const Survey& survey, const Network& network, const Roles& roles, bool by_length,
+                             const RunContext& context)
+    : survey_(survey), network_(network), by_length_(by_length), tallies_(0), tally_(network.space_count() + 1, unreached) {
     Ranks ranks = ranks_of(network);
     tallies_ = WidthTallies(ranks.count);
     rank_ = std::move(ranks.of_link);
@@ -161,8 +158,10 @@ std::int64_t RemainingWays::length_ahead(const Step& step) {
         std::int64_t shortest = std::numeric_limits<std::int64_t>::max();
         for_each_best_step(now.to, [&](const Step& next) {
             const auto known = next.ends ? length_.end() : length_.find(state(next));
-            if (!next.ends && known == length_.end()) waiting.push_back(next);
-            else shortest = std::min(shortest, hop(now.link, next.link) + (next.ends ? 0 : known->second));
+            if (!next.ends && known == length_.end())
+                waiting.push_back(next);
+            else
+                shortest = std::min(shortest, hop(now.link, next.link) + (next.ends ? 0 : known->second));
         });
         if (waiting.size() == before) length_[state(now)] = shortest;
     }

@@ -17,15 +17,27 @@ namespace seamward {
 
 namespace {
 
-bool passes_whole(const Survey& survey, const EntryPath& path, const Pest& pest) {
-    return std::all_of(path.gaps.begin(), path.gaps.end(), [&](GapIndex gap) { return passes(pest.size, survey[gap].shape); });
+bool passes_stated(const Gap& gap, const Pest& pest) { return passes(pest.size, gap.shape); }
+bool passes_perhaps(const Gap& gap, const Pest& pest) { return passes(pest.size, widened(gap.shape, gap.evidence.plus_minus)); }
+
+using PassesGap = bool (*)(const Gap&, const Pest&);
+
+std::vector<std::size_t> passing(const Survey& survey, const EntryPath& path, std::span<const Pest> pests, PassesGap passes_gap) {
+    std::vector<std::size_t> all;
+    for (std::size_t i = 0; i < pests.size(); ++i) {
+        const auto passes_it = [&](GapIndex gap) { return passes_gap(survey[gap], pests[i]); };
+        if (std::all_of(path.gaps.begin(), path.gaps.end(), passes_it)) all.push_back(i);
+    }
+    return all;
 }
 
-/// The gaps that count for one pest, or for none in particular.
-Network open_network(const Survey& survey, const Pest* pest) {
-    return make_network(survey, [&](const Gap& gap) {
-        return pest == nullptr ? !is_shut(gap.shape) : passes(pest->size, widened(gap.shape, gap.evidence.plus_minus));
-    });
+/// The gaps that let a pest through.
+Network pest_network(const Survey& survey, const Pest& pest, PassesGap passes_gap) {
+    return make_network(survey, [&](const Gap& gap) { return passes_gap(gap, pest); });
+}
+
+Network open_network(const Survey& survey) {
+    return make_network(survey, [](const Gap& gap) { return !is_shut(gap.shape); });
 }
 
 class Tracer {
@@ -35,26 +47,36 @@ public:
 
     Trace run() {
         context_.stage("ranking");
-        std::vector<double> pinch(survey_.spaces.size(), 0);
-        const auto add = [&](const Pest* pest) {
-            Network network = open_network(survey_, pest);
+        std::vector<double> possible(survey_.spaces.size(), no_way);
+        std::vector<double> stated = possible;
+        const auto raise = [&](std::vector<double>& pinch, const Network& network) {
             const std::vector<double> of_this = pinches(network, roles_);
             for (std::size_t i = 0; i < pinch.size(); ++i) pinch[i] = std::max(pinch[i], of_this[i]);
+        };
+        const auto add = [&](Network network) {
+            raise(possible, network);
             add_streams(std::move(network));
         };
-        if (settings_.pests.empty()) add(nullptr);
-        for (const Pest& pest : settings_.pests) add(&pest);
-
+        if (settings_.pests.empty()) {
+            add(open_network(survey_));
+            stated = possible;
+        }
+        for (const Pest& pest : settings_.pests) {
+            add(pest_network(survey_, pest, passes_perhaps));
+            raise(stated, pest_network(survey_, pest, passes_stated));
+        }
         Trace result;
         for (const SpaceIndex end : roles_.end_spaces()) {
-            if (!roles_.starts(end)) result.rooms.push_back({end, pinch[end.value]});
+            if (roles_.starts(end)) continue;
+            RoomPinch room{end, std::nullopt, possible[end.value] > stated[end.value]};
+            if (possible[end.value] != no_way) room.pinch = possible[end.value];
+            result.rooms.push_back(room);
         }
         while (result.paths.size() < settings_.top) {
             std::optional<EntryPath> path = next();
             if (!path) break;
             const GapIndex gap = pinch_gap(survey_, *path);
-            const auto stated = [&](const Pest& pest) { return passes_whole(survey_, *path, pest); };
-            const bool maybe = !settings_.pests.empty() && std::none_of(settings_.pests.begin(), settings_.pests.end(), stated);
+            const bool maybe = !settings_.pests.empty() && open_to(survey_, *path, settings_.pests).empty();
             result.paths.push_back({std::move(*path), clear_width(survey_[gap].shape), gap, maybe});
         }
         return result;
@@ -120,14 +142,16 @@ private:
 
 }  // namespace
 
-Trace trace(const Survey& survey, const TraceSettings& settings, const RunContext& context) { return Tracer(survey, settings, context).run(); }
+Trace trace(const Survey& survey, const TraceSettings& settings, const RunContext& context) {
+    return Tracer(survey, settings, context).run();
+}
 
 std::vector<std::size_t> open_to(const Survey& survey, const EntryPath& path, std::span<const Pest> pests) {
-    std::vector<std::size_t> open;
-    for (std::size_t i = 0; i < pests.size(); ++i) {
-        if (passes_whole(survey, path, pests[i])) open.push_back(i);
-    }
-    return open;
+    return passing(survey, path, pests, passes_stated);
+}
+
+std::vector<std::size_t> perhaps_open_to(const Survey& survey, const EntryPath& path, std::span<const Pest> pests) {
+    return passing(survey, path, pests, passes_perhaps);
 }
 
 }  // namespace seamward

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <cstddef>
+#include <optional>
 #include <span>
 #include <vector>
 
@@ -31,7 +32,8 @@ struct RankedPath {
 /// The pinch of the best path to one space where paths end.
 struct RoomPinch {
     SpaceIndex space;
-    double pinch = 0;  ///< meters; 0: no way in
+    std::optional<double> pinch;  ///< meters; nothing: no way in
+    bool maybe = false;           ///< the best path is one of those that say `maybe`
 };
 
 struct Trace {
@@ -45,5 +47,8 @@ struct Trace {
 
 /// Which of `pests` get through every gap of a path at its stated size; positions in `pests`.
 [[nodiscard]] std::vector<std::size_t> open_to(const Survey& survey, const EntryPath& path, std::span<const Pest> pests);
+
+/// The same with plus_minus added to every clear width.
+[[nodiscard]] std::vector<std::size_t> perhaps_open_to(const Survey& survey, const EntryPath& path, std::span<const Pest> pests);
 
 }  // namespace seamward

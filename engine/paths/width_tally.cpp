@@ -46,7 +46,9 @@ std::strong_ordering WidthTallies::compare_further(const Sum& x, const Sum& y) c
         for (std::array<Tally, 2>* at : {&at_x, &at_y}) *at = {child((*at)[0], right), child((*at)[1], right)};
         if (right) begin = middle;
     }
-    const auto count = [&](const std::array<Tally, 2>& at, Rank extra) { return nodes_[at[0]].left + nodes_[at[1]].left + (extra == begin ? 1U : 0U); };
+    const auto count = [&](const std::array<Tally, 2>& at, Rank extra) {
+        return nodes_[at[0]].left + nodes_[at[1]].left + (extra == begin ? 1U : 0U);
+    };
     return count(at_x, x.extra) <=> count(at_y, y.extra);
 }
 

@@ -13,7 +13,8 @@ namespace seamward {
 Console Console::of_process() {
     Console console{std::cout, std::cerr};
     winsize size{};
-    if (ioctl(STDOUT_FILENO, TIOCGWINSZ, &size) == 0 && size.ws_col > 0) console.columns = std::clamp<std::size_t>(size.ws_col, 60, 160);
+    if (ioctl(STDOUT_FILENO, TIOCGWINSZ, &size) == 0 && size.ws_col > 0)
+        console.columns = std::clamp<std::size_t>(size.ws_col, 60, 160);
     console.styled = isatty(STDOUT_FILENO) == 1 && std::getenv("NO_COLOR") == nullptr;
     return console;
 }
@@ -23,7 +24,8 @@ std::string Console::bold(std::string_view text) const {
 }
 
 std::size_t letters(std::string_view text) {
-    return static_cast<std::size_t>(std::count_if(text.begin(), text.end(), [](char c) { return (static_cast<unsigned char>(c) & 0xC0U) != 0x80U; }));
+    return static_cast<std::size_t>(
+        std::count_if(text.begin(), text.end(), [](char c) { return (static_cast<unsigned char>(c) & 0xC0U) != 0x80U; }));
 }
 
 std::string padded(std::string_view text, std::size_t width) {

@@ -1,9 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <CLI/CLI.hpp>
+#include <algorithm>
 #include <exception>
+#include <new>
+#include <string>
+#include <vector>
 
 #include "base/diagnostics.h"
 #include "base/json_writer.h"
+#include "base/nearest_word.h"
 #include "tool/console.h"
 #include "tool/trace_command.h"
 #include "tool/usage.h"
@@ -13,11 +18,11 @@ namespace {
 /// What the process ends with; docs/commands.md explains them to users.
 enum ExitCode : int { done = 0, bad_input = 1, wrong_usage = 2, fault_of_the_program = 4 };
 
-/// With --json, standard output is one JSON document even when the input is bad.
-void answer_errors(const seamward::BadInput& bad, std::ostream& out) {
+/// With --json, standard output is one JSON document even when there is no answer.
+void answer_errors(const std::vector<seamward::Diagnostic>& faults, std::ostream& out) {
     seamward::JsonWriter json;
     json.begin_object().key("errors").begin_array();
-    for (const seamward::Diagnostic& fault : bad.diagnostics()) {
+    for (const seamward::Diagnostic& fault : faults) {
         json.begin_object().key("file").value(fault.file);
         json.key("line").value(std::int64_t{fault.place.line}).key("column").value(std::int64_t{fault.place.column});
         json.key("what").value(fault.what).key("mend").value(fault.mend).end_object();
@@ -29,22 +34,52 @@ void answer_errors(const seamward::BadInput& bad, std::ostream& out) {
 void add_trace(CLI::App& app, seamward::TraceRequest& request) {
     CLI::App* trace = app.add_subcommand("trace", "Entry paths from outdoors to living spaces, ranked by their smallest gap");
     trace->add_option("JOB", request.job, "Job file, YAML or JSON")->required();
-    trace->add_option("--pest", request.pests, "Only paths that let this animal through (repeat: any of them)")->type_name("ID")->allow_extra_args(false);
-    trace->add_option("--to", request.to, "Paths to this space instead of the living spaces (repeatable)")->type_name("SPACE")->allow_extra_args(false);
-    trace->add_option("--top", request.top, "How many paths, best first")->type_name("K")->check(CLI::Range(std::size_t{1}, std::size_t{1'000'000'000}))->capture_default_str();
+    trace->add_option("--pest", request.pests, "Only paths that let this animal through (repeat: any of them)")
+        ->type_name("ID")
+        ->allow_extra_args(false);
+    trace->add_option("--to", request.to, "Paths to this space instead of the living spaces (repeatable)")
+        ->type_name("SPACE")
+        ->allow_extra_args(false);
+    trace->add_option("--top", request.top, "How many paths, best first")
+        ->type_name("K")
+        ->check(CLI::Range(std::size_t{1}, std::size_t{1'000'000'000}))
+        ->capture_default_str();
     trace->add_flag("--json", request.json, "Answer in JSON");
+}
+
+/// CLI11 only says that a command is missing; this says which word is not one.
+void check_command(const CLI::App& app, const std::vector<std::string>& words) {
+    if (words.empty() || words.front().starts_with('-')) return;
+    std::vector<std::string_view> known;
+    for (const CLI::App* command : app.get_subcommands([](const CLI::App*) { return true; }))
+        known.emplace_back(command->get_name());
+    if (std::find(known.begin(), known.end(), words.front()) != known.end()) return;
+    throw seamward::WrongUsage("unknown command \"" + words.front() + "\"; " + seamward::suggestion(words.front(), known));
 }
 
 }  // namespace
 
 int main(int argc, char** argv) {
+    const std::vector<std::string> words(argv + 1, argv + argc);
+    const bool json = std::find(words.begin(), words.end(), "--json") != words.end();
+    const seamward::Console console = seamward::Console::of_process();
+    const auto fail = [&](ExitCode code, const std::string& text, const std::vector<seamward::Diagnostic>& faults) {
+        console.err << text << '\n';
+        if (json) answer_errors(faults, console.out);
+        return code;
+    };
+    const auto fail_in_words = [&](ExitCode code, const std::string& what) {
+        return fail(code, "seamward: " + what, {{.what = what}});
+    };
+
     CLI::App app("Seamward: the ways by which pests enter a house, and their smallest gaps", "seamward");
     app.set_version_flag("--version", SEAMWARD_VERSION);
     app.require_subcommand(1);
     seamward::TraceRequest request;
     add_trace(app, request);
-    const seamward::Console console = seamward::Console::of_process();
+    if (words.empty()) return fail(wrong_usage, app.help(), {});
     try {
+        check_command(app, words);
         app.parse(argc, argv);
         const seamward::RunContext context;
         seamward::run_trace(request, console, context);
@@ -54,17 +89,15 @@ int main(int argc, char** argv) {
     } catch (const CLI::Success& success) {
         return app.exit(success);
     } catch (const CLI::ParseError& error) {
-        console.err << "seamward: " << error.what() << "\nseamward --help and seamward COMMAND --help tell what there is\n";
-        return wrong_usage;
+        return fail_in_words(wrong_usage,
+                             std::string(error.what()) + "; seamward --help and seamward COMMAND --help tell what there is");
     } catch (const seamward::WrongUsage& error) {
-        console.err << "seamward: " << error.what() << '\n';
-        return wrong_usage;
+        return fail_in_words(wrong_usage, error.what());
     } catch (const seamward::BadInput& bad) {
-        console.err << bad.what() << '\n';
-        if (request.json) answer_errors(bad, console.out);
-        return bad_input;
+        return fail(bad_input, bad.what(), bad.diagnostics());
+    } catch (const std::bad_alloc&) {
+        return fail_in_words(bad_input, "the input needs more memory than there is");
     } catch (const std::exception& fault) {
-        console.err << "seamward: fault of the program: " << fault.what() << '\n';
-        return fault_of_the_program;
+        return fail_in_words(fault_of_the_program, std::string("fault of the program: ") + fault.what());
     }
 }

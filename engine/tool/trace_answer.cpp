@@ -25,7 +25,13 @@ std::string trace_answer(const Job& job, const Trace& trace) {
     json.end_array().key("rooms").begin_array();
     for (const RoomPinch& room : trace.rooms) {
         json.begin_object().key("space").value(job.survey[room.space].id);
-        json.key("pinch_mm").value(answer_millimeters(room.pinch)).end_object();
+        json.key("pinch_mm");
+        if (room.pinch)
+            json.value(answer_millimeters(*room.pinch));
+        else
+            json.null();
+        if (room.maybe) json.key("maybe").value(true);
+        json.end_object();
     }
     json.end_array().end_object();
     return json.text();

@@ -12,8 +12,9 @@ namespace seamward {
 namespace {
 
 [[noreturn]] void fail_unknown(const std::string& option, const std::string& id, std::vector<std::string_view> known) {
-    const std::string mend = suggestion(id, known);
-    throw WrongUsage(option + ": unknown id \"" + id + '"' + (mend.empty() ? "" : "; " + mend));
+    std::string mend = suggestion(id, known);
+    if (mend.empty()) mend = option == "--pest" ? "docs/catalog.md lists the animals" : "the job file lists the spaces";
+    throw WrongUsage(option + ": unknown id \"" + id + "\"; " + mend);
 }
 
 /// A profile of the job's own goes before the catalog's.
@@ -43,9 +44,13 @@ void run_trace(const TraceRequest& request, const Console& console, const RunCon
     settings.top = request.top;
     for (const std::string& id : request.pests) settings.pests.push_back(find_pest(job, id));
     for (const std::string& id : request.to) settings.to.push_back(find_space(job, id));
+    const std::string note = why_no_path_can_be(job.survey, settings);
+    if (!note.empty()) console.err << "note: " << note << '\n';
     const Trace result = trace(job.survey, settings, context);
-    if (request.json) console.out << trace_answer(job, result);
-    else print_trace_table(job, heading(job, request.job), settings, result, console);
+    if (request.json)
+        console.out << trace_answer(job, result);
+    else
+        print_trace_table(job, heading(job, request.job), settings, result, console);
 }
 
 }  // namespace seamward

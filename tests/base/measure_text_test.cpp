@@ -23,9 +23,9 @@ TEST(InchesText, IsAReducedFraction) {
 }
 
 TEST(InchesText, IsTheNearestSixtyFourth) {
-    EXPECT_EQ(inches_text(length("1.2 mm")), "3/64 in");    // 3.02 of them
-    EXPECT_EQ(inches_text(length("0.76 mm")), "1/32 in");   // 1.91
-    EXPECT_EQ(inches_text(length("6 mm")), "15/64 in");     // 15.12
+    EXPECT_EQ(inches_text(length("1.2 mm")), "3/64 in");   // 3.02 of them
+    EXPECT_EQ(inches_text(length("0.76 mm")), "1/32 in");  // 1.91
+    EXPECT_EQ(inches_text(length("6 mm")), "15/64 in");    // 15.12
     EXPECT_EQ(inches_text(length("25.4 mm")), "1 in");
     EXPECT_EQ(inches_text(length("25.3 mm")), "1 in");      // 63.7
     EXPECT_EQ(inches_text(length("0.199 mm")), "1/64 in");  // just over a half
@@ -59,9 +59,9 @@ TEST(MillimetersText, AgreesWithTheTableOfConversions) {
         const char* inches;
         const char* millimeters;
     };
-    constexpr Row table[] = {{"1/16 in", "1.59 mm"},    {"1/8 in", "3.18 mm"},     {"3/16 in", "4.76 mm"},   {"1/4 in", "6.35 mm"},
-                             {"3/8 in", "9.53 mm"},     {"1/2 in", "12.7 mm"},     {"5/8 in", "15.88 mm"},   {"3/4 in", "19.05 mm"},
-                             {"7/8 in", "22.23 mm"},    {"1 in", "25.4 mm"},       {"1-1/4 in", "31.75 mm"}, {"1-1/2 in", "38.1 mm"},
+    constexpr Row table[] = {{"1/16 in", "1.59 mm"},  {"1/8 in", "3.18 mm"}, {"3/16 in", "4.76 mm"},   {"1/4 in", "6.35 mm"},
+                             {"3/8 in", "9.53 mm"},   {"1/2 in", "12.7 mm"}, {"5/8 in", "15.88 mm"},   {"3/4 in", "19.05 mm"},
+                             {"7/8 in", "22.23 mm"},  {"1 in", "25.4 mm"},   {"1-1/4 in", "31.75 mm"}, {"1-1/2 in", "38.1 mm"},
                              {"1-5/8 in", "41.28 mm"}};
     for (const Row& row : table) EXPECT_EQ(millimeters_text(length(row.inches)), row.millimeters) << row.inches;
 }

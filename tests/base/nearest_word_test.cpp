@@ -11,15 +11,17 @@ namespace {
 
 using Words = std::vector<std::string_view>;
 
-std::string nearest(std::string_view word, const Words& known) { return std::string(nearest_word(word, known).value_or("(none)")); }
+std::string nearest(std::string_view word, const Words& known) {
+    return std::string(nearest_word(word, known).value_or("(none)"));
+}
 
 const Words animals{"bark-scorpion", "bark-scorpion-young", "american-cockroach", "house-mouse", "roof-rat", "norway-rat", "bat"};
 
 TEST(NearestWord, MendsOneSlip) {
-    EXPECT_EQ(nearest("house-mous", animals), "house-mouse");       // a letter left out
-    EXPECT_EQ(nearest("house-mousse", animals), "house-mouse");     // one too many
-    EXPECT_EQ(nearest("house-mause", animals), "house-mouse");      // a wrong one
-    EXPECT_EQ(nearest("huose-mouse", animals), "house-mouse");      // two swapped
+    EXPECT_EQ(nearest("house-mous", animals), "house-mouse");    // a letter left out
+    EXPECT_EQ(nearest("house-mousse", animals), "house-mouse");  // one too many
+    EXPECT_EQ(nearest("house-mause", animals), "house-mouse");   // a wrong one
+    EXPECT_EQ(nearest("huose-mouse", animals), "house-mouse");   // two swapped
     EXPECT_EQ(nearest("bta", animals), "bat");
     EXPECT_EQ(nearest("bark-scorpion-yuong", animals), "bark-scorpion-young");
 }

@@ -48,7 +48,8 @@ TEST(LengthFault, MisspelledUnitNamesTheNearest) {
 }
 
 TEST(LengthFault, UnknownUnitListsTheUnits) {
-    for (const char* unit : {"mm", "cm", "m", "in", "\"", "ft", "'"}) expect_faults({{"5 furlongs", "unknown unit \"furlongs\"", unit}});
+    for (const char* unit : {"mm", "cm", "m", "in", "\"", "ft", "'"})
+        expect_faults({{"5 furlongs", "unknown unit \"furlongs\"", unit}});
     expect_faults({{"5 cm2", "unknown unit \"cm2\"", "cm"},
                    {"5 min", "unknown unit \"min\"", "in"},
                    {"5 %", "unknown unit \"%\"", "mm"},
@@ -71,27 +72,31 @@ TEST(LengthFault, Negative) {
 }
 
 TEST(LengthFault, NotANumberOrInfinite) {
-    for (const char* text : {"nan mm", "NaN mm", "nan", ".nan", ".NaN mm", "-nan mm", "inf mm", "-inf mm", "+inf mm", "inf", ".inf", "-.INF",
-                             "Infinity mm", "infinity"}) {
+    for (const char* text : {"nan mm", "NaN mm", "nan", ".nan", ".NaN mm", "-nan mm", "inf mm", "-inf mm", "+inf mm", "inf",
+                             ".inf", "-.INF", "Infinity mm", "infinity"}) {
         expect_faults({{text, "not a finite number", ""}});
     }
 }
 
 TEST(LengthFault, TooLarge) {
-    for (const char* text : {"1e999 mm", "1e400 m", "100001 m", "1e99999999999999999999 mm", "999999999999999999999999 mm", "1e9 ft"}) {
+    for (const char* text :
+         {"1e999 mm", "1e400 m", "100001 m", "1e99999999999999999999 mm", "999999999999999999999999 mm", "1e9 ft"}) {
         expect_faults({{text, "too large", "100 km"}});
     }
 }
 
 /// A sum whose first term is out of the range of doubles is as far too large as that term alone.
 TEST(LengthFault, TooLargeInOneOfItsTerms) {
-    for (const char* text : {"1e400 ft 6 in", "1e999 ft 1 in", "1e400 m 1 mm", "6 ft 1e400 in"}) expect_faults({{text, "too large", "100 km"}});
+    for (const char* text : {"1e400 ft 6 in", "1e999 ft 1 in", "1e400 m 1 mm", "6 ft 1e400 in"})
+        expect_faults({{text, "too large", "100 km"}});
+    EXPECT_FALSE(parse_area("1e400 m2 5 cm2"));
+    EXPECT_FALSE(parse_duration("1e400 h 5 min"));
 }
 
 TEST(LengthFault, NoNumberOrNoLength) {
     for (const char* text : {"", "   ", "\t"}) expect_faults({{text, "no length given", "1.5 mm"}});
-    for (const char* text : {"mm", "/2 in", "one mm", "e5 mm", ". mm", "in 5", "½ in", "5 mm x", "5 mm mm", "5 mm,", "+-5 mm", "1/0 in", "1/2/3 in",
-                             "1.5/2 in", "1 1.5/2 in", "1/ in", "1//2 in", "1/-2 in", "99999999999/2 in"}) {
+    for (const char* text : {"mm", "/2 in", "one mm", "e5 mm", ". mm", "in 5", "½ in", "5 mm x", "5 mm mm", "5 mm,", "+-5 mm",
+                             "1/0 in", "1/2/3 in", "1.5/2 in", "1 1.5/2 in", "1/ in", "1//2 in", "1/-2 in", "99999999999/2 in"}) {
         expect_faults({{text, "", ""}});
     }
 }
@@ -112,7 +117,8 @@ TEST(LengthFault, LongTextIsCutBetweenLetters) {
         const std::size_t dots = what.find("...");
         ASSERT_NE(dots, std::string::npos) << what;
         std::size_t bytes_of_letters = 0;
-        for (std::size_t at = what.find("\u00e9"); at + 1 < dots && what.compare(at, 2, "\u00e9") == 0; at += 2) bytes_of_letters += 2;
+        for (std::size_t at = what.find("\u00e9"); at + 1 < dots && what.compare(at, 2, "\u00e9") == 0; at += 2)
+            bytes_of_letters += 2;
         EXPECT_EQ(what.find("\u00e9") + bytes_of_letters, dots) << what;
     }
 }
@@ -125,8 +131,10 @@ TEST(LengthFault, AnyBytesAreAnsweredWithAFaultOrALength) {
         state = state * 6364136223846793005ULL + 1442695040888963407ULL;
         for (std::uint64_t rest = state >> 20U; rest > 0; rest /= 32) text += letters[rest % letters.size()];
         const Parsed<double> parsed = parse_length(text);
-        if (parsed) ASSERT_TRUE(*parsed >= 0 && *parsed <= 1e5) << text;
-        else ASSERT_FALSE(parsed.fault.what.empty()) << text;
+        if (parsed)
+            ASSERT_TRUE(*parsed >= 0 && *parsed <= 1e5) << text;
+        else
+            ASSERT_FALSE(parsed.fault.what.empty()) << text;
     }
 }
 

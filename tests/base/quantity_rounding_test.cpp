@@ -33,7 +33,8 @@ struct Unit {
     unsigned below;
 };
 
-constexpr Unit units[] = {{"mm", 1, 1000}, {"cm", 1, 100}, {"m", 1, 1}, {"in", 254, 10000}, {"\"", 254, 10000}, {"ft", 3048, 10000}, {"'", 3048, 10000}};
+constexpr Unit units[] = {{"mm", 1, 1000},    {"cm", 1, 100},      {"m", 1, 1},       {"in", 254, 10000},
+                          {"\"", 254, 10000}, {"ft", 3048, 10000}, {"'", 3048, 10000}};
 
 double length(const std::string& text) { return parse_length(text).value.value_or(NAN); }
 
@@ -78,8 +79,8 @@ TEST(LengthRounding, OfFeetInchesAndFractions) {
         const std::uint64_t inches = dice.below(12);
         const std::uint64_t below = std::uint64_t{1} << dice.below(8);
         const std::uint64_t above = dice.below(below);
-        const std::string text =
-            std::to_string(feet) + " ft " + std::to_string(inches) + ' ' + std::to_string(above) + '/' + std::to_string(below) + " in";
+        const std::string text = std::to_string(feet) + " ft " + std::to_string(inches) + ' ' + std::to_string(above) + '/' +
+                                 std::to_string(below) + " in";
         ASSERT_EQ(length(text), nearest_double(Whole{(feet * 12 + inches) * below + above} * 254, Whole{below} * 10000)) << text;
     }
 }
@@ -92,7 +93,7 @@ TEST(LengthRounding, OfAnyFraction) {
         const std::uint64_t below = 1 + dice.below(1000);
         const std::uint64_t above = dice.below(10'000);
         const std::string text = std::to_string(above) + '/' + std::to_string(below) + ' ' + unit.word;
-        ASSERT_EQ(length(text), nearest_double(Whole{above} * unit.above, Whole{below} * unit.below)) << text;
+        EXPECT_EQ(length(text), nearest_double(Whole{above} * unit.above, Whole{below} * unit.below)) << text;
     }
 }
 

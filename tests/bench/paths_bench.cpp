@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Ranked paths. No library at hand lists them in our order, so the peers are one run of Boost's Dijkstra for widest
 // paths on the same network, and Yen's algorithm as in the textbook with such a Dijkstra for every deviation.
-#include "paths/ranked_paths.h"
-
 #include "network/pinches.h"
+#include "paths/ranked_paths.h"
 #include "tests/bench/bench.h"
 #include "tests/support/peers.h"
 #include "tests/support/random_survey.h"
@@ -26,7 +25,13 @@ std::vector<EntryPath> best_paths(const Survey& survey, const Network& network, 
 }
 
 test::RandomSurveySettings network_of(std::uint32_t gaps, std::uint32_t widths) {
-    return {.spaces = gaps / 10, .gaps = gaps, .distinct_widths = widths, .outdoors_share = 0.001, .living_share = 0.02, .source_share = 0, .located_share = 0};
+    return {.spaces = gaps / 10,
+            .gaps = gaps,
+            .distinct_widths = widths,
+            .outdoors_share = 0.001,
+            .living_share = 0.02,
+            .source_share = 0,
+            .located_share = 0};
 }
 
 }  // namespace
@@ -49,8 +54,9 @@ std::vector<Row> bench_ranked_paths() {
     const Network network = make_network(survey, [](const Gap&) { return true; });
     const Roles roles(survey, {});
     require(best_paths(survey, network, roles, 20) == test::textbook_yen(survey, network, roles, 20), "paths against Yen");
-    rows.push_back({"20 best paths, 3e3 gaps, textbook Yen", median_seconds([&] { (void)best_paths(survey, network, roles, 20); }),
-                    median_seconds([&] { (void)test::textbook_yen(survey, network, roles, 20); }), "peer: a Dijkstra for every deviation"});
+    rows.push_back(
+        {"20 best paths, 3e3 gaps, textbook Yen", median_seconds([&] { (void)best_paths(survey, network, roles, 20); }),
+         median_seconds([&] { (void)test::textbook_yen(survey, network, roles, 20); }), "peer: a Dijkstra for every deviation"});
     return rows;
 }
 

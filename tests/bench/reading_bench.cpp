@@ -17,8 +17,10 @@
 namespace seamward::bench {
 
 std::vector<Row> bench_reading() {
-    const Survey survey = test::random_survey({.spaces = 100'000, .gaps = 1'000'000, .outdoors_share = 0.0001, .living_share = 0.02, .located_share = 0}, 1);
-    const std::filesystem::path path = std::filesystem::temp_directory_path() / ("seamward-bench-" + std::to_string(getpid()) + ".json");
+    const Survey survey = test::random_survey(
+        {.spaces = 100'000, .gaps = 1'000'000, .outdoors_share = 0.0001, .living_share = 0.02, .located_share = 0}, 1);
+    const std::filesystem::path path =
+        std::filesystem::temp_directory_path() / ("seamward-bench-" + std::to_string(getpid()) + ".json");
     std::ofstream(path) << test::job_json(survey);
     const RunContext context;
     const auto ours = [&] { return read_job(path, context); };
@@ -29,8 +31,8 @@ std::vector<Row> bench_reading() {
         return document["gaps"].Size();
     };
     require(ours().survey.gaps.size() == peer(), "number of gaps read");
-    std::vector<Row> rows{{"reading a JSON job of 1e6 gaps", median_seconds([&] { (void)ours(); }), median_seconds([&] { (void)peer(); }),
-                           "peer: RapidJSON document, nothing checked"}};
+    std::vector<Row> rows{{"reading a JSON job of 1e6 gaps", median_seconds([&] { (void)ours(); }),
+                           median_seconds([&] { (void)peer(); }), "peer: RapidJSON document, nothing checked"}};
     std::filesystem::remove(path);
     return rows;
 }

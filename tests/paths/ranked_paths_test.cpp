@@ -52,18 +52,29 @@ TEST_P(AgainstBruteForce, AllPathsToChosenSpaces) {
     }
 }
 
-INSTANTIATE_TEST_SUITE_P(Families, AgainstBruteForce,
-                         testing::Values(Family{"Distinct", {}}, Family{"Ties", {.spaces = 7, .gaps = 12, .distinct_widths = 2}},
-                                         Family{"AllAlike", {.spaces = 6, .gaps = 11, .distinct_widths = 1}},
-                                         Family{"PartlyLocated", {.spaces = 7, .gaps = 12, .distinct_widths = 2, .located_share = 0.7}},
-                                         Family{"Unlocated", {.spaces = 7, .gaps = 12, .distinct_widths = 2, .located_share = 0}},
-                                         Family{"Dense", {.spaces = 5, .gaps = 14, .distinct_widths = 4, .source_share = 0.3}},
-                                         Family{"Sparse", {.spaces = 12, .gaps = 14, .distinct_widths = 3, .living_share = 0.1, .source_share = 0}},
-                                         Family{"Deep", {.spaces = 8, .gaps = 16, .outdoors_share = 0, .living_share = 0, .source_share = 0}},
-                                         Family{"DeepTies", {.spaces = 8, .gaps = 16, .distinct_widths = 3, .outdoors_share = 0, .living_share = 0, .source_share = 0}},
-                                         Family{"DeepAlike", {.spaces = 7, .gaps = 15, .distinct_widths = 1, .outdoors_share = 0, .living_share = 0.1, .source_share = 0.05}},
-                                         Family{"DeepPartlyLocated", {.spaces = 7, .gaps = 15, .distinct_widths = 2, .outdoors_share = 0, .living_share = 0, .source_share = 0, .located_share = 0.8}}),
-                         [](const auto& family) { return std::string(family.param.name); });
+INSTANTIATE_TEST_SUITE_P(
+    Families, AgainstBruteForce,
+    testing::Values(
+        Family{"Distinct", {}}, Family{"Ties", {.spaces = 7, .gaps = 12, .distinct_widths = 2}},
+        Family{"AllAlike", {.spaces = 6, .gaps = 11, .distinct_widths = 1}},
+        Family{"PartlyLocated", {.spaces = 7, .gaps = 12, .distinct_widths = 2, .located_share = 0.7}},
+        Family{"Unlocated", {.spaces = 7, .gaps = 12, .distinct_widths = 2, .located_share = 0}},
+        Family{"Dense", {.spaces = 5, .gaps = 14, .distinct_widths = 4, .source_share = 0.3}},
+        Family{"Sparse", {.spaces = 12, .gaps = 14, .distinct_widths = 3, .living_share = 0.1, .source_share = 0}},
+        Family{"Deep", {.spaces = 8, .gaps = 16, .outdoors_share = 0, .living_share = 0, .source_share = 0}},
+        Family{"DeepTies",
+               {.spaces = 8, .gaps = 16, .distinct_widths = 3, .outdoors_share = 0, .living_share = 0, .source_share = 0}},
+        Family{"DeepAlike",
+               {.spaces = 7, .gaps = 15, .distinct_widths = 1, .outdoors_share = 0, .living_share = 0.1, .source_share = 0.05}},
+        Family{"DeepPartlyLocated",
+               {.spaces = 7,
+                .gaps = 15,
+                .distinct_widths = 2,
+                .outdoors_share = 0,
+                .living_share = 0,
+                .source_share = 0,
+                .located_share = 0.8}}),
+    [](const auto& family) { return std::string(family.param.name); });
 
 }  // namespace
 }  // namespace seamward::test

@@ -5,6 +5,7 @@
 #include <iterator>
 #include <limits>
 
+#include "network/pinches.h"
 #include "tests/support/peers.h"
 
 namespace seamward::test {
@@ -45,7 +46,7 @@ std::vector<double> BoostForest::pinches_by_dijkstra() const {
     boost::dijkstra_shortest_paths(graph_->list, shared_.outside,
                                    boost::distance_map(distance.data())
                                        .distance_combine([](double way, double edge) { return std::max(way, edge); })
-                                       .distance_inf(0.0)
+                                       .distance_inf(-no_way)
                                        .distance_zero(-infinite));
     for (double& d : distance) d = -d;
     return shared_.finish(std::move(distance));

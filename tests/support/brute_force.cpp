@@ -60,7 +60,8 @@ auto key(const Survey& survey, const EntryPath& path) {
         located = located && gap.at;
         if (located && i > 0) {
             const Point& p = *survey.gaps[path.gaps[i - 1].value].at;
-            length += std::round(std::sqrt(std::pow(p.x - gap.at->x, 2) + std::pow(p.y - gap.at->y, 2) + std::pow(p.z - gap.at->z, 2)) * 1e9);
+            length += std::round(
+                std::sqrt(std::pow(p.x - gap.at->x, 2) + std::pow(p.y - gap.at->y, 2) + std::pow(p.z - gap.at->z, 2)) * 1e9);
         }
     }
     std::sort(widths.begin(), widths.end());
@@ -72,14 +73,16 @@ auto key(const Survey& survey, const EntryPath& path) {
 
 }  // namespace
 
-std::vector<EntryPath> all_paths(const Survey& survey, std::span<const SpaceIndex> to, const std::function<bool(const Gap&)>& counts) {
+std::vector<EntryPath> all_paths(const Survey& survey, std::span<const SpaceIndex> to,
+                                 const std::function<bool(const Gap&)>& counts) {
     Walker walker{survey, to, counts};
     for (std::uint32_t s = 0; s < survey.spaces.size(); ++s) {
         if (!is_start(survey.spaces[s])) continue;
         EntryPath path{{SpaceIndex{s}}, {}};
         walker.walk(path);
     }
-    std::sort(walker.found.begin(), walker.found.end(), [&](const EntryPath& a, const EntryPath& b) { return key(survey, a) < key(survey, b); });
+    std::sort(walker.found.begin(), walker.found.end(),
+              [&](const EntryPath& a, const EntryPath& b) { return key(survey, a) < key(survey, b); });
     return walker.found;
 }
 
@@ -89,7 +92,8 @@ bool gets_through(const Gap& gap, const Pest& pest, bool with_plus_minus) {
     const double width = (width_of(gap) + (with_plus_minus ? gap.evidence.plus_minus : 0)) * 1000;
     constexpr double rounding = 1e-9;
     if (width <= 0) return false;
-    if (const auto* slot = std::get_if<Slot>(&gap.shape)) return slit <= width + rounding && hole <= slot->length * 1000 + rounding && slot->length > 0;
+    if (const auto* slot = std::get_if<Slot>(&gap.shape))
+        return slit <= width + rounding && hole <= slot->length * 1000 + rounding && slot->length > 0;
     if (const auto* ring = std::get_if<Ring>(&gap.shape)) {
         return slit <= width + rounding && hole <= 3.14159265358979323846 * (ring->around * 1000 + width) + rounding;
     }

@@ -35,18 +35,22 @@ inline std::string listing(const std::vector<Diagnostic>& faults) {
 }
 
 /// Whether one of the faults stands at that place, says `what` and shows `mend` (both as parts of the text).
-inline testing::AssertionResult has_fault(const std::vector<Diagnostic>& faults, Place place, std::string_view what, std::string_view mend) {
+inline testing::AssertionResult has_fault(const std::vector<Diagnostic>& faults, Place place, std::string_view what,
+                                          std::string_view mend) {
     for (const Diagnostic& fault : faults) {
         if (fault.place.line != place.line || fault.place.column != place.column) continue;
-        if (fault.what.find(what) != std::string::npos && fault.mend.find(mend) != std::string::npos) return testing::AssertionSuccess();
+        if (fault.what.find(what) != std::string::npos && fault.mend.find(mend) != std::string::npos)
+            return testing::AssertionSuccess();
     }
-    return testing::AssertionFailure() << "expected at " << place.line << ':' << place.column << ": \"" << what << "\" with \"" << mend
-                                       << "\", found:" << listing(faults);
+    return testing::AssertionFailure() << "expected at " << place.line << ':' << place.column << ": \"" << what << "\" with \""
+                                       << mend << "\", found:" << listing(faults);
 }
 
 /// The same where it is the only fault.
-inline testing::AssertionResult only_fault(const std::vector<Diagnostic>& faults, Place place, std::string_view what, std::string_view mend) {
-    if (faults.size() != 1) return testing::AssertionFailure() << "expected one fault (" << what << "), found:" << listing(faults);
+inline testing::AssertionResult only_fault(const std::vector<Diagnostic>& faults, Place place, std::string_view what,
+                                           std::string_view mend) {
+    if (faults.size() != 1)
+        return testing::AssertionFailure() << "expected one fault (" << what << "), found:" << listing(faults);
     return has_fault(faults, place, what, mend);
 }
 

@@ -22,8 +22,8 @@ std::string job_json(const Survey& survey) {
         std::array<char, 40> width{};
         std::snprintf(width.data(), width.size(), "%.17g mm", clear_width(gap.shape) * 1000);
         text += separator;
-        text += "{\"id\": \"" + gap.id + "\", \"between\": [\"" + survey[gap.between[0]].id + "\", \"" + survey[gap.between[1]].id +
-                "\"], \"slot\": {\"width\": \"" + width.data() + "\", \"length\": \"1 m\"}}";
+        text += "{\"id\": \"" + gap.id + "\", \"between\": [\"" + survey[gap.between[0]].id + "\", \"" +
+                survey[gap.between[1]].id + "\"], \"slot\": {\"width\": \"" + width.data() + "\", \"length\": \"1 m\"}}";
         separator = ",\n";
     }
     return text + "]}\n";

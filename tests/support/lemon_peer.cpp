@@ -16,7 +16,8 @@ LemonForest::LemonForest(const SharedGraph& shared) : shared_(shared), graph_(st
     graph_->graph.reserveEdge(static_cast<int>(shared.edges.size()));
     for (std::uint32_t i = 0; i <= shared.outside; ++i) graph_->graph.addNode();
     for (const SharedGraph::Edge& edge : shared.edges) {
-        const auto added = graph_->graph.addEdge(graph_->graph.nodeFromId(static_cast<int>(edge.a)), graph_->graph.nodeFromId(static_cast<int>(edge.b)));
+        const auto added = graph_->graph.addEdge(graph_->graph.nodeFromId(static_cast<int>(edge.a)),
+                                                 graph_->graph.nodeFromId(static_cast<int>(edge.b)));
         graph_->cost[added] = -edge.width;
     }
 }

@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <limits>
 
+#include "network/pinches.h"
+
 namespace seamward::test {
 
 SharedGraph::SharedGraph(const Network& the_network, const Roles& the_roles)
@@ -11,7 +13,8 @@ SharedGraph::SharedGraph(const Network& the_network, const Roles& the_roles)
     for (const Link& link : network->links()) {
         const auto node = [&](SpaceIndex space) { return roles->starts(space) ? outside : space.value; };
         const auto counts = [&](SpaceIndex space) { return roles->starts(space) || roles->passable(space); };
-        if (counts(link.a) && counts(link.b) && node(link.a) != node(link.b)) edges.push_back({node(link.a), node(link.b), link.width});
+        if (counts(link.a) && counts(link.b) && node(link.a) != node(link.b))
+            edges.push_back({node(link.a), node(link.b), link.width});
     }
 }
 
@@ -20,6 +23,7 @@ std::vector<double> SharedGraph::finish(std::vector<double> of_nodes) const {
     for (std::uint32_t i = 0; i < of_nodes.size(); ++i) {
         if (roles->starts({i})) of_nodes[i] = std::numeric_limits<double>::infinity();
         if (roles->starts({i}) || roles->passable({i})) continue;
+        of_nodes[i] = no_way;
         for (const Arc& arc : network->arcs({i})) {
             const double width = network->links()[arc.link].width;
             if (roles->starts(arc.to)) of_nodes[i] = std::max(of_nodes[i], width);
@@ -42,7 +46,7 @@ std::vector<double> SharedGraph::along_forest(const std::vector<std::uint32_t>& 
         incident[at[edges[e].a]++] = e;
         incident[at[edges[e].b]++] = e;
     }
-    std::vector<double> pinch(outside + 1, 0);
+    std::vector<double> pinch(outside + 1, no_way);
     pinch[outside] = std::numeric_limits<double>::infinity();
     std::vector<std::uint32_t> waiting{outside};
     while (!waiting.empty()) {
@@ -51,7 +55,7 @@ std::vector<double> SharedGraph::along_forest(const std::vector<std::uint32_t>& 
         for (std::uint32_t i = first[node]; i < first[node + 1]; ++i) {
             const Edge& edge = edges[incident[i]];
             const std::uint32_t other = edge.a == node ? edge.b : edge.a;
-            if (pinch[other] > 0 || other == outside) continue;
+            if (pinch[other] != no_way || other == outside) continue;
             pinch[other] = std::min(pinch[node], edge.width);
             waiting.push_back(other);
         }

@@ -26,8 +26,10 @@ Survey random_survey(const RandomSurveySettings& settings, std::uint64_t seed) {
     for (std::uint32_t i = 0; i < settings.spaces; ++i) {
         const double draw = dice.share();
         SpaceKind kind = SpaceKind::cavity;
-        if (i == 0 || draw < settings.outdoors_share) kind = SpaceKind::outdoors;
-        else if (i + 1 == settings.spaces || draw > 1 - settings.living_share) kind = SpaceKind::living;
+        if (i == 0 || draw < settings.outdoors_share)
+            kind = SpaceKind::outdoors;
+        else if (i + 1 == settings.spaces || draw > 1 - settings.living_share)
+            kind = SpaceKind::living;
         survey.spaces.push_back({"s" + std::to_string(i), "", kind, dice.share() < settings.source_share});
     }
     for (std::uint32_t i = 0; i < settings.gaps; ++i) {

@@ -31,7 +31,8 @@ struct Way {
 };
 
 /// The best way from `from` on, avoiding spaces and first links; the beginning is in `begun`.
-std::optional<Way> best_way(const Network& network, const Roles& roles, const Way& begun, const std::set<std::uint32_t>& banned_links) {
+std::optional<Way> best_way(const Network& network, const Roles& roles, const Way& begun,
+                            const std::set<std::uint32_t>& banned_links) {
     struct Worse {
         bool operator()(const Way& x, const Way& y) const { return better(y.widths, x.widths); }
     };
@@ -70,13 +71,15 @@ std::vector<EntryPath> textbook_yen(const Survey& survey, const Network& network
     std::vector<Way> candidates;
     const auto offer = [&](std::optional<Way> way) {
         if (!way) return;
-        const bool known = std::any_of(candidates.begin(), candidates.end(), [&](const Way& other) { return other.path == way->path; });
+        const bool known =
+            std::any_of(candidates.begin(), candidates.end(), [&](const Way& other) { return other.path == way->path; });
         if (!known) candidates.push_back(std::move(*way));
     };
     for (const SpaceIndex start : roles.start_spaces()) offer(best_way(network, roles, {{}, {{start}, {}}}, {}));
     std::vector<EntryPath> told;
     while (told.size() < k && !candidates.empty()) {
-        const auto best = std::min_element(candidates.begin(), candidates.end(), [](const Way& x, const Way& y) { return better(x.widths, y.widths); });
+        const auto best = std::min_element(candidates.begin(), candidates.end(),
+                                           [](const Way& x, const Way& y) { return better(x.widths, y.widths); });
         const EntryPath path = best->path;
         candidates.erase(best);
         told.push_back(path);

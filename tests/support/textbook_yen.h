@@ -10,6 +10,7 @@ namespace seamward::test {
 
 /// Yen's algorithm as in the textbook: for every deviation from every path told, a Dijkstra whose labels are the sorted
 /// lists of widths. Shares no code with the engine's search. For networks whose widths all differ.
-[[nodiscard]] std::vector<EntryPath> textbook_yen(const Survey& survey, const Network& network, const Roles& roles, std::size_t k);
+[[nodiscard]] std::vector<EntryPath> textbook_yen(const Survey& survey, const Network& network, const Roles& roles,
+                                                  std::size_t k);
 
 }  // namespace seamward::test

@@ -1,8 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "adapt/way_line.h"
 
+#include <algorithm>
 #include <array>
 #include <cmath>
+#include <optional>
+#include <set>
+#include <utility>
 
 namespace seamward::viewer {
 
@@ -62,25 +66,47 @@ std::vector<std::vector<Point>> smooth_legs(std::span<const Point> stops) {
 
 std::vector<std::vector<Point>> dashes(std::span<const Point> line, double length) {
     std::vector<std::vector<Point>> all;
-    double gone = 0;  // meters from the start
-    bool drawing = false;
+    double left = length;  // meters of this dash, or of this gap between two
+    bool drawing = true;
+    bool begun = false;
     for (std::size_t i = 1; i < line.size(); ++i) {
         const double piece = distance(line[i - 1], line[i]);
         double done = 0;  // meters of this piece
         while (done < piece) {
-            const auto number = static_cast<long long>(std::floor((gone + done) / length));
-            const double next = std::min(piece, (static_cast<double>(number) + 1) * length - gone);
-            const double end = next > done ? next : piece;  // rounding must not stand still
-            if (number % 2 == 0) {
-                if (!drawing) all.push_back({mixed(line[i - 1], line[i], done / piece)});
+            const double end = std::min(piece, done + left);
+            if (drawing) {
+                if (!begun) all.push_back({mixed(line[i - 1], line[i], done / piece)});
                 all.back().push_back(mixed(line[i - 1], line[i], end / piece));
+                begun = true;
             }
-            drawing = number % 2 == 0;
+            left -= end - done;
             done = end;
+            if (left > length * 1e-9) continue;
+            left = length;
+            drawing = !drawing;
+            begun = false;
         }
-        gone += piece;
     }
     return all;
+}
+
+std::vector<std::vector<Point>> joint_lines(const Survey& survey, std::span<const RankedPath> paths, const RankedPath* but,
+                                            const PictureFrame& frame) {
+    std::set<std::pair<GapIndex, GapIndex>> told;
+    std::vector<std::vector<Point>> lines;
+    const auto add = [&](const EntryPath& path, bool draw) {
+        std::optional<GapIndex> last;  // that has a position
+        for (const GapIndex gap : path.gaps) {
+            if (!survey[gap].at) continue;
+            if (last && told.insert(std::minmax(*last, gap)).second && draw) {
+                lines.push_back({frame.to_scene(*survey[*last].at), frame.to_scene(*survey[gap].at)});
+            }
+            last = gap;
+        }
+    };
+    if (but != nullptr) add(but->path, false);
+    for (const RankedPath& ranked : paths) add(ranked.path, true);
+    return lines;
 }
 
 WayLine way_line(const Survey& survey, const EntryPath& path, const PictureFrame& frame) {

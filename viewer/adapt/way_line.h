@@ -6,7 +6,7 @@
 #include <vector>
 
 #include "adapt/picture_frame.h"
-#include "paths/entry_path.h"
+#include "paths/trace.h"
 
 namespace seamward::viewer {
 
@@ -30,6 +30,10 @@ struct WayLine {
 
 /// The line of a path through the positions of its gaps.
 [[nodiscard]] WayLine way_line(const Survey& survey, const EntryPath& path, const PictureFrame& frame);
+
+/// The straight lines from gap to gap of several paths, each pair of gaps once, without those of `but`. Scene.
+[[nodiscard]] std::vector<std::vector<Point>> joint_lines(const Survey& survey, std::span<const RankedPath> paths,
+                                                          const RankedPath* but, const PictureFrame& frame);
 
 /// A smooth curve through all of `stops` (centripetal Catmull-Rom: no loops, no cusps), one line for each leg.
 [[nodiscard]] std::vector<std::vector<Point>> smooth_legs(std::span<const Point> stops);

@@ -58,7 +58,7 @@ signals:
 
 private:
     struct Opened;
-    using Answer = std::function<void()>;                        ///< run on the window's thread
+    using Answer = std::function<void()>;                       ///< run on the window's thread
     using Question = std::function<Answer(const RunContext&)>;  ///< run on the document's own
 
     void ask(Question question);

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "document/newest_task.h"
 
+#include <utility>
+
 namespace seamward::viewer {
 
 NewestTask::NewestTask() : thread_([this] { work(); }) {}

@@ -2,6 +2,7 @@
 #include "document/way_text.h"
 
 #include <QCoreApplication>
+#include <algorithm>
 
 #include "base/measure_text.h"
 #include "catalog/field_check.h"
@@ -21,7 +22,8 @@ QString animals_html(const Job& job, const RankedPath& way) {
     if (job.pests.empty()) return {};
     QStringList names;
     for (const std::size_t pest : open_to(job.survey, way.path, job.pests)) names << html(job.pests[pest].name);
-    QString text = names.isEmpty() ? tr("Open to none of this job's animals as measured.") : tr("Open to: %1.").arg(names.join(", "));
+    QString text =
+        names.isEmpty() ? tr("Open to none of this job's animals as measured.") : tr("Open to: %1.").arg(names.join(", "));
     if (way.maybe) text += ' ' + tr("Perhaps open to the animal chosen, if a width is off by its plus-minus.");
     return "<p>" + text + "</p>";
 }
@@ -46,6 +48,11 @@ QString room_text(const Survey& survey, const RankedPath& way) { return words(su
 
 QString smallest_gap_text(const Survey& survey, const RankedPath& way) { return words(survey[way.pinch_gap].label()); }
 
+QString smallest_gap_place_text(const Survey& survey, const RankedPath& way) {
+    const auto at = std::find(way.path.gaps.begin(), way.path.gaps.end(), way.pinch_gap) - way.path.gaps.begin();
+    return tr("%1, gap\u00a0%2\u00a0of\u00a0%3").arg(smallest_gap_text(survey, way)).arg(at + 1).arg(way.path.gaps.size());
+}
+
 QString row_text(const Survey& survey, const RankedPath& way, int row) {
     return tr("Way in %1: into %2, smallest gap %3, %4")
         .arg(row + 1)
@@ -54,10 +61,12 @@ QString row_text(const Survey& survey, const RankedPath& way, int row) {
 
 QString steps_html(const Job& job, const RankedPath& way, int row) {
     const Survey& survey = job.survey;
-    QString text = "<p style='margin-top: 0px'><b>" + tr("Way in %1, into %2").arg(row + 1).arg(room_text(survey, way).toHtmlEscaped()) + "</b></p>";
+    QString text = "<p style='margin-top: 0px'><b>" +
+                   tr("Way in %1, into %2").arg(row + 1).arg(room_text(survey, way).toHtmlEscaped()) + "</b></p>";
     const std::string at_hand = field_check(way.pinch, shipped_gauges().rows);
-    text += "<p>" + tr("Smallest gap: %1, %2.").arg(width_words(way.pinch), html(at_hand)) + "</p>" + animals_html(job, way);
-    text += "<table cellspacing='0' cellpadding='0'><tr><td></td><td style='padding-bottom: 5px'><i>" +
+    text += "<p>" + tr("Smallest gap: %1. In the hand: %2.").arg(width_words(way.pinch), html(at_hand)) + "</p>" +
+            animals_html(job, way);
+    text += "<table cellspacing='0' cellpadding='0' style='margin-top: 12px'><tr><td></td><td style='padding-bottom: 5px'><i>" +
             tr("from %1").arg(html(survey[way.path.from()].label())) + "</i></td></tr>";
     for (std::size_t step = 0; step < way.path.gaps.size(); ++step) text += step_html(survey, way, step);
     return text + "</table>";

@@ -16,8 +16,11 @@ namespace seamward::viewer {
 /// "sweep under the garage-to-house door": the smallest gap of a way.
 [[nodiscard]] QString smallest_gap_text(const Survey& survey, const RankedPath& way);
 
-/// "Way in 1: to the room "hall", smallest gap 11/32 in (8.73 mm), sweep under the door": one row of the list for a
-/// screen reader. `way` counts from 0.
+/// The same with where it stands on the way: "sweep under the garage-to-house door, gap 2 of 2".
+[[nodiscard]] QString smallest_gap_place_text(const Survey& survey, const RankedPath& way);
+
+/// "Way in 1: into hall, smallest gap 11/32 in (8.73 mm), sweep under the door": one row of the list for a screen
+/// reader. `row` counts from 0.
 [[nodiscard]] QString row_text(const Survey& survey, const RankedPath& way, int row);
 
 /// A way gap by gap, its smallest gap in things at hand, and the job's animals that get through. HTML.

@@ -1,0 +1,168 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "layers/ground_layer.h"
+
+#include <vtkCellArray.h>
+#include <vtkNew.h>
+#include <vtkPointData.h>
+#include <vtkPoints.h>
+#include <vtkPolyDataMapper.h>
+#include <vtkProperty.h>
+#include <vtkUnsignedCharArray.h>
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+#include "adapt/polydata.h"
+#include "layers/palette.h"
+#include "layers/scene_actor.h"
+
+namespace seamward::viewer {
+
+namespace {
+
+/// Points on the ground that fade away with their distance from a box.
+class FadingPoints {
+public:
+    FadingPoints(const PictureFrame& frame, const QColor& color, double strength, double height)
+        : frame_(frame), color_(color), strength_(strength), height_(height) {
+        colors_->SetNumberOfComponents(4);
+    }
+
+    vtkIdType add(double x, double y) {
+        const Box& box = frame_.gaps;
+        const double beyond =
+            std::hypot(std::max({box.low.x - x, 0.0, x - box.high.x}), std::max({box.low.y - y, 0.0, y - box.high.y}));
+        const double t = std::clamp(1 - beyond / margin(frame_), 0.0, 1.0);
+        colors_->InsertNextTuple4(color_.red(), color_.green(), color_.blue(), 255 * strength_ * t * t * (3 - 2 * t));
+        return points_->InsertNextPoint(x, y, height_);
+    }
+
+    void give_to(vtkPolyData& data) {
+        data.SetPoints(points_);
+        data.GetPointData()->SetScalars(colors_);
+    }
+
+    static double margin(const PictureFrame& frame) { return frame.reach * 0.17; }
+
+private:
+    const PictureFrame& frame_;
+    QColor color_;
+    double strength_, height_;
+    vtkNew<vtkPoints> points_;
+    vtkNew<vtkUnsignedCharArray> colors_;
+};
+
+struct Area {
+    double west, east, south, north;
+};
+
+Area ground_area(const PictureFrame& frame) {
+    const double margin = FadingPoints::margin(frame);
+    return {frame.gaps.low.x - margin, frame.gaps.high.x + margin, frame.gaps.low.y - margin, frame.gaps.high.y + margin};
+}
+
+constexpr int fade_pieces = 56;
+
+vtkSmartPointer<vtkPolyData> ground_data(const PictureFrame& frame) {
+    const Area area = ground_area(frame);
+    FadingPoints points(frame, palette::ground, 0.9, 0);
+    vtkNew<vtkCellArray> cells;
+    for (int j = 0; j <= fade_pieces; ++j) {
+        for (int i = 0; i <= fade_pieces; ++i) {
+            const vtkIdType corner = points.add(std::lerp(area.west, area.east, static_cast<double>(i) / fade_pieces),
+                                                std::lerp(area.south, area.north, static_cast<double>(j) / fade_pieces));
+            if (i == 0 || j == 0) continue;
+            constexpr vtkIdType row = fade_pieces + 1;
+            const std::array<vtkIdType, 4> quad{corner - row - 1, corner - row, corner, corner - 1};
+            cells->InsertNextCell(quad.size(), quad.data());
+        }
+    }
+    auto data = vtkSmartPointer<vtkPolyData>::New();
+    points.give_to(*data);
+    data->SetPolys(cells);
+    return data;
+}
+
+/// Lines at whole multiples of `step` meters in the frame of the job.
+vtkSmartPointer<vtkPolyData> grid_data(const PictureFrame& frame, double step) {
+    const Area area = ground_area(frame);
+    FadingPoints points(frame, palette::grid, 0.75, frame.reach * 0.0004);
+    vtkNew<vtkCellArray> cells;
+    const auto lines = [&](double low, double high, double origin, auto&& point_at) {
+        for (double at = std::ceil((low + origin) / step) * step - origin; at <= high; at += step) {
+            cells->InsertNextCell(fade_pieces + 1);
+            for (int i = 0; i <= fade_pieces; ++i) cells->InsertCellPoint(point_at(at, static_cast<double>(i) / fade_pieces));
+        }
+    };
+    lines(area.west, area.east, frame.origin.x,
+          [&](double x, double share) { return points.add(x, std::lerp(area.south, area.north, share)); });
+    lines(area.south, area.north, frame.origin.y,
+          [&](double y, double share) { return points.add(std::lerp(area.west, area.east, share), y); });
+    auto data = vtkSmartPointer<vtkPolyData>::New();
+    points.give_to(*data);
+    data->SetLines(cells);
+    return data;
+}
+
+/// The box's outline at one height, closed.
+std::vector<Point> rectangle(const Box& box, double z) {
+    return {{box.low.x, box.low.y, z},
+            {box.high.x, box.low.y, z},
+            {box.high.x, box.high.y, z},
+            {box.low.x, box.high.y, z},
+            {box.low.x, box.low.y, z}};
+}
+
+vtkSmartPointer<vtkPolyData> floor_data(const Box& box, double z) {
+    vtkNew<vtkPoints> points;
+    const std::vector<Point> corners = rectangle(box, z);
+    for (std::size_t i = 0; i < 4; ++i) points->InsertNextPoint(corners[i].x, corners[i].y, corners[i].z);
+    const std::array<vtkIdType, 4> quad{0, 1, 2, 3};
+    vtkNew<vtkCellArray> cells;
+    cells->InsertNextCell(quad.size(), quad.data());
+    auto data = vtkSmartPointer<vtkPolyData>::New();
+    data->SetPoints(points);
+    data->SetPolys(cells);
+    return data;
+}
+
+}  // namespace
+
+double round_grid_step(double reach) {
+    double step = 1;
+    while (reach / step > 60) step *= 10;
+    if (step > 1 && reach / step < 12)
+        step /= 5;
+    else if (step > 1 && reach / step < 30)
+        step /= 2;
+    return step;
+}
+
+GroundLayer::GroundLayer(vtkRenderer& renderer)
+    : ground_(drawn_actor(palette::ground)),
+      grid_(drawn_actor(palette::grid)),
+      floor_(drawn_actor(palette::floor)),
+      base_(drawn_actor(palette::outline, 1.6)),
+      box_(drawn_actor(palette::outline, 1.0)) {
+    floor_->GetProperty()->SetOpacity(0.55);
+    base_->GetProperty()->SetOpacity(0.75);
+    box_->GetProperty()->SetOpacity(0.38);
+    for (const auto& actor : {ground_, grid_}) actor->ForceTranslucentOn();
+    for (const auto& actor : {ground_, floor_, grid_, base_, box_}) renderer.AddActor(actor);
+}
+
+void GroundLayer::show(const PictureFrame& frame) {
+    grid_step_ = round_grid_step(frame.reach);
+    set_data(*ground_, ground_data(frame));
+    set_data(*grid_, grid_data(frame, grid_step_));
+    set_data(*floor_, floor_data(frame.house, frame.reach * 0.0002));
+    const Box& house = frame.house;
+    set_data(*base_, lines_data(std::vector<std::vector<Point>>{rectangle(house, frame.reach * 0.0006)}));
+    std::vector<std::vector<Point>> edges{rectangle(house, house.high.z)};
+    for (const Point& corner : rectangle(house, 0)) edges.push_back({corner, {corner.x, corner.y, house.high.z}});
+    edges.pop_back();
+    set_data(*box_, lines_data(edges));
+}
+
+}  // namespace seamward::viewer

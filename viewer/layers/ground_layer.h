@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <vtkActor.h>
+#include <vtkRenderer.h>
+#include <vtkSmartPointer.h>
+
+#include "adapt/picture_frame.h"
+
+namespace seamward::viewer {
+
+/// The ground at the height of the lowest gap, with a grid that fades away around the house, and the faint box
+/// around the house's gaps.
+class GroundLayer {
+public:
+    explicit GroundLayer(vtkRenderer& renderer);
+
+    void show(const PictureFrame& frame);
+    /// Meters from one line of the grid to the next.
+    [[nodiscard]] double grid_step() const { return grid_step_; }
+
+private:
+    double grid_step_ = 1;
+    vtkSmartPointer<vtkActor> ground_, grid_, floor_, base_, box_;
+};
+
+/// 1, 2 or 5 times a power of ten, meters: some thirty steps across `reach` at most.
+[[nodiscard]] double round_grid_step(double reach);
+
+}  // namespace seamward::viewer

@@ -1,0 +1,145 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "layers/house_scene.h"
+
+#include <vtkCamera.h>
+#include <vtkLight.h>
+
+#include <QCoreApplication>
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+#include "adapt/polydata.h"
+#include "document/way_text.h"
+#include "layers/palette.h"
+
+namespace seamward::viewer {
+
+namespace {
+
+/// A light that stays where it is beside the eye.
+void add_light(vtkRenderer& renderer, double x, double y, double z, double strength, const QColor& color) {
+    vtkNew<vtkLight> light;
+    light->SetLightTypeToCameraLight();
+    light->SetPosition(x, y, z);
+    light->SetFocalPoint(0, 0, 0);
+    light->SetIntensity(strength);
+    light->SetColor(color.redF(), color.greenF(), color.blueF());
+    renderer.AddLight(light);
+}
+
+}  // namespace
+
+HouseScene::HouseScene()
+    : ground_(*renderer_),
+      ways_(*renderer_),
+      gaps_(*renderer_, palette::gap, 1.0),
+      way_gaps_(*renderer_, palette::way, 1.35),
+      smallest_(*renderer_, palette::smallest, 1.6) {
+    renderer_->GradientBackgroundOn();
+    renderer_->SetBackground(palette::paper_low.redF(), palette::paper_low.greenF(), palette::paper_low.blueF());
+    renderer_->SetBackground2(palette::paper_high.redF(), palette::paper_high.greenF(), palette::paper_high.blueF());
+    renderer_->AutomaticLightCreationOff();
+    add_light(*renderer_, -0.6, 0.9, 1.0, 0.85, QColor(255, 247, 234));
+    add_light(*renderer_, 0.9, -0.1, 0.8, 0.30, QColor(232, 240, 255));
+    renderer_->GetActiveCamera()->SetViewAngle(OrbitCamera::view_angle * 180 / std::numbers::pi);
+}
+
+bool HouseScene::show_job(const JobDocument& document) {
+    frame_ = picture_frame(document.job().survey);
+    callouts_.clear();
+    line_points_.clear();
+    if (!frame_) return false;
+    ground_.show(*frame_);
+    return true;
+}
+
+void HouseScene::show_ways(const JobDocument& document) {
+    callouts_.clear();
+    line_points_.clear();
+    if (!frame_) return;
+    const Survey& survey = document.job().survey;
+    const RankedPath* chosen = document.chosen();
+    const std::vector<std::vector<Point>> others = joint_lines(survey, document.ways().paths, chosen, *frame_);
+    show_gaps(survey, chosen);
+    if (chosen == nullptr) {
+        ways_.show(nullptr, std::nullopt, others, *frame_);
+        return;
+    }
+    const WayLine line = way_line(survey, chosen->path, *frame_);
+    const std::optional<Point>& pinch = survey[chosen->pinch_gap].at;
+    ways_.show(&line, pinch ? std::optional(frame_->to_scene(*pinch)) : std::nullopt, others, *frame_);
+    tell(survey, *chosen, line);
+}
+
+void HouseScene::show_gaps(const Survey& survey, const RankedPath* chosen) {
+    std::vector<GapIndex> on_way;
+    std::vector<GapIndex> smallest;
+    if (chosen != nullptr) {
+        on_way = chosen->path.gaps;
+        std::erase(on_way, chosen->pinch_gap);
+        smallest.push_back(chosen->pinch_gap);
+    }
+    std::vector<bool> taken(survey.gaps.size());
+    for (const GapIndex gap : on_way) taken[gap.value] = true;
+    for (const GapIndex gap : smallest) taken[gap.value] = true;
+    std::vector<GapIndex> rest;
+    for (std::uint32_t i = 0; i < survey.gaps.size(); ++i) {
+        if (!taken[i]) rest.push_back({i});
+    }
+    gaps_.show(gap_points(survey, rest, *frame_));
+    way_gaps_.show(gap_points(survey, on_way, *frame_));
+    smallest_.show(gap_points(survey, smallest, *frame_));
+}
+
+void HouseScene::tell(const Survey& survey, const RankedPath& chosen, const WayLine& line) {
+    for (const WayLeg& leg : line.legs) line_points_.insert(line_points_.end(), leg.line.begin(), leg.line.end());
+    if (line.stops.empty()) return;
+    for (const WayStop& stop : line.stops) {
+        line_points_.push_back(stop.at);
+        const bool smallest = chosen.path.gaps[stop.step] == chosen.pinch_gap;
+        callouts_.push_back({Callout::Kind::step, stop.at, QString::number(stop.step + 1), {}, smallest});
+    }
+    if (const auto& pinch = survey[chosen.pinch_gap].at) {
+        callouts_.push_back({Callout::Kind::smallest, frame_->to_scene(*pinch),
+                             QCoreApplication::translate("picture", "Smallest gap: %1").arg(width_words(chosen.pinch)),
+                             smallest_gap_text(survey, chosen)});
+    }
+    const auto label = [&](SpaceIndex space) { return QString::fromStdString(survey[space].label()); };
+    callouts_.push_back({Callout::Kind::end, line.stops.front().at,
+                         QCoreApplication::translate("picture", "from %1").arg(label(chosen.path.from()))});
+    callouts_.push_back({Callout::Kind::end, line.stops.back().at,
+                         QCoreApplication::translate("picture", "into %1").arg(label(chosen.path.to()))});
+}
+
+void HouseScene::look(const OrbitCamera& camera) {
+    vtkCamera* eye = renderer_->GetActiveCamera();
+    const Point from = camera.eye();
+    eye->SetPosition(from.x, from.y, from.z);
+    eye->SetFocalPoint(camera.focus.x, camera.focus.y, camera.focus.z);
+    eye->SetViewUp(0, 0, 1);
+    for (MarkerLayer* layer : {&gaps_, &way_gaps_, &smallest_}) layer->face(camera);
+    renderer_->ResetCameraClippingRange();
+}
+
+std::optional<GapIndex> HouseScene::gap_near(const Survey& survey, PicturePoint at, const OrbitCamera& camera, double width,
+                                             double height) const {
+    std::optional<GapIndex> nearest;
+    double least = 12;  // pixels
+    for (std::uint32_t i = 0; frame_ && i < survey.gaps.size(); ++i) {
+        if (!survey.gaps[i].at) continue;
+        const auto shown = camera.shown_at(frame_->to_scene(*survey.gaps[i].at), width, height);
+        if (!shown) continue;
+        const double away = std::hypot(shown->x - at.x, shown->y - at.y);
+        if (away >= least) continue;
+        least = away;
+        nearest = GapIndex{i};
+    }
+    return nearest;
+}
+
+OrbitCamera HouseScene::whole_house(const OrbitCamera& camera, double aspect) const {
+    return frame_ ? fitted(camera, frame_->gaps, aspect, 0.86) : camera;
+}
+
+}  // namespace seamward::viewer

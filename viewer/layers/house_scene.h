@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <vtkNew.h>
+#include <vtkRenderer.h>
+
+#include <optional>
+#include <vector>
+
+#include "document/job_document.h"
+#include "layers/callouts.h"
+#include "layers/ground_layer.h"
+#include "layers/marker_layer.h"
+#include "layers/orbit_camera.h"
+#include "layers/way_layer.h"
+
+namespace seamward::viewer {
+
+/// The picture of a survey and its ways in: ground, gaps, ways and the words that belong to them.
+class HouseScene {
+public:
+    HouseScene();
+
+    /// Takes the open job up. False when no gap of it has a position: then there is nothing to show.
+    bool show_job(const JobDocument& document);
+    /// Shows the document's ways and the one chosen.
+    void show_ways(const JobDocument& document);
+    /// Looks from there. Call it before each rendering that follows a change of the eye.
+    void look(const OrbitCamera& camera);
+    /// The same direction of view with the whole house in a picture `aspect` times as wide as high.
+    [[nodiscard]] OrbitCamera whole_house(const OrbitCamera& camera, double aspect) const;
+
+    /// The gap whose symbol is shown nearest to a point of a picture of that size, within some pixels; or none.
+    [[nodiscard]] std::optional<GapIndex> gap_near(const Survey& survey, PicturePoint at, const OrbitCamera& camera, double width,
+                                                   double height) const;
+
+    [[nodiscard]] vtkRenderer* renderer() const { return renderer_.Get(); }
+    [[nodiscard]] bool has_places() const { return frame_.has_value(); }
+    /// Meters; only when there are places.
+    [[nodiscard]] double reach() const { return frame_ ? frame_->reach : 1; }
+    [[nodiscard]] double grid_step() const { return ground_.grid_step(); }
+    [[nodiscard]] const std::vector<Callout>& callouts() const { return callouts_; }
+    /// Points of the chosen way's line, which words should not cover.
+    [[nodiscard]] const std::vector<Point>& line_points() const { return line_points_; }
+
+private:
+    void show_gaps(const Survey& survey, const RankedPath* chosen);
+    void tell(const Survey& survey, const RankedPath& chosen, const WayLine& line);
+
+    vtkNew<vtkRenderer> renderer_;
+    GroundLayer ground_;
+    WayLayer ways_;
+    MarkerLayer gaps_, way_gaps_, smallest_;
+    std::optional<PictureFrame> frame_;
+    std::vector<Callout> callouts_;
+    std::vector<Point> line_points_;
+};
+
+}  // namespace seamward::viewer

@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <optional>
+
+#include "adapt/picture_frame.h"
+
+namespace seamward::viewer {
+
+/// A point of a picture: units of its width and height, from its upper left corner.
+struct PicturePoint {
+    double x = 0, y = 0;
+};
+
+/// An eye that looks at a point from above the ground, always upright. Scene coordinates, meters and radians.
+struct OrbitCamera {
+    static constexpr double view_angle = 0.52;  ///< from the lower to the upper edge of the picture
+
+    Point focus;
+    double distance = 10;
+    double azimuth = -1.05;   ///< of the eye as seen from the focus, from x toward y: from the south, a little east
+    double elevation = 0.62;  ///< of the eye above the horizon
+
+    /// Where the eye is.
+    [[nodiscard]] Point eye() const;
+    /// Where a picture of that size shows a point; nothing when it lies behind the eye.
+    [[nodiscard]] std::optional<PicturePoint> shown_at(const Point& at, double width, double height) const;
+    void turn(double by_azimuth, double by_elevation);
+    /// Moves the picture by shares of its height: `right` and `up` are where its content goes.
+    void shift(double right, double up);
+    /// Comes closer by that factor (2: half the distance).
+    void approach(double factor, double reach);
+};
+
+/// The same direction of view, with the whole box inside the middle `fill` (0 to 1) of a picture that is `aspect`
+/// times as wide as high, and in its center.
+[[nodiscard]] OrbitCamera fitted(OrbitCamera camera, const Box& box, double aspect, double fill);
+
+}  // namespace seamward::viewer

@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <vtkActor.h>
+#include <vtkGlyph3DMapper.h>
+#include <vtkNew.h>
+#include <vtkRenderer.h>
+#include <vtkSmartPointer.h>
+
+#include <optional>
+#include <span>
+
+#include "adapt/way_line.h"
+
+namespace seamward::viewer {
+
+/// Ways in as lines: the chosen one a thick tube with arrowheads, its shadow on the ground and a thin post under each
+/// of its gaps; the others thin and dashed.
+class WayLayer {
+public:
+    explicit WayLayer(vtkRenderer& renderer);
+
+    /// `chosen` may be null. `smallest`: where its smallest gap is, if that is known.
+    void show(const WayLine* chosen, std::optional<Point> smallest, std::span<const std::vector<Point>> others,
+              const PictureFrame& frame);
+
+private:
+    void show_chosen(const WayLine& chosen, const PictureFrame& frame);
+    void show_others(std::span<const std::vector<Point>> others, const PictureFrame& frame);
+
+    vtkNew<vtkGlyph3DMapper> arrow_mapper_;
+    vtkSmartPointer<vtkActor> tube_, arrows_, shadow_, posts_, halo_, others_;
+};
+
+}  // namespace seamward::viewer

@@ -1,0 +1,147 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "panels/key_panel.h"
+
+#include <QLocale>
+#include <QPainter>
+#include <QPainterPath>
+#include <algorithm>
+
+#include "layers/palette.h"
+
+namespace seamward::viewer {
+
+namespace {
+
+constexpr int sign_width = 30;
+constexpr int between = 20;  ///< pixels from one entry to the next
+constexpr int side = 16;
+
+}  // namespace
+
+KeyPanel::KeyPanel(QWidget* parent) : QWidget(parent) {
+    QFont small = font();
+    small.setPointSizeF(small.pointSizeF() * 0.92);
+    setFont(small);
+    entries_ = {{Sign::way, tr("chosen way in")},
+                {Sign::smallest, tr("its smallest gap")},
+                {Sign::other_way, tr("other ways in")},
+                {Sign::slot, tr("slot")},
+                {Sign::hole, tr("hole")},
+                {Sign::ring, tr("ring around a pipe")},
+                {Sign::mesh, tr("mesh")},
+                {Sign::shut, tr("closed")},
+                {Sign::square, {}}};
+    QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+    policy.setHeightForWidth(true);
+    setSizePolicy(policy);
+    set_grid_step(1);
+}
+
+void KeyPanel::set_grid_step(double grid_step) {
+    const QString meters = QLocale::c().toString(grid_step, 'g', 6);
+    const QString feet = QLocale::c().toString(grid_step / 0.3048, 'f', grid_step < 10 ? 1 : 0);
+    entries_.back().text = tr("one square: %1 m (%2 ft)").arg(meters, feet);
+    QStringList words;
+    for (const Entry& entry : entries_) words << entry.text;
+    setAccessibleDescription(words.join(", "));
+    updateGeometry();
+    update();
+}
+
+std::vector<QRect> KeyPanel::places(int width, int& height) const {
+    const QFontMetrics metrics(font());
+    const int row = metrics.height() + 8;
+    std::vector<QRect> all;
+    int x = side;
+    int y = 7;
+    for (const Entry& entry : entries_) {
+        const int wide = sign_width + 6 + metrics.horizontalAdvance(entry.text) + 2;
+        if (x > side && x + wide > width - side) {
+            x = side;
+            y += row;
+        }
+        all.emplace_back(x, y, wide, row);
+        x += wide + between;
+    }
+    height = y + row + 7;
+    return all;
+}
+
+int KeyPanel::heightForWidth(int width) const {
+    int height = 0;
+    (void)places(width, height);
+    return height;
+}
+
+QSize KeyPanel::sizeHint() const { return {500, heightForWidth(std::max(width(), 500))}; }
+
+void KeyPanel::paintEvent(QPaintEvent* /*event*/) {
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.fillRect(rect(), palette::panel);
+    painter.setPen(palette::hairline);
+    painter.drawLine(rect().topLeft(), rect().topRight());
+    int height = 0;
+    const std::vector<QRect> all = places(width(), height);
+    for (std::size_t i = 0; i < entries_.size(); ++i) {
+        paint_sign(painter, entries_[i].sign, QRectF(all[i].left(), all[i].top(), sign_width, all[i].height()));
+        painter.setPen(palette::soft_ink);
+        painter.drawText(all[i].adjusted(sign_width + 6, 0, 0, 0), Qt::AlignLeft | Qt::AlignVCenter, entries_[i].text);
+    }
+}
+
+void KeyPanel::paint_sign(QPainter& painter, Sign sign, const QRectF& in) {
+    const QPointF c = in.center();
+    const QColor gap = palette::gap.darker(125);
+    painter.setBrush(Qt::NoBrush);
+    const auto line = [&](double x1, double y1, double x2, double y2) {
+        painter.drawLine(c + QPointF(x1, y1), c + QPointF(x2, y2));
+    };
+    switch (sign) {
+        case Sign::way: {
+            painter.setPen(QPen(palette::way, 4, Qt::SolidLine, Qt::RoundCap));
+            line(-12, 0, 10, 0);
+            painter.setPen(Qt::NoPen);
+            painter.setBrush(palette::way);
+            painter.drawPolygon(QVector<QPointF>{c + QPointF(-3, -6), c + QPointF(9, 0), c + QPointF(-3, 6)});
+            return;
+        }
+        case Sign::other_way: painter.setPen(QPen(palette::other_way, 1.5, Qt::DashLine)); return line(-14, 0, 14, 0);
+        case Sign::smallest:
+            painter.setPen(Qt::NoPen);
+            painter.setBrush(QColor(palette::smallest.red(), palette::smallest.green(), palette::smallest.blue(), 70));
+            painter.drawEllipse(c, 10, 10);
+            painter.setBrush(palette::smallest);
+            painter.drawEllipse(c, 5, 5);
+            return;
+        case Sign::slot: painter.setPen(QPen(gap, 5, Qt::SolidLine, Qt::RoundCap)); return line(-7, 0, 7, 0);
+        case Sign::hole:
+            painter.setPen(Qt::NoPen);
+            painter.setBrush(gap);
+            painter.drawEllipse(c, 5.5, 5.5);
+            return;
+        case Sign::ring:
+            painter.setPen(QPen(gap, 3));
+            painter.drawEllipse(c, 5.5, 5.5);
+            return;
+        case Sign::mesh:
+            painter.setPen(QPen(gap, 2));
+            for (const double at : {-5.0, 0.0, 5.0}) {
+                line(at, -7, at, 7);
+                line(-7, at, 7, at);
+            }
+            return;
+        case Sign::shut:
+            painter.setPen(QPen(gap, 3));
+            line(-5, -5, 5, 5);
+            return line(-5, 5, 5, -5);
+        case Sign::square:
+            painter.setPen(QPen(palette::grid.darker(115), 1));
+            painter.setBrush(palette::ground);
+            painter.drawPolygon(
+                QVector<QPointF>{c + QPointF(-13, 5), c + QPointF(-5, -5), c + QPointF(13, -5), c + QPointF(5, 5)});
+            return;
+    }
+}
+
+}  // namespace seamward::viewer

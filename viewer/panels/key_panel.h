@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QWidget>
+#include <cstdint>
+#include <vector>
+
+namespace seamward::viewer {
+
+/// What the symbols and lines of the picture mean: a strip of small drawings with words, in as many rows as its width
+/// needs.
+class KeyPanel : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit KeyPanel(QWidget* parent = nullptr);
+
+    /// `grid_step`: meters from one line of the ground's grid to the next.
+    void set_grid_step(double grid_step);
+
+    [[nodiscard]] bool hasHeightForWidth() const override { return true; }
+    [[nodiscard]] int heightForWidth(int width) const override;
+    [[nodiscard]] QSize sizeHint() const override;
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    enum class Sign : std::uint8_t { way, other_way, smallest, slot, hole, ring, mesh, shut, square };
+    struct Entry {
+        Sign sign;
+        QString text;
+    };
+
+    /// Where each entry stands in a strip of that width, and how high the strip is.
+    [[nodiscard]] std::vector<QRect> places(int width, int& height) const;
+    static void paint_sign(QPainter& painter, Sign sign, const QRectF& in);
+
+    std::vector<Entry> entries_;
+};
+
+}  // namespace seamward::viewer

@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "panels/way_row.h"
+
+#include <QAbstractItemView>
+#include <QPainter>
+#include <QScrollBar>
+#include <QStyle>
+#include <algorithm>
+
+#include "layers/palette.h"
+
+namespace seamward::viewer {
+
+namespace {
+
+constexpr int pad = 10;
+constexpr int number_width = 34;
+
+/// Where the words of a row stand.
+struct Layout {
+    QRect number, room, width, gap;
+    int height = 0;
+};
+
+QFont bold(QFont font) {
+    font.setBold(true);
+    return font;
+}
+
+Layout layout(const QRect& row, const QFont& font, const QModelIndex& index) {
+    const QFontMetrics strong(bold(font));
+    const QFontMetrics plain(font);
+    Layout to;
+    const int left = row.left() + pad + number_width;
+    const int inside = std::max(80, row.right() - pad - left);
+    const int width = strong.horizontalAdvance(index.data(WayRow::width).toString()) + 2;
+    const QString room = index.data(WayRow::room).toString();
+    int y = row.top() + 8;
+    const bool side_by_side = strong.horizontalAdvance(room) + 12 + width <= inside;
+    const int room_width = side_by_side ? inside - width : inside;
+    const int room_height = strong.boundingRect(QRect(0, 0, room_width, 1000), Qt::TextWordWrap, room).height();
+    to.room = QRect(left, y, room_width, room_height);
+    to.number = QRect(row.left() + pad, y, number_width - 8, strong.height());
+    if (side_by_side) {
+        to.width = QRect(left + inside - width, y, width, strong.height());
+    } else {
+        to.width = QRect(left, y + room_height, inside, strong.height());
+        y += strong.height();
+    }
+    y += room_height + 2;
+    const int gap_height =
+        plain.boundingRect(QRect(0, 0, inside, 1000), Qt::TextWordWrap, index.data(WayRow::gap).toString()).height();
+    to.gap = QRect(left, y, inside, gap_height);
+    to.height = y + gap_height + 9 - row.top();
+    return to;
+}
+
+/// Rows are laid out for a list with its scroll bar, whether it shows or not: it must not depend on their height.
+int width_for_rows(const QStyleOptionViewItem& option) {
+    const auto* view = qobject_cast<const QAbstractItemView*>(option.widget);
+    if (view == nullptr) return option.rect.width();
+    return view->width() - view->style()->pixelMetric(QStyle::PM_ScrollBarExtent, nullptr, view->verticalScrollBar());
+}
+
+}  // namespace
+
+void WayRow::paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const {
+    const Layout at = layout(QRect(option.rect.topLeft(), QSize(width_for_rows(option), 0)), option.font, index);
+    const bool chosen = (option.state & QStyle::State_Selected) != 0;
+    painter->save();
+    painter->setRenderHint(QPainter::Antialiasing);
+    if (chosen) {
+        painter->fillRect(option.rect, palette::chosen_row);
+        painter->fillRect(QRect(option.rect.left(), option.rect.top(), 4, option.rect.height()), palette::way);
+    }
+    painter->setPen(palette::hairline);
+    painter->drawLine(option.rect.bottomLeft(), option.rect.bottomRight());
+    painter->setFont(bold(option.font));
+    painter->setPen(chosen ? palette::way : palette::soft_ink);
+    painter->drawText(at.number, Qt::AlignRight | Qt::AlignTop, QString::number(index.row() + 1));
+    painter->setPen(palette::ink);
+    painter->drawText(at.room, Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, index.data(room).toString());
+    const Qt::Alignment side = at.width.top() == at.room.top() ? Qt::AlignRight : Qt::AlignLeft;
+    painter->drawText(at.width, static_cast<int>(side | Qt::AlignTop), index.data(width).toString());
+    painter->setFont(option.font);
+    painter->setPen(palette::soft_ink);
+    painter->drawText(at.gap, Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, index.data(gap).toString());
+    if (chosen && (option.state & QStyle::State_HasFocus) != 0) {
+        painter->setPen(QPen(palette::way, 1, Qt::DotLine));
+        painter->setBrush(Qt::NoBrush);
+        painter->drawRect(option.rect.adjusted(6, 2, -3, -4));
+    }
+    painter->restore();
+}
+
+QSize WayRow::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const {
+    const int wide = width_for_rows(option);
+    return {wide, layout(QRect(0, 0, wide, 0), option.font, index).height};
+}
+
+}  // namespace seamward::viewer

@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QComboBox>
+#include <QLabel>
+#include <QListWidget>
+#include <QTextBrowser>
+#include <QWidget>
+
+#include "document/job_document.h"
+
+namespace seamward::viewer {
+
+/// The ways in as a list: for which animal, which ways, and the chosen one gap by gap. Follows the document and steers it.
+class WaysPanel : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit WaysPanel(JobDocument& document, QWidget* parent = nullptr);
+
+private:
+    [[nodiscard]] QWidget* make_head();
+    void fill_animals();
+    void fill_ways();
+    void show_chosen(int way);
+
+    JobDocument& document_;
+    QLabel* title_;
+    QLabel* count_;
+    QComboBox* animals_;
+    QListWidget* ways_;
+    QLabel* none_;
+    QTextBrowser* steps_;
+};
+
+}  // namespace seamward::viewer
