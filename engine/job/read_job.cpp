@@ -191,7 +191,7 @@ private:
 
 Job read_job(const std::filesystem::path& path, const RunContext& context) {
     const Document document = read_document(path, path.string());
-    context.check();
+    context.stage("checking the job");
     return JobReader(document, context).read();
 }
 

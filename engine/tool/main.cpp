@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <CLI/CLI.hpp>
 #include <algorithm>
+#include <chrono>
 #include <exception>
 #include <new>
 #include <string>
@@ -81,7 +82,10 @@ int main(int argc, char** argv) {
     try {
         check_command(app, words);
         app.parse(argc, argv);
-        const seamward::RunContext context;
+        const auto begin = std::chrono::steady_clock::now();
+        const seamward::RunContext context([&](std::string_view stage) {
+            if (std::chrono::steady_clock::now() - begin > std::chrono::seconds(1)) console.err << stage << " ...\n";
+        });
         seamward::run_trace(request, console, context);
         console.out.flush();
         if (!console.out) throw std::runtime_error("the answer could not be written");

@@ -32,7 +32,8 @@ TEST(JsonWriter, EndsWithALineEnd) {
 }
 
 TEST(JsonWriter, EscapesText) {
-    const std::string hard("quote \" backslash \\ slash / tab \t line \n zero \0 bell \a escape \x1b del \x7f é 漢 🏠", 83);
+    using namespace std::string_literals;
+    const std::string hard = "quote \" backslash \\ slash / tab \t line \n zero \0 bell \a escape \x1b del \x7f é 漢 🏠"s;
     JsonWriter json;
     json.begin_object().key(hard).value(hard).end_object();
     const std::string text = json.text();

@@ -94,7 +94,7 @@ TEST(LengthFault, TooLargeInOneOfItsTerms) {
 }
 
 TEST(LengthFault, NoNumberOrNoLength) {
-    for (const char* text : {"", "   ", "\t"}) expect_faults({{text, "no length given", "1.5 mm"}});
+    for (const char* text : {"", "   ", "\t"}) expect_faults({{text, "length is due", "1.5 mm"}});
     for (const char* text : {"mm", "/2 in", "one mm", "e5 mm", ". mm", "in 5", "½ in", "5 mm x", "5 mm mm", "5 mm,", "+-5 mm",
                              "1/0 in", "1/2/3 in", "1.5/2 in", "1 1.5/2 in", "1/ in", "1//2 in", "1/-2 in", "99999999999/2 in"}) {
         expect_faults({{text, "", ""}});

@@ -109,6 +109,15 @@ TEST(Length, AgreesWithTheTableOfConversions) {
     for (const Sized& row : table) EXPECT_NEAR(length(row.text) * 1000, row.value, half_of_the_last_digit) << row.text;
 }
 
+/// Sizes of walls and houses are the same lengths; only what a message proposes differs.
+TEST(Distance, IsALengthWhoseFixIsInMeters) {
+    EXPECT_EQ(parse_distance("9 m").value, 9);
+    EXPECT_EQ(parse_distance("1/16 in").value, 0.0015875);
+    EXPECT_FALSE(parse_distance("-1 m"));
+    EXPECT_NE(parse_distance("9").fault.mend.find("9 m"), std::string::npos);
+    EXPECT_NE(parse_distance("9").fault.mend.find("9 in"), std::string::npos);
+}
+
 TEST(Coordinate, IsALengthThatMayBeNegative) {
     constexpr Sized table[] = {{"4.5 m", 4.5},         {"-0.5 m", -0.5}, {"-1/16 in", -0.0015875}, {"-12 ft 6 in", -3.81},
                                {"-1 1/2 in", -0.0381}, {"0 m", 0},       {"- 2 cm", -0.02},        {"+2 cm", 0.02}};

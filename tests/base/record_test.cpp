@@ -67,12 +67,22 @@ TEST(Record, ReportsEveryMissingKey) {
 }
 
 TEST(Record, ReportsWhatIsNoMapping) {
-    for (const char* yaml : {"[a, b]", "text", "~", ""}) {
+    for (const char* yaml : {"[a, b]", "text", "''"}) {
         Read read(yaml);
         EXPECT_FALSE(read.record.usable());
         EXPECT_FALSE(read.record.require({"id"}));
         EXPECT_FALSE(read.record.text("id"));
         EXPECT_TRUE(only_fault(read.faults(), {1, 1}, "thing must be a mapping", "{id: ...}")) << yaml;
+    }
+}
+
+TEST(Record, TakesNothingForAMappingWithoutKeys) {
+    for (const char* yaml : {"~", ""}) {
+        Read read(yaml);
+        EXPECT_TRUE(read.record.usable());
+        EXPECT_FALSE(read.record.has("id"));
+        EXPECT_FALSE(read.record.require({"id"}));
+        EXPECT_TRUE(only_fault(read.faults(), {1, 1}, "thing has no id", "add id: ..."));
     }
 }
 
@@ -142,9 +152,22 @@ TEST(ReadText, TakesWordsOfAnyScript) {
     EXPECT_EQ(Read("id: '~'").record.text("id"), "~");
 }
 
-TEST(ReadText, RefusesNothingEmptyTextAndControlCharacters) {
-    for (const char* yaml : {"id: ~", "id:", "id: null", "id: ''", "id: '  '", "id: \"\\n\"", "id: \"a\\0b\"", "id: \"\\e[31m\"",
-                             "id: \"a\\x7fb\"", "id: {a: b}"}) {
+TEST(ReadText, TakesBlankTextForNone) {
+    for (const char* yaml : {"id: ~", "id:", "id: null", "id: ''", "id: '  '", "id: \"\\n\""}) {
+        Read read(yaml);
+        EXPECT_FALSE(read.record.text("id")) << yaml;
+        EXPECT_TRUE(read.diagnostics.empty()) << yaml;
+        EXPECT_EQ(read.record.required_text("id"), "") << yaml;
+        EXPECT_EQ(read.faults().size(), 1U) << yaml;
+    }
+    Read read("width: 1 mm");
+    EXPECT_EQ(read.record.required_text("id"), "");
+    EXPECT_TRUE(only_fault(read.faults(), {1, 1}, "thing has no id", "add id: ..."));
+    EXPECT_EQ(Read("id: a").record.required_text("id"), "a");
+}
+
+TEST(ReadText, RefusesControlCharactersListsAndMappings) {
+    for (const char* yaml : {"id: \"a\\0b\"", "id: \"\\e[31m\"", "id: \"a\\x7fb\"", "id: {a: b}", "id: [a]"}) {
         Read read(yaml);
         EXPECT_FALSE(read.record.text("id")) << yaml;
         const auto faults = read.faults();

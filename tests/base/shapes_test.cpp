@@ -41,8 +41,9 @@ TEST(IsShut, WhenASizeThatMustBePositiveIsNothing) {
     EXPECT_TRUE(is_shut(Mesh{0, 0.01}));
     EXPECT_FALSE(is_shut(Slot{0.001, 9}));
     EXPECT_FALSE(is_shut(Hole{1e-9}));
-    EXPECT_FALSE(is_shut(Ring{0.001, 0}));   // around nothing: a slot as long as pi x width
-    EXPECT_FALSE(is_shut(Mesh{0.0057, 0}));  // its area was not stated
+    EXPECT_FALSE(is_shut(Ring{0.001, 0}));  // around nothing: a slot as long as pi x width
+    EXPECT_TRUE(is_shut(Mesh{0.0057, 0}));
+    EXPECT_FALSE(is_shut(Mesh{0.0057}));  // its area was not stated
 }
 
 TEST(MidCircumference, IsPiTimesAroundPlusWidth) {

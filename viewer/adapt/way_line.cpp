@@ -72,7 +72,7 @@ std::vector<std::vector<Point>> dashes(std::span<const Point> line, double lengt
     for (std::size_t i = 1; i < line.size(); ++i) {
         const double piece = distance(line[i - 1], line[i]);
         double done = 0;  // meters of this piece
-        while (done < piece) {
+        while (piece - done > length * 1e-9) {
             const double end = std::min(piece, done + left);
             if (drawing) {
                 if (!begun) all.push_back({mixed(line[i - 1], line[i], done / piece)});

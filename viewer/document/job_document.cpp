@@ -24,7 +24,7 @@ TraceSettings settings_for(const Job& job, int animal) {
 
 }  // namespace
 
-JobDocument::JobDocument(QObject* parent) : QObject(parent) {}
+JobDocument::JobDocument(QObject* parent) : QObject(parent) { qRegisterMetaType<OpenFault>(); }
 
 const RankedPath* JobDocument::chosen() const { return way_ == no_way ? nullptr : &ways_.paths[static_cast<std::size_t>(way_)]; }
 

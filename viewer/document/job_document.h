@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <QMetaType>
 #include <QObject>
 #include <QString>
 #include <memory>
@@ -79,3 +80,5 @@ private:
 };
 
 }  // namespace seamward::viewer
+
+Q_DECLARE_METATYPE(seamward::viewer::OpenFault)

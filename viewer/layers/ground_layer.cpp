@@ -87,7 +87,7 @@ vtkSmartPointer<vtkPolyData> ground_data(const PictureFrame& frame) {
 /// Lines at whole multiples of `step` meters in the frame of the job.
 vtkSmartPointer<vtkPolyData> grid_data(const PictureFrame& frame, double step) {
     const Area area = ground_area(frame);
-    FadingPoints points(frame, palette::grid, 0.75, frame.reach * 0.0004);
+    FadingPoints points(frame, palette::grid, 0.6, frame.reach * 0.0004);
     vtkNew<vtkCellArray> cells;
     const auto lines = [&](double low, double high, double origin, auto&& point_at) {
         for (double at = std::ceil((low + origin) / step) * step - origin; at <= high; at += step) {
@@ -144,7 +144,7 @@ GroundLayer::GroundLayer(vtkRenderer& renderer)
       grid_(drawn_actor(palette::grid)),
       floor_(drawn_actor(palette::floor)),
       base_(drawn_actor(palette::outline, 1.6)),
-      box_(drawn_actor(palette::outline, 1.0)) {
+      box_(drawn_actor(palette::outline, 0.9)) {
     floor_->GetProperty()->SetOpacity(0.55);
     base_->GetProperty()->SetOpacity(0.75);
     box_->GetProperty()->SetOpacity(0.38);

@@ -1,8 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "layers/house_scene.h"
 
+#include <vtkActorCollection.h>
 #include <vtkCamera.h>
 #include <vtkLight.h>
+#include <vtkProperty.h>
+#include <vtkRenderStepsPass.h>
+#include <vtkSSAAPass.h>
 
 #include <QCoreApplication>
 #include <algorithm>
@@ -42,6 +46,11 @@ HouseScene::HouseScene()
     renderer_->AutomaticLightCreationOff();
     add_light(*renderer_, -0.6, 0.9, 1.0, 0.85, QColor(255, 247, 234));
     add_light(*renderer_, 0.9, -0.1, 0.8, 0.30, QColor(232, 240, 255));
+    vtkNew<vtkRenderStepsPass> steps;
+    vtkNew<vtkSSAAPass> samples;
+    samples->SetDelegatePass(steps);
+    fine_ = samples;
+    set_fine(true);
     renderer_->GetActiveCamera()->SetViewAngle(OrbitCamera::view_angle * 180 / std::numbers::pi);
 }
 
@@ -136,6 +145,18 @@ std::optional<GapIndex> HouseScene::gap_near(const Survey& survey, PicturePoint 
         nearest = GapIndex{i};
     }
     return nearest;
+}
+
+void HouseScene::set_fine(bool fine) {
+    if (fine == is_fine_) return;
+    is_fine_ = fine;
+    renderer_->SetPass(fine ? fine_.Get() : nullptr);
+    // Lines are measured in samples, of which two make a pixel's width then.
+    vtkActorCollection* actors = renderer_->GetActors();
+    actors->InitTraversal();
+    while (vtkActor* actor = actors->GetNextActor()) {
+        actor->GetProperty()->SetLineWidth(actor->GetProperty()->GetLineWidth() * (fine ? 2.0F : 0.5F));
+    }
 }
 
 OrbitCamera HouseScene::whole_house(const OrbitCamera& camera, double aspect) const {

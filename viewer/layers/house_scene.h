@@ -2,7 +2,9 @@
 #pragma once
 
 #include <vtkNew.h>
+#include <vtkRenderPass.h>
 #include <vtkRenderer.h>
+#include <vtkSmartPointer.h>
 
 #include <optional>
 #include <vector>
@@ -27,6 +29,8 @@ public:
     void show_ways(const JobDocument& document);
     /// Looks from there. Call it before each rendering that follows a change of the eye.
     void look(const OrbitCamera& camera);
+    /// Fine: every pixel from several samples, for a picture at rest; otherwise fast, while it moves.
+    void set_fine(bool fine);
     /// The same direction of view with the whole house in a picture `aspect` times as wide as high.
     [[nodiscard]] OrbitCamera whole_house(const OrbitCamera& camera, double aspect) const;
 
@@ -48,6 +52,8 @@ private:
     void tell(const Survey& survey, const RankedPath& chosen, const WayLine& line);
 
     vtkNew<vtkRenderer> renderer_;
+    vtkSmartPointer<vtkRenderPass> fine_;  ///< what the renderer does in between when it is fine
+    bool is_fine_ = false;
     GroundLayer ground_;
     WayLayer ways_;
     MarkerLayer gaps_, way_gaps_, smallest_;

@@ -66,8 +66,8 @@ WayLayer::WayLayer(vtkRenderer& renderer)
     halo_->GetProperty()->SetOpacity(0.26);
     others_->GetProperty()->SetOpacity(0.6);
     vtkNew<vtkConeSource> cone;
-    cone->SetHeight(1.3);
-    cone->SetRadius(0.46);
+    cone->SetHeight(1.6);
+    cone->SetRadius(0.44);
     cone->SetResolution(28);
     arrow_mapper_->SetSourceConnection(cone->GetOutputPort());
     arrow_mapper_->SetOrientationArray(heading_array);

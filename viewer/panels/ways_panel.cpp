@@ -41,7 +41,7 @@ WaysPanel::WaysPanel(JobDocument& document, QWidget* parent)
     ways_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     ways_->setFrameShape(QFrame::NoFrame);
     none_->setObjectName("none");
-    none_->setContentsMargins(18, 18, 18, 18);
+    none_->setMargin(18);
     none_->setAlignment(Qt::AlignTop);
     none_->hide();
     steps_->setObjectName("steps");
@@ -117,18 +117,23 @@ void WaysPanel::fill_ways() {
         row->setData(WayRow::gap, smallest_gap_place_text(survey, paths[i]));
     }
     const bool any = !paths.empty();
-    const auto count = static_cast<int>(paths.size());
-    if (any && paths.size() == JobDocument::ways_wanted) {
-        count_->setText(tr("The %1 widest ways in, by smallest gap").arg(count));
-    } else {
-        count_->setText(count == 1 ? tr("One way in") : tr("%1 ways in, widest smallest gap first").arg(count));
-    }
+    count_->setText(count_text());
     count_->setVisible(any);
     none_->setText(document_.animal() == JobDocument::all_animals
                        ? tr("No way in was found.")
                        : tr("No way in for this animal: %1.").arg(animals_->currentText()));
     none_->setVisible(!any);
     ways_->parentWidget()->setVisible(any);
+}
+
+QString WaysPanel::count_text() const {
+    const auto count = static_cast<int>(document_.ways().paths.size());
+    const bool all = document_.animal() == JobDocument::all_animals;
+    const QString whom = all ? QString() : tr(" for %1").arg(animals_->currentText());
+    if (count == 1) return tr("One way in%1").arg(whom);
+    if (count == static_cast<int>(JobDocument::ways_wanted))
+        return tr("The %1 widest ways in%2, by smallest gap").arg(count).arg(whom);
+    return tr("%1 ways in%2, by smallest gap").arg(count).arg(whom);
 }
 
 void WaysPanel::show_chosen(int way) {

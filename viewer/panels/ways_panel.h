@@ -22,6 +22,7 @@ private:
     [[nodiscard]] QWidget* make_head();
     void fill_animals();
     void fill_ways();
+    [[nodiscard]] QString count_text() const;
     void show_chosen(int way);
 
     JobDocument& document_;

@@ -77,7 +77,7 @@ int main(int argc, char** argv) {
     screenshot->needs(job);
     const auto check_size = [](const std::string& text) {
         return parsed_size(text).isValid() ? std::string()
-                                           : "--size: give it as WIDTHxHEIGHT in pixels, 800x500 to 7680x4320, such as 1400x900";
+                                           : "give it as WIDTHxHEIGHT in pixels, 800x500 to 7680x4320, such as 1400x900";
     };
     app.add_option("--size", request.size, "Size of that picture in pixels")
         ->type_name("WxH")

@@ -34,7 +34,7 @@ MainWindow::MainWindow() : document_(new JobDocument(this)), pages_(new QStacked
     connect(document_, &JobDocument::opened, this, [this, work, hint] {
         setWindowTitle(tr("%1 - Seamward").arg(document_->title()));
         pages_->setCurrentWidget(work);
-        hint->show();
+        hint->setVisible(picture_->canvas().scene().has_places());
     });
     connect(document_, &JobDocument::busy_changed, this, [this](const QString& doing) { statusBar()->showMessage(doing); });
     connect(document_, &JobDocument::open_failed, this, [this](const OpenFault& fault) {

@@ -34,13 +34,19 @@ private:
 PictureCanvas::PictureCanvas(JobDocument& document, QWidget* parent)
     : QVTKOpenGLNativeWidget(parent), document_(document), words_(new Words(*this)) {
     vtkNew<vtkGenericOpenGLRenderWindow> window;
-    window->SetMultiSamples(8);
+    window->SetMultiSamples(0);  // the scene has samples of its own, on any machine
     window->AddRenderer(scene_.renderer());
     setRenderWindow(window);
     interactor()->SetInteractorStyle(nullptr);  // the eye is ours: always upright, never under the ground
     setFocusPolicy(Qt::StrongFocus);
     setAccessibleName(tr("Picture of the house"));
     setMinimumSize(320, 240);
+    at_rest_.setSingleShot(true);
+    at_rest_.setInterval(180);
+    connect(&at_rest_, &QTimer::timeout, this, [this] {
+        scene_.set_fine(true);
+        redraw();
+    });
 }
 
 bool PictureCanvas::show_job() {
@@ -63,6 +69,8 @@ void PictureCanvas::show_whole_house() {
 
 void PictureCanvas::moved() {
     whole_house_ = false;
+    scene_.set_fine(false);
+    at_rest_.start();
     redraw();
 }
 

@@ -3,6 +3,8 @@
 
 #include <QVTKOpenGLNativeWidget.h>
 
+#include <QTimer>
+
 #include "document/job_document.h"
 #include "layers/house_scene.h"
 
@@ -45,6 +47,7 @@ private:
     OrbitCamera camera_;
     bool whole_house_ = true;  ///< the eye was not moved by hand
     QPoint last_;
+    QTimer at_rest_;  ///< runs out when the picture has stopped moving
     Words* words_;
 };
 

@@ -35,7 +35,7 @@ ScreenshotFault take_screenshot(const QString& job, int way, const QString& file
         [&] {
             const auto ways = static_cast<int>(window.document().ways().paths.size());
             if (way > std::max(1, ways)) {
-                fault = {QStringLiteral("seamward-viewer: --way %1: this job shows %2 ways in").arg(way).arg(ways),
+                fault = {QStringLiteral("seamward-viewer: --way %1: ways in of this job: %2").arg(way).arg(ways),
                          ScreenshotFault::Of::usage};
                 return QApplication::exit();
             }

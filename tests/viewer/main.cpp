@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <gtest/gtest.h>
+
+#include <QApplication>
+#include <iostream>
+
+#include "tests/viewer/own_screen.h"
+#include "window/look.h"
+
+int main(int argc, char** argv) {
+    testing::InitGoogleTest(&argc, argv);
+    if (testing::GTEST_FLAG(list_tests)) return RUN_ALL_TESTS();
+    try {
+        const seamward::viewer::test::OwnScreen screen;
+        seamward::viewer::prepare_graphics();
+        QApplication application(argc, argv);
+        QApplication::setQuitOnLastWindowClosed(false);
+        seamward::viewer::dress(application);
+        return RUN_ALL_TESTS();
+    } catch (const std::exception& fault) {
+        std::cerr << fault.what() << '\n';
+        return 1;
+    }
+}
