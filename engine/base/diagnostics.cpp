@@ -3,6 +3,8 @@
 
 #include <algorithm>
 
+#include "base/text.h"
+
 namespace seamward {
 
 namespace {
@@ -16,17 +18,10 @@ std::string all_lines(const std::vector<Diagnostic>& diagnostics) {
     return text;
 }
 
-/// Text from a file may hold anything; on a terminal it must not move the cursor.
-std::string printable(const std::string& text) {
-    std::string out;
-    for (const char c : text) out += static_cast<unsigned char>(c) < 0x20 || c == 0x7f ? '?' : c;
-    return out;
-}
-
 }  // namespace
 
 std::string to_text(const Diagnostic& diagnostic) {
-    std::string text = diagnostic.file;
+    std::string text = printable(diagnostic.file);
     if (diagnostic.place.line > 0) {
         text += ':' + std::to_string(diagnostic.place.line) + ':' + std::to_string(diagnostic.place.column);
     }

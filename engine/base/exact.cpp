@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <array>
 #include <charconv>
+#include <cmath>
 #include <limits>
 
 namespace seamward {
@@ -139,10 +140,10 @@ Exact sum(const Exact& a, const Exact& b) {
     const bool exact = shift <= widest_alignment && high.mantissa < safe && low.mantissa < safe && a.divisor < (1U << 30) &&
                        b.divisor < (1U << 30) && high.mantissa * power_of_ten(std::min(shift, widest_alignment)) < safe;
     if (!exact) {  // far more digits than anyone types: the nearest decimal of the rounded sum will do
+        const double rounded = a.to_double() + b.to_double();
+        if (std::isinf(rounded)) return {1, 10'000, 1};  // stays out of range
         std::array<char, 64> digits{};
-        const auto end = std::to_chars(digits.data(), digits.data() + digits.size(), a.to_double() + b.to_double(),
-                                       std::chars_format::scientific)
-                             .ptr;
+        const auto end = std::to_chars(digits.data(), digits.data() + digits.size(), rounded, std::chars_format::scientific).ptr;
         std::string_view text(digits.data(), static_cast<std::size_t>(end - digits.data()));
         return take_decimal(text).value_or(Exact{});
     }

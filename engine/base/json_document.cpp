@@ -5,6 +5,7 @@
 #include <rapidjson/reader.h>
 
 #include "base/document_builder.h"
+#include "base/text.h"
 
 namespace seamward {
 
@@ -64,6 +65,9 @@ struct Handler {
     const PlacedStream& stream;
 
     bool value(std::string_view text, Document::Kind kind) {
+        // RapidJSON checks the bytes of the file, but lets half of a surrogate pair pass.
+        if (!is_utf8(text))
+            builder.fail(stream.token(), "JSON syntax: half of a surrogate pair", "write both halves, or the letter itself");
         builder.scalar(stream.token(), text, kind);
         return true;
     }
@@ -118,7 +122,9 @@ Document parse_json(std::string_view text, const std::string& shown_as) {
         rapidjson::kParseIterativeFlag | rapidjson::kParseNumbersAsStringsFlag | rapidjson::kParseValidateEncodingFlag;
     const rapidjson::ParseResult result = reader.Parse<flags>(stream, handler);
     if (result.IsError() && result.Code() != rapidjson::kParseErrorDocumentEmpty) {
-        builder.fail(stream.place_of(result.Offset()), std::string("JSON syntax: ") + rapidjson::GetParseError_En(result.Code()),
+        std::string problem = rapidjson::GetParseError_En(result.Code());
+        if (problem.ends_with('.')) problem.pop_back();
+        builder.fail(stream.place_of(result.Offset()), "JSON syntax: " + problem,
                      "check the commas, quotes and brackets just before this place");
     }
     if (!stream.at_end()) builder.fail(stream.place_of(stream.Tell()), "JSON syntax: a zero byte in the text", "remove it");

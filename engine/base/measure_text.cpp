@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/measure_text.h"
 
-#include <array>
 #include <cmath>
-#include <cstdio>
+#include <cstdlib>
 #include <numeric>
 
 namespace seamward {
@@ -31,12 +30,12 @@ std::string inches_text(double meters) {
 }
 
 std::string millimeters_text(double meters) {
-    std::array<char, 64> buffer{};
-    std::snprintf(buffer.data(), buffer.size(), "%.2f", meters * 1000);
-    std::string text = buffer.data();
-    while (text.back() == '0') text.pop_back();
-    if (text.back() == '.') text.pop_back();
-    if (text == "0" && meters > 0) return "under 0.01 mm";
+    // By way of whole nanometers, so that 1/8 in, 3.175 mm, rounds up whatever its double is.
+    const long long hundredths = (std::llround(meters * 1e9) + 5'000) / 10'000;
+    if (hundredths == 0) return meters > 0 ? "under 0.01 mm" : "0 mm";
+    std::string text = std::to_string(hundredths / 100);
+    const long long rest = hundredths % 100;
+    if (rest > 0) text += '.' + std::to_string(rest / 10) + (rest % 10 > 0 ? std::to_string(rest % 10) : "");
     return text + " mm";
 }
 

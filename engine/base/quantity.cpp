@@ -12,6 +12,7 @@
 
 #include "base/exact.h"
 #include "base/nearest_word.h"
+#include "base/text.h"
 
 namespace seamward {
 
@@ -48,11 +49,6 @@ constexpr Kind percent_kind{"a percentage", percent_units, "%", "10000 %", 1e2};
 
 constexpr bool is_digit(char c) { return c >= '0' && c <= '9'; }
 constexpr bool is_space(char c) { return c == ' ' || c == '\t'; }
-
-std::string quoted(std::string_view text) {
-    constexpr std::size_t longest = 60;
-    return '"' + std::string(text.substr(0, longest)) + (text.size() > longest ? "...\"" : "\"");
-}
 
 std::string_view trimmed(std::string_view text) {
     while (!text.empty() && is_space(text.front())) text.remove_prefix(1);
@@ -118,29 +114,56 @@ std::string_view take_unit_word(std::string_view& text) {
 
 bool is_length(const Kind& kind) { return kind.units.data() == length_units.data(); }
 
+/// Units that people spell in another way, and what is written here.
+constexpr std::array<std::pair<std::string_view, std::string_view>, 16> other_spellings{{
+    {"inch", "in"},
+    {"inches", "in"},
+    {"\u2033", "in"},
+    {"''", "in"},
+    {"foot", "ft"},
+    {"feet", "ft"},
+    {"\u2032", "ft"},
+    {"millimeter", "mm"},
+    {"millimeters", "mm"},
+    {"centimeter", "cm"},
+    {"centimeters", "cm"},
+    {"meter", "m"},
+    {"meters", "m"},
+    {"minutes", "min"},
+    {"hours", "h"},
+    {"hour", "h"},
+}};
+
 QuantityFault unknown_unit(std::string_view word, const Kind& kind) {
+    if (word.size() > 1 && word.front() == ',' && is_digit(word[1])) {
+        return {"a comma stands in a number of " + std::string(kind.name),
+                "write numbers without commas, for example 1.5 or 1500"};
+    }
     std::vector<std::string_view> known;
     std::string list;
     for (const Unit& unit : kind.units) {
         known.push_back(unit.word);
         list += (list.empty() ? "" : ", ") + std::string(unit.word);
     }
-    const auto nearest = nearest_word(word, known);
-    return {"unknown unit " + quoted(word) + " of " + std::string(kind.name),
-            (nearest ? "did you mean " + std::string(*nearest) + "? " : std::string()) + "units are " + list};
+    std::optional<std::string_view> meant = nearest_word(word, known);
+    for (const auto& [other, written] : other_spellings) {
+        if (word == other && std::find(known.begin(), known.end(), written) != known.end()) meant = written;
+    }
+    return {"unknown unit " + in_quotes(word) + " of " + std::string(kind.name),
+            (meant ? "did you mean " + std::string(*meant) + "? " : std::string()) + "units are " + list};
 }
 
-QuantityFault without_unit(std::string_view text, const Kind& kind) {
-    const bool fraction = text.find('/') != std::string_view::npos;
-    const std::string written(text);
+QuantityFault without_unit(const std::string& written, const Kind& kind) {
+    const bool fraction = written.find('/') != std::string::npos;
     std::string mend = "write " + written + ' ' + std::string(fraction && is_length(kind) ? "in" : kind.proposed);
     if (is_length(kind) && !fraction) mend += " (or " + written + " in, if inches are meant)";
-    return {std::string(kind.name) + " needs a unit: " + quoted(text) + " is a bare number", mend};
+    return {std::string(kind.name) + " needs a unit: " + in_quotes(written) + " is a bare number", mend};
 }
 
 /// The terms of a quantity, such as `12 ft` and `6 in`; the sign has been taken off.
-Parsed<double> parse_terms(std::string_view text, const Kind& kind) {
+Parsed<double> parse_terms(std::string_view text, const Kind& kind, const std::string& sign) {
     const auto fault = [](QuantityFault f) { return Parsed<double>{std::nullopt, std::move(f)}; };
+    const std::string whole = in_quotes(sign + std::string(text));
     std::string_view rest = text;
     Exact total{0, 0, 1};
     const Unit* previous = nullptr;
@@ -148,28 +171,30 @@ Parsed<double> parse_terms(std::string_view text, const Kind& kind) {
         const std::string_view term = rest;
         const std::optional<Exact> number = take_number(rest);
         if (!number) {
-            return fault({quoted(text) + " is not " + std::string(kind.name),
+            return fault({whole + " is not " + std::string(kind.name),
                           "write a number and a unit, for example 1.5 " + std::string(kind.proposed)});
         }
-        const std::string_view written = term.substr(0, term.size() - rest.size());
+        const std::string written = sign + std::string(trimmed(term.substr(0, term.size() - rest.size())));
         rest = trimmed(rest);
-        if (rest.empty()) return fault(without_unit(trimmed(written), kind));
         const std::string_view word = take_unit_word(rest);
+        if (word.empty()) return fault(without_unit(written, kind));
         const auto unit = std::find_if(kind.units.begin(), kind.units.end(), [&](const Unit& u) { return u.word == word; });
-        if (unit == kind.units.end())
-            return fault(word.empty() ? without_unit(trimmed(written), kind) : unknown_unit(word, kind));
+        if (unit == kind.units.end()) return fault(unknown_unit(word, kind));
         const auto size = [](const Unit& u) { return static_cast<double>(u.mantissa) * std::pow(10.0, u.exponent); };
         if (previous != nullptr && size(*unit) >= size(*previous)) {
-            return fault({quoted(text) + " does not go from larger to smaller units", "write for example 12 ft 6 in"});
+            return fault({whole + " does not go from larger to smaller units", "write for example 12 ft 6 in"});
         }
         total = sum(total, scaled(*number, unit->mantissa, unit->exponent));
         previous = &*unit;
+        if (rest.size() > 1 && rest.front() == '-' && is_digit(rest[1])) rest.remove_prefix(1);  // 12'-6", as on drawings
         rest = trimmed(rest);
     } while (!rest.empty());
     const double value = total.to_double();
     if (value > kind.largest) {
-        return fault({quoted(text) + " is too large for " + std::string(kind.name), "at most " + std::string(kind.largest_text)});
+        return fault({whole + " is too large for " + std::string(kind.name), "at most " + std::string(kind.largest_text)});
     }
+    if (value == 0 && total.mantissa != 0)
+        return fault({whole + " is too small to tell from 0", "write 0 " + std::string(kind.proposed)});
     return {value, {}};
 }
 
@@ -182,14 +207,14 @@ Parsed<double> parse(std::string_view text, const Kind& kind, bool may_be_negati
         return fault("nothing stands where " + std::string(kind.name) + " is due",
                      "write a number and a unit, for example 1.5 " + std::string(kind.proposed));
     }
-    if (names_infinity_or_nan(text)) return fault(quoted(text) + " is not a finite number", "write a measured size");
-    std::string_view magnitude = text;
+    if (names_infinity_or_nan(text)) return fault(in_quotes(text) + " is not a finite number", "write a measured size");
     const bool negative = text.front() == '-';
-    if (negative || text.front() == '+') magnitude = trimmed(text.substr(1));
-    Parsed<double> parsed = parse_terms(magnitude, kind);
+    const bool is_signed = negative || text.front() == '+';
+    Parsed<double> parsed = parse_terms(is_signed ? trimmed(text.substr(1)) : text, kind, negative ? "-" : "");
     if (!parsed || !negative) return parsed;
     if (!may_be_negative && *parsed > 0) {
-        return fault(quoted(text) + " is negative", is_length(kind) ? "a size is 0 or more (0 means shut)" : "write 0 or more");
+        return fault(in_quotes(text) + " is negative",
+                     is_length(kind) ? "a size is 0 or more (0 means shut)" : "write 0 or more");
     }
     return {*parsed > 0 ? -*parsed : 0.0, {}};
 }
@@ -209,16 +234,16 @@ Parsed<Money> parse_money(std::string_view text) {
     };
     text = trimmed(text);
     const bool negative = text.starts_with('-') || text.starts_with("$-");
-    if (negative && text.find('$') != std::string_view::npos) return fault(quoted(text) + " is negative", "write $0 or more");
+    if (negative && text.find('$') != std::string_view::npos) return fault(in_quotes(text) + " is negative", "write $0 or more");
     if (names_infinity_or_nan(text.starts_with('$') ? text.substr(1) : text)) {
-        return fault(quoted(text) + " is not a finite number", "write for example $12.50");
+        return fault(in_quotes(text) + " is not a finite number", "write for example $12.50");
     }
     if (!text.starts_with('$')) {
         std::string_view rest = text;
         if (take_decimal(rest) && rest.empty()) {
-            return fault("money needs its unit: " + quoted(text) + " is a bare number", "write $" + std::string(text));
+            return fault("money needs its unit: " + in_quotes(text) + " is a bare number", "write $" + std::string(text));
         }
-        return fault(quoted(text) + " is not an amount of money", "write for example $12.50");
+        return fault(in_quotes(text) + " is not an amount of money", "write for example $12.50");
     }
     text = trimmed(text.substr(1));
     const std::size_t point = std::min(text.find('.'), text.size());
@@ -241,9 +266,9 @@ Parsed<Money> parse_money(std::string_view text) {
     well_formed = well_formed && (cents.size() == 1 || cents.size() == 2) && std::all_of(cents.begin(), cents.end(), is_digit);
     if (cents.size() == 1) cents += '0';
     if (!well_formed)
-        return fault("\"$" + std::string(text.substr(0, 60)) + "\" is not dollars and whole cents", "write for example $12.50");
+        return fault(in_quotes("$" + std::string(text)) + " is not dollars and whole cents", "write for example $12.50");
     if (digits.size() > 12)
-        return fault("\"$" + std::string(text.substr(0, 60)) + "\" is too large an amount", "at most $999,999,999,999.99");
+        return fault(in_quotes("$" + std::string(text)) + " is too large an amount", "at most $999,999,999,999.99");
     digits += cents;
     std::int64_t value = 0;
     std::from_chars(digits.data(), digits.data() + digits.size(), value);
@@ -255,7 +280,7 @@ Parsed<std::uint32_t> parse_count(std::string_view text) {
     std::uint64_t value = 0;
     const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
     if (error != std::errc() || end != text.data() + text.size() || value < 1 || value > largest) {
-        return {std::nullopt, {quoted(text) + " is not a whole number from 1 up", "write for example 12"}};
+        return {std::nullopt, {in_quotes(text) + " is not a whole number from 1 to 1,000,000,000", "write for example 12"}};
     }
     return {static_cast<std::uint32_t>(value), {}};
 }

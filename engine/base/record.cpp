@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "base/nearest_word.h"
+#include "base/text.h"
 
 namespace seamward {
 
@@ -20,9 +21,7 @@ const char* kind_word(Node node) {
     }
 }
 
-bool is_blank(std::string_view text) { return text.find_first_not_of(" \t\n\r") == std::string_view::npos; }
-
-std::string in_quotes(std::string_view text) { return '"' + std::string(text.substr(0, 80)) + '"'; }
+std::string mend_of(Node node) { return node.is_null() ? "write a value after the colon" : "write one value"; }
 
 }  // namespace
 
@@ -42,6 +41,7 @@ Record::Record(Node mapping, Words keys, std::string_view called, Diagnostics& d
         if (known == keys.end()) {
             report(key.place(), "unknown key " + in_quotes(key.text()) + " in " + std::string(called),
                    suggestion(key.text(), keys));
+            if (const auto meant = nearest_word(key.text(), keys)) misspelled_.push_back(*meant);
         } else {
             fields_[field_count_++] = {*known, value};  // keys are distinct, and no table has more than most_keys
         }
@@ -60,6 +60,7 @@ bool Record::require(std::initializer_list<std::string_view> keys) const {
     for (const std::string_view key : keys) {
         if (!usable_ || has(key)) continue;
         all = false;
+        if (std::find(misspelled_.begin(), misspelled_.end(), key) != misspelled_.end()) continue;  // has been reported
         report(place(), std::string(called_) + " has no " + std::string(key), "add " + std::string(key) + ": ...");
     }
     return all;
@@ -68,7 +69,8 @@ bool Record::require(std::initializer_list<std::string_view> keys) const {
 Node Record::scalar(std::string_view key, std::string_view due) const {
     const Node node = (*this)[key];
     if (!node.present() || node.is_scalar()) return node;
-    report(node.place(), std::string(key) + " holds " + kind_word(node) + " where " + std::string(due) + " is due");
+    report(node.place(), std::string(key) + " holds " + kind_word(node) + " where " + std::string(due) + " is due",
+           mend_of(node));
     return {};
 }
 
@@ -85,15 +87,21 @@ template std::optional<double> Record::quantity(std::string_view, Parsed<double>
 template std::optional<Money> Record::quantity(std::string_view, Parsed<Money> (*)(std::string_view)) const;
 template std::optional<std::uint32_t> Record::quantity(std::string_view, Parsed<std::uint32_t> (*)(std::string_view)) const;
 
+std::optional<std::string> Record::line(std::string_view key) const {
+    const Node node = (*this)[key];
+    if (!node.present() || node.is_null() || (node.is_scalar() && is_blank(node.text()))) return std::nullopt;
+    return read_line(node, key, *diagnostics_);
+}
+
 std::optional<std::string> Record::text(std::string_view key) const {
     const Node node = (*this)[key];
     if (!node.present() || node.is_null() || (node.is_scalar() && is_blank(node.text()))) return std::nullopt;
     return read_text(node, key, *diagnostics_);
 }
 
-std::string Record::required_text(std::string_view key) const {
+std::string Record::required_line(std::string_view key) const {
     if (!require({key})) return "";
-    return read_text((*this)[key], key, *diagnostics_).value_or("");
+    return read_line((*this)[key], key, *diagnostics_).value_or("");
 }
 
 std::optional<bool> Record::truth(std::string_view key) const {
@@ -126,19 +134,24 @@ void Record::each(std::string_view key, const std::function<void(Node)>& visit) 
 }
 
 std::optional<std::string> read_text(Node node, std::string_view called, Diagnostics& diagnostics) {
-    const auto bad = [&](std::string what, std::string mend = "") {
-        diagnostics.add(node.place(), std::string(called) + std::move(what), std::move(mend));
+    const auto bad = [&](const std::string& what, std::string mend) {
+        diagnostics.add(node.place(), std::string(called) + what, std::move(mend));
         return std::nullopt;
     };
-    if (!node.is_scalar()) return bad(std::string(" holds ") + kind_word(node) + " where text is due");
-    const std::string_view text = node.text();
-    if (is_blank(text)) return bad(" is empty", "write something or leave the key out");
+    if (!node.is_scalar()) return bad(std::string(" holds ") + kind_word(node) + " where text is due", mend_of(node));
+    std::string_view text = node.text();
+    if (is_blank(text)) return bad(" is empty", "write something");
     if (text.size() > longest_text) return bad(" is longer than " + std::to_string(longest_text) + " bytes", "shorten it");
-    const bool control = std::any_of(text.begin(), text.end(), [](char c) {
-        return (static_cast<unsigned char>(c) < 0x20 && c != '\n' && c != '\t') || c == 0x7f;
-    });
-    if (control) return bad(" holds a control character", "remove it");
-    return std::string(text);
+    if (has_control_character(text)) return bad(" holds a control character", "remove it");
+    text.remove_prefix(text.find_first_not_of(" \t\n\r"));
+    return std::string(text.substr(0, text.find_last_not_of(" \t\n\r") + 1));
+}
+
+std::optional<std::string> read_line(Node node, std::string_view called, Diagnostics& diagnostics) {
+    std::optional<std::string> text = read_text(node, called, diagnostics);
+    if (!text || text->find_first_of("\n\r\t") == std::string::npos) return text;
+    diagnostics.add(node.place(), std::string(called) + " holds a line end or a tab", "write it in one line");
+    return std::nullopt;
 }
 
 }  // namespace seamward

@@ -7,6 +7,7 @@
 #include <span>
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include "base/diagnostics.h"
 #include "base/document.h"
@@ -44,10 +45,12 @@ public:
     [[nodiscard]] std::optional<Money> money(std::string_view key) const { return quantity(key, parse_money); }
     [[nodiscard]] std::optional<std::uint32_t> count(std::string_view key) const { return quantity(key, parse_count); }
     [[nodiscard]] std::optional<double> distance(std::string_view key) const { return quantity(key, parse_distance); }
-    /// Text without control characters but line ends; blank text is no text.
+    /// Text in one line, such as an id or a name; blank text is no text. Space around it is dropped.
+    [[nodiscard]] std::optional<std::string> line(std::string_view key) const;
+    /// Text of any number of lines, such as a note.
     [[nodiscard]] std::optional<std::string> text(std::string_view key) const;
-    /// The same where text must stand: reports a missing key and blank text, and answers the empty text.
-    [[nodiscard]] std::string required_text(std::string_view key) const;
+    /// A line that must stand there: reports a missing key and blank text, and answers the empty text.
+    [[nodiscard]] std::string required_line(std::string_view key) const;
     [[nodiscard]] std::optional<bool> truth(std::string_view key) const;
     /// The position in `words` of the word that stands there.
     [[nodiscard]] std::optional<std::size_t> word(std::string_view key, Words words) const;
@@ -73,10 +76,13 @@ private:
     Diagnostics* diagnostics_;
     std::array<Field, most_keys> fields_;
     std::size_t field_count_ = 0;
+    std::vector<std::string_view> misspelled_;  ///< keys that unknown ones were probably meant to be
     bool usable_ = false;
 };
 
-/// Text that must not be blank in a node of its own, such as an item of a list.
+/// Text that must not be blank in a node of its own, such as an item of a list; control characters are faults.
 [[nodiscard]] std::optional<std::string> read_text(Node node, std::string_view called, Diagnostics& diagnostics);
+/// The same in one line.
+[[nodiscard]] std::optional<std::string> read_line(Node node, std::string_view called, Diagnostics& diagnostics);
 
 }  // namespace seamward

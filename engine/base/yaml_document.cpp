@@ -25,7 +25,7 @@ bool means_null(std::string_view text) {
 
 class Parser {
 public:
-    explicit Parser(std::string_view text) {
+    explicit Parser(std::string_view text) : text_(text) {
         if (yaml_parser_initialize(&parser_) == 0) throw std::bad_alloc();
         yaml_parser_set_input_string(&parser_, reinterpret_cast<const unsigned char*>(text.data()), text.size());
     }
@@ -46,20 +46,36 @@ private:
         if (parser_.error == YAML_MEMORY_ERROR) throw std::bad_alloc();
         const std::string problem = parser_.problem != nullptr ? parser_.problem : "malformed";
         if (parser_.error == YAML_READER_ERROR) {
-            builder.fail(place_of(parser_.mark), "the file is not UTF-8 text (" + problem + ")", "save it as UTF-8");
+            const bool control = problem.find("control") != std::string::npos;
+            builder.fail(place_of_byte(parser_.problem_offset),
+                         control ? "the file holds a control character" : "the file is not UTF-8 text (" + problem + ")",
+                         control ? "remove it" : "save it as UTF-8");
         }
         std::string what = "YAML syntax: " + problem;
         if (parser_.context != nullptr) {
             what += std::string(" (") + parser_.context + " that begins on line " +
                     std::to_string(parser_.context_mark.line + 1) + ')';
         }
-        const bool tab = problem.find("cannot start any token") != std::string::npos;
+        const bool tab = problem.find("cannot start any token") != std::string::npos || problem.find("tab") != std::string::npos;
         builder.fail(
             place_of(parser_.problem_mark), what,
             tab ? "YAML is indented with spaces, not tabs, and a value that begins with @, `, % or a quote stands in quotes"
                 : "check the indentation, colons, brackets and quotes just before this place");
     }
 
+    /// The reader decodes ahead of the parser, so that its faults are found again by their byte.
+    [[nodiscard]] Place place_of_byte(std::size_t offset) const {
+        Place place{1, 1};
+        for (const char c : text_.substr(0, offset)) {
+            if (c == '\n')
+                place = {place.line + 1, 1};
+            else if ((static_cast<unsigned char>(c) & 0xC0U) != 0x80U)
+                ++place.column;
+        }
+        return place;
+    }
+
+    std::string_view text_;
     yaml_parser_t parser_{};
 };
 

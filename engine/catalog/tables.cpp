@@ -7,6 +7,7 @@
 #include "base/document.h"
 #include "base/nearest_word.h"
 #include "base/record.h"
+#include "base/text.h"
 
 namespace seamward {
 
@@ -36,15 +37,24 @@ public:
 
     template <class ReadRow>
     Table<Row> read(ReadRow&& read_row) {
-        record_.require({"catalog", "sources", called_});
-        table_.edition = record_.required_text("edition");
+        record_.require({"sources", called_});
+        const std::string kind = record_.required_line("catalog");
+        if (!kind.empty() && kind != called_)
+            record_.report(record_["catalog"].place(), "this is a table of " + in_quotes(kind),
+                           "it should say " + std::string(called_));
+        table_.edition = record_.required_line("edition");
         record_.each("sources", [&](Node node) {
             const Record source(node, source_keys, "source", diagnostics_);
             source.require({"year", "seen"});
-            CatalogSource read{source.required_text("id"), source.required_text("title"), source.required_text("publisher"), 0,
+            CatalogSource read{source.required_line("id"), source.required_line("title"), source.required_line("publisher"), 0,
                                static_cast<CatalogSource::Seen>(source.word("seen", seen_words).value_or(2))};
-            const std::string year = source.text("year").value_or("0");
-            std::from_chars(year.data(), year.data() + year.size(), read.year);
+            const std::string year = source.required_line("year");
+            const auto [end, error] = std::from_chars(year.data(), year.data() + year.size(), read.year);
+            if (error != std::errc() || end != year.data() + year.size())
+                source.report(source["year"].place(), "year is no whole number", "write 0 when it is not known");
+            const bool twice = std::any_of(table_.sources.begin(), table_.sources.end(),
+                                           [&](const CatalogSource& s) { return s.id == read.id; });
+            if (twice) source.report(node.place(), "source " + read.id + " stands twice", "keep one");
             table_.sources.push_back(std::move(read));
         });
         record_.each(called_, [&](Node node) { add(node, read_row(node, diagnostics_)); });
@@ -54,7 +64,7 @@ public:
 
     /// The id of a source of this table.
     std::string source(const Record& record) {
-        const std::string id = record.required_text("source");
+        const std::string id = record.required_line("source");
         std::vector<std::string_view> known;
         for (const CatalogSource& source : table_.sources) known.emplace_back(source.id);
         if (!id.empty() && std::find(known.begin(), known.end(), id) == known.end()) {
@@ -86,20 +96,23 @@ Table<Pest> read_pests(std::string_view yaml, const std::string& shown_as) {
         const Record record(node, pest_keys, "pest", diagnostics);
         record.require({"slit", "hole", "margin", "climbs", "flies", "gnaws", "confidence"});
         Pest pest;
-        pest.id = record.required_text("id");
-        pest.name = record.required_text("name");
-        pest.scientific = record.required_text("scientific");
+        pest.id = record.required_line("id");
+        pest.name = record.required_line("name");
+        pest.scientific = record.required_line("scientific");
         const auto read_size = [&](std::string_view key, double& size, std::string& source, Basis& basis) {
             const Record part(record[key], size_keys, key, diagnostics);
             part.require({"size", "basis"});
-            size = part.length("size").value_or(0);
+            const std::optional<double> length = part.length("size");
+            size = length.value_or(0);
             source = reader.source(part);
             basis = static_cast<Basis>(part.word("basis", basis_words).value_or(3));
+            return length.has_value();
         };
-        if (record.has("slit")) read_size("slit", pest.size.slit, pest.slit_source, pest.slit_basis);
-        if (record.has("hole")) read_size("hole", pest.size.hole, pest.hole_source, pest.hole_basis);
-        if (pest.size.slit > pest.size.hole) record.report(record.place(), "the slit of " + pest.id + " is larger than its hole");
-        if (pest.size.slit <= 0) record.report(record.place(), "the slit of " + pest.id + " must be more than 0");
+        const bool has_slit = read_size("slit", pest.size.slit, pest.slit_source, pest.slit_basis);
+        const bool has_hole = read_size("hole", pest.size.hole, pest.hole_source, pest.hole_basis);
+        if (has_slit && has_hole && pest.size.slit > pest.size.hole)
+            record.report(record.place(), "the slit of " + pest.id + " is larger than its hole");
+        if (has_slit && pest.size.slit <= 0) record.report(record.place(), "the slit of " + pest.id + " must be more than 0");
         pest.margin = record.percent("margin").value_or(0.1);
         pest.climbs = record.truth("climbs").value_or(false);
         pest.flies = record.truth("flies").value_or(false);
@@ -117,8 +130,8 @@ Table<Gauge> read_gauges(std::string_view yaml, const std::string& shown_as) {
         const Record record(node, gauge_keys, "gauge", diagnostics);
         record.require({"thickness", "confidence"});
         Gauge gauge;
-        gauge.id = record.required_text("id");
-        gauge.name = record.required_text("name");
+        gauge.id = record.required_line("id");
+        gauge.name = record.required_line("name");
         gauge.thickness = record.length("thickness").value_or(0);
         if (gauge.thickness <= thinner)
             record.report(record.place(), gauge.id + " is not thicker than the row before it", "sort the rows");
@@ -136,7 +149,7 @@ Table<Treatment> read_treatments(std::string_view yaml, const std::string& shown
     return reader.read([&](Node node, Diagnostics& diagnostics) {
         const Record record(node, treatment_keys, "treatment", diagnostics);
         record.require({"leaves"});
-        return Treatment{record.required_text("id"), record.required_text("name"),
+        return Treatment{record.required_line("id"), record.required_line("name"),
                          static_cast<Treatment::Leaves>(record.word("leaves", leaves_words).value_or(0)), reader.source(record)};
     });
 }

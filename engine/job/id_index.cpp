@@ -5,6 +5,7 @@
 
 #include "base/nearest_word.h"
 #include "base/record.h"
+#include "base/text.h"
 
 namespace seamward {
 
@@ -15,7 +16,7 @@ std::optional<std::uint32_t> IdIndex::find(std::string_view id) const {
 }
 
 std::optional<std::uint32_t> IdIndex::resolve(Node node, std::string_view called, Diagnostics& diagnostics) const {
-    const std::optional<std::string> id = read_text(node, called, diagnostics);
+    const std::optional<std::string> id = read_line(node, called, diagnostics);
     if (!id) return std::nullopt;
     if (const auto position = find(*id)) return position;
     if (known_.empty()) {
@@ -24,8 +25,9 @@ std::optional<std::uint32_t> IdIndex::resolve(Node node, std::string_view called
     }
     comparisons_ += known_.size();
     const bool affordable = comparisons_ <= most_comparisons;
-    diagnostics.add(node.place(), "unknown " + std::string(called) + " \"" + *id + '"',
-                    affordable ? suggestion(*id, known_) : "");
+    std::string mend = affordable ? suggestion(*id, known_) : "";
+    if (mend.empty()) mend = "use the id of a " + std::string(called) + " of this file";
+    diagnostics.add(node.place(), "unknown " + std::string(called) + ' ' + in_quotes(*id), mend);
     return std::nullopt;
 }
 

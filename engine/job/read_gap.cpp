@@ -69,8 +69,8 @@ void read_ends(const Record& record, const IdIndex& spaces, Gap& gap, Diagnostic
     }
     const Node node = record["between"];
     if (!node.is_sequence() || node.size() != 2) {
-        const std::string ends = node.is_sequence() ? std::to_string(node.size()) : "no list of";
-        record.report(node.place(), "a gap joins exactly two spaces, here stand " + ends, "write between: [SPACE, SPACE]");
+        const std::string found = node.is_sequence() ? "here stand " + std::to_string(node.size()) : "here stands no list";
+        record.report(node.place(), "a gap joins exactly two spaces, " + found, "write between: [SPACE, SPACE]");
         return;
     }
     std::size_t end = 0;
@@ -121,7 +121,7 @@ void read_closing(const Record& record, Gap& gap, Diagnostics& diagnostics) {
     gap.closing.cost = closing.money("cost");
     gap.closing.never = closing.text("never").value_or("");
     if (!closing.usable()) return;
-    if (closing.has("never")) (void)closing.required_text("never");
+    if (closing.has("never")) (void)closing.required_line("never");
     if (closing.has("cost") != closing.has("never")) return;
     record.report(
         closing.place(),
@@ -135,8 +135,8 @@ Gap read_gap(Node node, const IdIndex& spaces, Diagnostics& diagnostics) {
     const Record record(node, gap_keys, "gap", diagnostics);
     Gap gap;
     if (!record.usable()) return gap;
-    gap.id = record.required_text("id");
-    gap.name = record.text("name").value_or("");
+    gap.id = record.required_line("id");
+    gap.name = record.line("name").value_or("");
     (void)record.text("note");  // kept in the file for people
     read_ends(record, spaces, gap, diagnostics);
     read_the_shape(record, gap, diagnostics);
@@ -145,7 +145,7 @@ Gap read_gap(Node node, const IdIndex& spaces, Diagnostics& diagnostics) {
     read_at(record, gap, diagnostics);
     gap.depth = record.length("depth");
     record.each("substrates", [&](Node word) {
-        if (std::optional<std::string> text = read_text(word, "substrate", diagnostics))
+        if (std::optional<std::string> text = read_line(word, "substrate", diagnostics))
             gap.substrates.push_back(std::move(*text));
     });
     read_evidence(record, gap, diagnostics);

@@ -4,6 +4,7 @@
 
 #include "base/nearest_word.h"
 #include "base/record.h"
+#include "base/text.h"
 #include "catalog/shipped.h"
 #include "job/id_index.h"
 #include "job/job.h"
@@ -43,21 +44,23 @@ private:
         if (!file_.require({"seamward"})) return;
         const Node node = file_["seamward"];
         if (node.kind() == Document::Kind::plain && node.text() == version) return;
-        const std::string found = node.is_scalar() ? " \"" + std::string(node.text().substr(0, 40)) + '"' : "";
-        file_.report(node.place(), "unknown format version" + found, "this program reads seamward: 1");
+        const std::string found = node.is_scalar() ? " " + in_quotes(node.text()) : "";
+        const bool only_quotes = node.kind() == Document::Kind::quoted && node.text() == version;
+        file_.report(node.place(), "unknown format version" + found,
+                     only_quotes ? "write seamward: 1 without quotes" : "this program reads seamward: 1");
     }
 
     void read_head() {
         const Record head(file_["job"], job_keys, "job", diagnostics_);
-        job_.name = head.text("name").value_or("");
-        job_.address = head.text("address").value_or("");
-        job_.surveyed = head.text("surveyed").value_or("");
-        job_.surveyor = head.text("surveyor").value_or("");
+        job_.name = head.line("name").value_or("");
+        job_.address = head.line("address").value_or("");
+        job_.surveyed = head.line("surveyed").value_or("");
+        job_.surveyor = head.line("surveyor").value_or("");
         job_.notes = head.text("notes").value_or("");
     }
 
     void check_house() {
-        const std::optional<std::string> house = file_.text("house");
+        const std::optional<std::string> house = file_.line("house");
         if (!house) return;
         const std::filesystem::path path = std::filesystem::path(diagnostics_.file()).parent_path() / *house;
         std::error_code error;
@@ -87,8 +90,8 @@ private:
             const Record record(node, space_keys, "space", diagnostics_);
             record.require({"kind"});
             Space space;
-            space.id = record.required_text("id");
-            space.name = record.text("name").value_or("");
+            space.id = record.required_line("id");
+            space.name = record.line("name").value_or("");
             (void)record.text("note");
             space.kind = static_cast<SpaceKind>(record.word("kind", kind_words).value_or(1));
             space.source = record.truth("source").value_or(false);
@@ -118,12 +121,12 @@ private:
             if (node.is_mapping()) {
                 const Record record(node, pest_keys, "pest", diagnostics_);
                 record.require({"slit", "hole"});
-                pest.id = record.required_text("id");
-                pest.name = record.text("name").value_or(pest.id);
+                pest.id = record.required_line("id");
+                pest.name = record.line("name").value_or(pest.id);
                 pest.size = {record.length("slit").value_or(0), record.length("hole").value_or(0)};
                 pest.margin = record.percent("margin").value_or(pest.margin);
             } else {
-                const std::optional<std::string> id = read_text(node, "pest", diagnostics_);
+                const std::optional<std::string> id = read_line(node, "pest", diagnostics_);
                 if (!id) return;
                 const Pest* shipped = shipped_pests().find(*id);
                 if (shipped == nullptr) {
@@ -148,7 +151,7 @@ private:
             (void)record.text("note");
             if (!record.require({"gap"})) return;
             const auto position = gaps_.resolve(record["gap"], "gap", diagnostics_);
-            const std::string with = record.text("with").value_or("");
+            const std::string with = record.line("with").value_or("");
             const Treatment* treatment = with.empty() ? nullptr : shipped_treatments().find(with);
             if (!with.empty() && treatment == nullptr) {
                 record.report(record["with"].place(), "unknown treatment \"" + with + '"',
@@ -175,7 +178,8 @@ private:
         Gap& gap = job_.survey.gaps[index.value];
         job_.closed.push_back({index, std::move(with), gap.shape});
         if (opening >= clear_width(gap.shape) && opening > 0) return;
-        gap.shape = Mesh{opening, std::nullopt};
+        const Mesh* mesh = std::get_if<Mesh>(&gap.shape);
+        gap.shape = Mesh{opening, mesh != nullptr ? mesh->area : std::nullopt};
         gap.evidence.plus_minus = 0;
     }
 

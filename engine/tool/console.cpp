@@ -15,7 +15,8 @@ Console Console::of_process() {
     winsize size{};
     if (ioctl(STDOUT_FILENO, TIOCGWINSZ, &size) == 0 && size.ws_col > 0)
         console.columns = std::clamp<std::size_t>(size.ws_col, 60, 160);
-    console.styled = isatty(STDOUT_FILENO) == 1 && std::getenv("NO_COLOR") == nullptr;
+    const char* no_color = std::getenv("NO_COLOR");  // no-color.org: set and not empty
+    console.styled = isatty(STDOUT_FILENO) == 1 && (no_color == nullptr || *no_color == '\0');
     return console;
 }
 

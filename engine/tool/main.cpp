@@ -10,6 +10,7 @@
 #include "base/diagnostics.h"
 #include "base/json_writer.h"
 #include "base/nearest_word.h"
+#include "base/text.h"
 #include "tool/console.h"
 #include "tool/trace_command.h"
 #include "tool/usage.h"
@@ -24,9 +25,9 @@ void answer_errors(const std::vector<seamward::Diagnostic>& faults, std::ostream
     seamward::JsonWriter json;
     json.begin_object().key("errors").begin_array();
     for (const seamward::Diagnostic& fault : faults) {
-        json.begin_object().key("file").value(fault.file);
+        json.begin_object().key("file").value(seamward::printable(fault.file));
         json.key("line").value(std::int64_t{fault.place.line}).key("column").value(std::int64_t{fault.place.column});
-        json.key("what").value(fault.what).key("mend").value(fault.mend).end_object();
+        json.key("what").value(seamward::printable(fault.what)).key("mend").value(seamward::printable(fault.mend)).end_object();
     }
     json.end_array().end_object();
     out << json.text();
@@ -48,14 +49,27 @@ void add_trace(CLI::App& app, seamward::TraceRequest& request) {
     trace->add_flag("--json", request.json, "Answer in JSON");
 }
 
-/// CLI11 only says that a command is missing; this says which word is not one.
-void check_command(const CLI::App& app, const std::vector<std::string>& words) {
-    if (words.empty() || words.front().starts_with('-')) return;
+/// CLI11 says that a word was not expected; this says what it was probably meant to be.
+void check_words(const CLI::App& app, const std::vector<std::string>& words) {
+    if (words.front().starts_with('-')) return;
     std::vector<std::string_view> known;
     for (const CLI::App* command : app.get_subcommands([](const CLI::App*) { return true; }))
         known.emplace_back(command->get_name());
-    if (std::find(known.begin(), known.end(), words.front()) != known.end()) return;
-    throw seamward::WrongUsage("unknown command \"" + words.front() + "\"; " + seamward::suggestion(words.front(), known));
+    if (std::find(known.begin(), known.end(), words.front()) == known.end()) {
+        throw seamward::WrongUsage("unknown command " + seamward::in_quotes(words.front()) + "; " +
+                                   seamward::suggestion(words.front(), known));
+    }
+    std::vector<std::string> names{"--help"};
+    for (const CLI::Option* option : app.get_subcommand(words.front())->get_options()) {
+        for (const std::string& name : option->get_lnames()) names.push_back("--" + name);
+    }
+    const std::vector<std::string_view> options(names.begin(), names.end());
+    for (const std::string& word : words) {
+        const std::string option = word.substr(0, word.find('='));
+        if (!option.starts_with("--") || option == "--" || std::find(options.begin(), options.end(), option) != options.end())
+            continue;
+        throw seamward::WrongUsage("unknown option " + option + "; " + seamward::suggestion(option, options));
+    }
 }
 
 }  // namespace
@@ -80,7 +94,7 @@ int main(int argc, char** argv) {
     add_trace(app, request);
     if (words.empty()) return fail(wrong_usage, app.help(), {});
     try {
-        check_command(app, words);
+        check_words(app, words);
         app.parse(argc, argv);
         const auto begin = std::chrono::steady_clock::now();
         const seamward::RunContext context([&](std::string_view stage) {

@@ -73,6 +73,15 @@ std::string size_text(const std::string& what, double size, Basis basis, const s
     return text + ", " + basis_text(basis) + (memory ? ", no document seen" : "");
 }
 
+/// A paragraph that hangs from `lead`.
+void print_hanging(std::string lead, const std::string& text, const Console& console) {
+    const std::size_t width = letters(lead);
+    for (const std::string& line : wrapped(text, console.columns - std::min(console.columns - 20, width))) {
+        console.out << lead << line << '\n';
+        lead.assign(width, ' ');
+    }
+}
+
 /// Sizes that answers rest on, and how sure they are.
 void print_pests(const std::vector<Pest>& pests, const Console& console) {
     if (pests.empty()) return;
@@ -81,28 +90,83 @@ void print_pests(const std::vector<Pest>& pests, const Console& console) {
     console.out << '\n' << console.bold("Sizes these answers rest on") << '\n';
     for (const Pest& pest : pests) {
         const bool unsure = !pest.slit_source.empty() && pest.confidence == Confidence::low;
-        console.out << "  " << padded(pest.name, name_width) << "  "
-                    << size_text("slit", pest.size.slit, pest.slit_basis, pest.slit_source) << "; "
-                    << size_text("hole", pest.size.hole, pest.hole_basis, pest.hole_source) << (unsure ? "; low confidence" : "")
-                    << '\n';
+        print_hanging("  " + padded(pest.name, name_width) + "  ",
+                      size_text("slit", pest.size.slit, pest.slit_basis, pest.slit_source) + "; " +
+                          size_text("hole", pest.size.hole, pest.hole_basis, pest.hole_source) +
+                          (unsure ? "; low confidence" : ""),
+                      console);
     }
 }
 
-void print_rooms(const Survey& survey, std::vector<RoomPinch> rooms, std::size_t indent, std::size_t room_width,
-                 const Console& console) {
-    if (rooms.empty()) return;
-    console.out << '\n' << console.bold("Rooms by their widest way in") << '\n';
-    std::stable_sort(rooms.begin(), rooms.end(), [](const RoomPinch& a, const RoomPinch& b) { return a.pinch > b.pinch; });
-    for (const RoomPinch& room : rooms) {
-        console.out << std::string(indent, ' ') << padded(survey[room.space].label(), room_width) << "  ";
-        if (room.pinch)
-            console.out << padded(inches_text(*room.pinch), 10) << "  " << millimeters_text(*room.pinch)
-                        << (room.maybe ? "  perhaps" : "");
-        else
-            console.out << "no way in";
-        console.out << '\n';
+/// The table's columns, as wide as what stands in them.
+class TablePrinter {
+public:
+    TablePrinter(const Survey& survey, const Trace& trace, const std::vector<Pest>& pests, const Console& console)
+        : survey_(survey), trace_(trace), pests_(pests), console_(console) {
+        std::size_t check_width = 0;
+        for (const RankedPath& ranked : trace.paths) {
+            room_width_ = std::max(room_width_, letters(survey[ranked.path.to()].label()));
+            check_width = std::max(check_width, letters(hand_check(ranked)));
+        }
+        for (const RoomPinch& room : trace.rooms) room_width_ = std::max(room_width_, letters(survey[room.space].label()));
+        rank_width_ = std::max<std::size_t>(2, std::to_string(trace.paths.size()).size());
+        check_in_row_ = letters(row("", "", "", "")) + check_width <= console.columns;
     }
-}
+
+    void print_paths() const {
+        console_.out << console_.bold(row("#", "Room", "Smallest", "gap") + (check_in_row_ ? "In the hand" : "")) << '\n';
+        std::size_t rank = 0;
+        for (const RankedPath& ranked : trace_.paths) {
+            const std::string& room = survey_[ranked.path.to()].label();
+            const std::string in_row =
+                row(std::to_string(++rank), room, inches_text(ranked.pinch), millimeters_text(ranked.pinch));
+            console_.out << console_.bold(in_row) << (check_in_row_ ? hand_check(ranked) : "") << '\n';
+            if (!check_in_row_) paragraph("in hand", hand_check(ranked));
+            if (!pests_.empty()) paragraph("open to", open_to_text(survey_, pests_, ranked));
+            paragraph("way in", way_text(survey_, ranked));
+        }
+    }
+
+    void print_rooms() const {
+        if (trace_.rooms.empty()) return;
+        console_.out << '\n' << console_.bold("Rooms by their widest way in") << '\n';
+        std::vector<RoomPinch> rooms = trace_.rooms;
+        std::stable_sort(rooms.begin(), rooms.end(), [](const RoomPinch& a, const RoomPinch& b) { return a.pinch > b.pinch; });
+        for (const RoomPinch& room : rooms) {
+            console_.out << std::string(indent(), ' ') << padded(survey_[room.space].label(), room_width_) << "  ";
+            if (!room.pinch)
+                console_.out << "no way in";
+            else
+                console_.out << padded(inches_text(*room.pinch), 10) << "  " << millimeters_text(*room.pinch);
+            console_.out << (room.maybe ? "  perhaps\n" : "\n");
+        }
+    }
+
+private:
+    [[nodiscard]] std::size_t indent() const { return rank_width_ + 2; }
+
+    [[nodiscard]] static std::string hand_check(const RankedPath& ranked) {
+        return field_check(ranked.pinch, shipped_gauges().rows);
+    }
+
+    [[nodiscard]] std::string row(const std::string& rank, const std::string& room, const std::string& inches,
+                                  const std::string& millimeters) const {
+        return std::string(rank_width_ - std::min(rank_width_, rank.size()), ' ') + rank + "  " + padded(room, room_width_) +
+               "  " + padded(inches, 10) + "  " + padded(millimeters, 9) + "  ";
+    }
+
+    void paragraph(const std::string& title, const std::string& text) const {
+        print_hanging(std::string(indent(), ' ') + padded(title, 9), text, console_);
+    }
+
+    const Survey& survey_;
+    const Trace& trace_;
+    const std::vector<Pest>& pests_;
+    const Console& console_;
+    std::size_t room_width_ = 4;
+    std::size_t rank_width_ = 2;
+    bool check_in_row_ = true;
+};
 
 }  // namespace
 
@@ -118,51 +182,19 @@ std::string why_no_path_can_be(const Survey& survey, const TraceSettings& settin
 void print_trace_table(const Job& job, const std::string& heading, const TraceSettings& settings, const Trace& trace,
                        const Console& console) {
     const Survey& survey = job.survey;
-    std::ostream& out = console.out;
-    out << console.bold(heading) << '\n';
-    out << counted(survey.spaces.size(), "space", "spaces") << ", " << counted(survey.gaps.size(), "gap", "gaps");
-    if (!job.closed.empty()) out << " (" << job.closed.size() << " closed already)";
-    out << ". A way in is ranked by its smallest gap, widest first.\n\n";
+    std::string summary = counted(survey.spaces.size(), "space", "spaces") + ", " + counted(survey.gaps.size(), "gap", "gaps");
+    if (!job.closed.empty()) summary += " (" + std::to_string(job.closed.size()) + " closed already)";
+    console.out << console.bold(heading) << '\n';
+    print_hanging("", summary + ". A way in is ranked by its smallest gap, widest first.", console);
+    console.out << '\n';
     const std::vector<Pest> pests = pests_of(job, settings);
     if (trace.paths.empty()) {
-        out << "No way in" << (settings.pests.empty() ? "" : " for the animals asked for") << ".\n";
-        print_pests(pests, console);
-        return;
+        console.out << "No way in" << (settings.pests.empty() ? "" : " for the animals asked for") << ".\n";
+    } else {
+        const TablePrinter printer(survey, trace, pests, console);
+        printer.print_paths();
+        printer.print_rooms();
     }
-    const std::span<const Gauge> gauges = shipped_gauges().rows;
-    std::size_t room_width = 4;
-    std::size_t check_width = 8;
-    for (const RankedPath& ranked : trace.paths) {
-        room_width = std::max(room_width, letters(survey[ranked.path.to()].label()));
-        check_width = std::max(check_width, letters(field_check(ranked.pinch, gauges)));
-    }
-    for (const RoomPinch& room : trace.rooms) room_width = std::max(room_width, letters(survey[room.space].label()));
-    const std::size_t rank_width = std::max<std::size_t>(2, std::to_string(trace.paths.size()).size());
-    const std::size_t indent = rank_width + 2;
-    const auto columns = [&](const std::string& rank, const std::string& room, const std::string& inches,
-                             const std::string& millimeters) {
-        return std::string(rank_width - std::min(rank_width, rank.size()), ' ') + rank + "  " + padded(room, room_width) + "  " +
-               padded(inches, 10) + "  " + padded(millimeters, 9) + "  ";
-    };
-    out << console.bold(columns("#", "Room", "Smallest", "gap") + "In the hand") << '\n';
-    std::size_t rank = 0;
-    for (const RankedPath& ranked : trace.paths) {
-        out << console.bold(columns(std::to_string(++rank), survey[ranked.path.to()].label(), inches_text(ranked.pinch),
-                                    millimeters_text(ranked.pinch))) +
-                   field_check(ranked.pinch, gauges)
-            << '\n';
-        const auto paragraph = [&](const std::string& title, const std::string& text) {
-            const std::string gap(indent, ' ');
-            std::string lead = padded(title, 9);
-            for (const std::string& line : wrapped(text, console.columns - indent - lead.size())) {
-                out << gap << lead << line << '\n';
-                lead.assign(lead.size(), ' ');
-            }
-        };
-        if (!pests.empty()) paragraph("open to", open_to_text(survey, pests, ranked));
-        paragraph("way in", way_text(survey, ranked));
-    }
-    print_rooms(survey, trace.rooms, indent, room_width, console);
     print_pests(pests, console);
 }
 

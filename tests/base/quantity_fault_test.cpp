@@ -55,7 +55,7 @@ TEST(LengthFault, UnknownUnitListsTheUnits) {
                    {"5 %", "unknown unit \"%\"", "mm"},
                    {"$5 mm", "not a length", "1.5 mm"},
                    {"0x10 mm", "unknown unit", "mm"},
-                   {"1,000 mm", "", "mm"},
+                   {"1,000 mm", "comma", "1500"},
                    {"5 ''", "unknown unit", "\""}});
 }
 

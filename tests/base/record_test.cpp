@@ -157,13 +157,13 @@ TEST(ReadText, TakesBlankTextForNone) {
         Read read(yaml);
         EXPECT_FALSE(read.record.text("id")) << yaml;
         EXPECT_TRUE(read.diagnostics.empty()) << yaml;
-        EXPECT_EQ(read.record.required_text("id"), "") << yaml;
+        EXPECT_EQ(read.record.required_line("id"), "") << yaml;
         EXPECT_EQ(read.faults().size(), 1U) << yaml;
     }
     Read read("width: 1 mm");
-    EXPECT_EQ(read.record.required_text("id"), "");
+    EXPECT_EQ(read.record.required_line("id"), "");
     EXPECT_TRUE(only_fault(read.faults(), {1, 1}, "thing has no id", "add id: ..."));
-    EXPECT_EQ(Read("id: a").record.required_text("id"), "a");
+    EXPECT_EQ(Read("id: a").record.required_line("id"), "a");
 }
 
 TEST(ReadText, RefusesControlCharactersListsAndMappings) {

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <CLI/CLI.hpp>
 #include <QApplication>
+#include <charconv>
 #include <cstdlib>
 #include <iostream>
-#include <regex>
 
 #include "window/look.h"
 #include "window/main_window.h"
@@ -23,9 +23,14 @@ struct Request {
 
 /// "1400x900"; an invalid size for anything else, and beyond 800x500 to 7680x4320.
 QSize parsed_size(const std::string& text) {
-    std::smatch parts;
-    if (!std::regex_match(text, parts, std::regex("([0-9]{3,4})x([0-9]{3,4})"))) return {};
-    const QSize size(std::stoi(parts[1]), std::stoi(parts[2]));
+    int width = 0;
+    int height = 0;
+    const char* const end = text.data() + text.size();
+    const auto first = std::from_chars(text.data(), end, width);
+    if (first.ec != std::errc() || first.ptr == end || *first.ptr != 'x') return {};
+    const auto second = std::from_chars(first.ptr + 1, end, height);
+    if (second.ec != std::errc() || second.ptr != end) return {};
+    const QSize size(width, height);
     return size.width() >= 800 && size.height() >= 500 && size.width() <= 7680 && size.height() <= 4320 ? size : QSize();
 }
 
