@@ -5,7 +5,7 @@
 #include <string>
 #include <vector>
 
-#include "job/job.h"
+#include "job_file/job.h"
 #include "paths/trace.h"
 #include "tool/console.h"
 

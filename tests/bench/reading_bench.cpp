@@ -9,7 +9,7 @@
 
 #include "base/file_io.h"
 #include "base/json_writer.h"
-#include "job/job.h"
+#include "job_file/job.h"
 #include "tests/bench/bench.h"
 #include "tests/support/job_text.h"
 #include "tests/support/random_survey.h"

@@ -12,7 +12,7 @@
 #include "base/document.h"
 #include "base/file_io.h"
 #include "catalog/shipped.h"
-#include "job/job.h"
+#include "job_file/job.h"
 
 namespace seamward::test {
 namespace {

@@ -7,7 +7,7 @@
 #include <memory>
 
 #include "document/newest_task.h"
-#include "job/job.h"
+#include "job_file/job.h"
 #include "paths/trace.h"
 
 namespace seamward::viewer {

@@ -3,7 +3,7 @@
 
 #include <QString>
 
-#include "job/job.h"
+#include "job_file/job.h"
 #include "paths/trace.h"
 
 namespace seamward::viewer {

@@ -6,9 +6,9 @@
 #include "base/record.h"
 #include "base/text.h"
 #include "catalog/shipped.h"
-#include "job/id_index.h"
-#include "job/job.h"
-#include "job/read_gap.h"
+#include "job_file/id_index.h"
+#include "job_file/job.h"
+#include "job_file/read_gap.h"
 
 namespace seamward {
 

@@ -3,7 +3,7 @@
 #include <gtest/gtest.h>
 
 #include "catalog/shipped.h"
-#include "job/job.h"
+#include "job_file/job.h"
 
 namespace seamward::test {
 namespace {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "job/read_gap.h"
+#include "job_file/read_gap.h"
 
 #include <gtest/gtest.h>
 

@@ -2,7 +2,7 @@
 // Every class of the contract's "Errors (exit 1)" in a whole job file, with its place and how to mend it.
 #include <gtest/gtest.h>
 
-#include "job/job.h"
+#include "job_file/job.h"
 #include "tests/support/diagnostic_matchers.h"
 #include "tests/support/marked_text.h"
 #include "tests/support/scratch_folder.h"

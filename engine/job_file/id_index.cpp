@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "job/id_index.h"
+#include "job_file/id_index.h"
 
 #include <algorithm>
 

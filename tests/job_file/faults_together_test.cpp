@@ -4,7 +4,7 @@
 
 #include <chrono>
 
-#include "job/job.h"
+#include "job_file/job.h"
 #include "tests/support/diagnostic_matchers.h"
 #include "tests/support/marked_text.h"
 

@@ -3,7 +3,7 @@
 
 #include <algorithm>
 
-#include "job/job.h"
+#include "job_file/job.h"
 
 namespace seamward::test {
 namespace {

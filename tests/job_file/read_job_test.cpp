@@ -3,7 +3,7 @@
 
 #include <sstream>
 
-#include "job/job.h"
+#include "job_file/job.h"
 #include "tests/support/diagnostic_matchers.h"
 #include "tests/support/scratch_folder.h"
 

@@ -3,7 +3,7 @@
 
 #include "base/document.h"
 #include "base/survey.h"
-#include "job/id_index.h"
+#include "job_file/id_index.h"
 
 namespace seamward {
 
