@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the program writes on a terminal: a pseudo-terminal of the test's own.
+#include <fcntl.h>
 #include <gtest/gtest.h>
 #include <pty.h>
 #include <sys/wait.h>
@@ -52,21 +53,33 @@ std::size_t longest_line(const std::string& text) {
     return longest;
 }
 
-TEST(Terminal, ShowsHeadingsInBold) {
+/// Some containers have no pseudo-terminals.
+class Terminal : public testing::Test {
+protected:
+    void SetUp() override {
+        const int terminal = posix_openpt(O_RDWR | O_NOCTTY);
+        const bool usable = terminal >= 0 && grantpt(terminal) == 0 && unlockpt(terminal) == 0 && ptsname(terminal) != nullptr &&
+                            access(ptsname(terminal), R_OK) == 0;
+        if (terminal >= 0) close(terminal);
+        if (!usable) GTEST_SKIP() << "this system has no pseudo-terminals (is /dev/pts mounted?)";
+    }
+};
+
+TEST_F(Terminal, ShowsHeadingsInBold) {
     EXPECT_NE(on_terminal("scenarios/demo.yaml", 100, nullptr).find("\x1b[1m"), std::string::npos);
 }
 
 /// https://no-color.org: when it is set and not empty.
-TEST(Terminal, ShowsNoStylesWhenNoColorIsSet) {
+TEST_F(Terminal, ShowsNoStylesWhenNoColorIsSet) {
     EXPECT_EQ(on_terminal("scenarios/demo.yaml", 100, "1").find('\x1b'), std::string::npos);
     EXPECT_EQ(on_terminal("tests/tool/jobs/shut.yaml", 100, "1").find('\x1b'), std::string::npos);
 }
 
-TEST(Terminal, ShowsStylesWhenNoColorIsEmpty) {
+TEST_F(Terminal, ShowsStylesWhenNoColorIsEmpty) {
     EXPECT_NE(on_terminal("scenarios/demo.yaml", 100, "").find("\x1b[1m"), std::string::npos);
 }
 
-TEST(Terminal, KeepsLinesWithinItsColumns) {
+TEST_F(Terminal, KeepsLinesWithinItsColumns) {
     for (const unsigned short columns : std::to_array<unsigned short>({80, 100, 120, 160})) {
         EXPECT_LE(longest_line(on_terminal("scenarios/demo.yaml", columns, "1")), columns) << columns;
     }
