@@ -37,6 +37,16 @@ std::size_t edits(std::string_view a, std::string_view b) {
     return above[b.size()];
 }
 
+/// Whether `word` is one of the parts of a compound that hyphens join.
+bool has_part(std::string_view compound, std::string_view word) {
+    for (std::size_t begin = 0; begin <= compound.size();) {
+        const std::size_t end = std::min(compound.find('-', begin), compound.size());
+        if (edits(compound.substr(begin, end - begin), word) == 0) return compound.size() > word.size();
+        begin = end + 1;
+    }
+    return false;
+}
+
 }  // namespace
 
 std::optional<std::string_view> nearest_word(std::string_view word, std::span<const std::string_view> known) {
@@ -55,7 +65,10 @@ std::optional<std::string_view> nearest_word(std::string_view word, std::span<co
             nearest = candidate;
         }
     }
-    return nearest;
+    if (nearest) return nearest;
+    const auto part =
+        std::find_if(known.begin(), known.end(), [&](std::string_view candidate) { return has_part(candidate, word); });
+    return part == known.end() ? nearest : *part;
 }
 
 std::string suggestion(std::string_view word, std::span<const std::string_view> known) {

@@ -153,10 +153,10 @@ QuantityFault unknown_unit(std::string_view word, const Kind& kind) {
             (meant ? "did you mean " + std::string(*meant) + "? " : std::string()) + "units are " + list};
 }
 
-QuantityFault without_unit(const std::string& written, const Kind& kind) {
-    const bool fraction = written.find('/') != std::string::npos;
-    std::string mend = "write " + written + ' ' + std::string(fraction && is_length(kind) ? "in" : kind.proposed);
-    if (is_length(kind) && !fraction) mend += " (or " + written + " in, if inches are meant)";
+QuantityFault without_unit(const std::string& written, const Kind& kind, bool after_feet) {
+    const bool inches = is_length(kind) && (after_feet || written.find('/') != std::string::npos);
+    std::string mend = "write " + written + ' ' + std::string(inches ? "in" : kind.proposed);
+    if (is_length(kind) && !inches) mend += " (or " + written + " in, if inches are meant)";
     return {std::string(kind.name) + " needs a unit: " + in_quotes(written) + " is a bare number", mend};
 }
 
@@ -171,13 +171,16 @@ Parsed<double> parse_terms(std::string_view text, const Kind& kind, const std::s
         const std::string_view term = rest;
         const std::optional<Exact> number = take_number(rest);
         if (!number) {
+            const bool letters =
+                std::any_of(text.begin(), text.end(), [](char c) { return static_cast<unsigned char>(c) >= 0x80; });
             return fault({whole + " is not " + std::string(kind.name),
-                          "write a number and a unit, for example 1.5 " + std::string(kind.proposed)});
+                          letters ? "write plain digits and letters, for example 1/4 in"
+                                  : "write a number and a unit, for example 1.5 " + std::string(kind.proposed)});
         }
         const std::string written = sign + std::string(trimmed(term.substr(0, term.size() - rest.size())));
         rest = trimmed(rest);
         const std::string_view word = take_unit_word(rest);
-        if (word.empty()) return fault(without_unit(written, kind));
+        if (word.empty()) return fault(without_unit(written, kind, previous != nullptr && previous->mantissa == 3048));
         const auto unit = std::find_if(kind.units.begin(), kind.units.end(), [&](const Unit& u) { return u.word == word; });
         if (unit == kind.units.end()) return fault(unknown_unit(word, kind));
         const auto size = [](const Unit& u) { return static_cast<double>(u.mantissa) * std::pow(10.0, u.exponent); };

@@ -38,7 +38,12 @@ Record::Record(Node mapping, Words keys, std::string_view called, Diagnostics& d
     }
     mapping.for_each_pair([&](Node key, Node value) {
         const auto known = std::find(keys.begin(), keys.end(), key.text());
-        if (known == keys.end()) {
+        if (known == keys.end() && value.is_null() && !key.text().empty() && key.text().front() >= '0' &&
+            key.text().front() <= '9') {
+            split_by_comma_ = true;
+            report(key.place(), "a comma splits " + std::string(called) + " here, before " + in_quotes(key.text()),
+                   "write numbers with a point and without commas, for example 0.25 in or 1500 mm");
+        } else if (known == keys.end()) {
             report(key.place(), "unknown key " + in_quotes(key.text()) + " in " + std::string(called),
                    suggestion(key.text(), keys));
             if (const auto meant = nearest_word(key.text(), keys)) misspelled_.push_back(*meant);
@@ -79,7 +84,7 @@ std::optional<Value> Record::quantity(std::string_view key, Parsed<Value> (*pars
     const Node node = scalar(key, "a quantity");
     if (!node.present()) return std::nullopt;
     Parsed<Value> parsed = parse(node.text());
-    if (!parsed) report(node.place(), std::string(key) + ": " + parsed.fault.what, parsed.fault.mend);
+    if (!parsed && !split_by_comma_) report(node.place(), std::string(key) + ": " + parsed.fault.what, parsed.fault.mend);
     return parsed.value;
 }
 

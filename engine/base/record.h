@@ -76,6 +76,7 @@ private:
     Diagnostics* diagnostics_;
     std::array<Field, most_keys> fields_;
     std::size_t field_count_ = 0;
+    bool split_by_comma_ = false;               ///< `{width: 0,25 in}` reads as a width of 0 and a key `25 in`
     std::vector<std::string_view> misspelled_;  ///< keys that unknown ones were probably meant to be
     bool usable_ = false;
 };

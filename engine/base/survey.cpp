@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/survey.h"
 
+#include <array>
 #include <cmath>
 
 namespace seamward {
@@ -11,6 +12,12 @@ double distance(const Point& a, const Point& b) {
     const double y = a.y - b.y;
     const double z = a.z - b.z;
     return std::sqrt(x * x + y * y + z * z);
+}
+
+const char* duty_words(Duty duty) {
+    constexpr std::array words{"none",           "drain",         "weep",          "vent",           "exhaust",
+                               "combustion air", "flood opening", "relief outlet", "movement joint", "door or hatch"};
+    return words.at(static_cast<std::size_t>(duty));
 }
 
 }  // namespace seamward

@@ -38,10 +38,18 @@ struct Space {
 /// What a gap is there for.
 enum class Duty : std::uint8_t { none, drain, weep, vent, exhaust, combustion_air, flood, relief, movement, operable };
 
+/// Whether that duty is defeated by closing: drains, weeps, vents and the like, but not doors and movement joints.
+[[nodiscard]] constexpr bool serves_as_opening(Duty duty) {
+    return duty != Duty::none && duty != Duty::movement && duty != Duty::operable;
+}
+
+/// The duty for people: "drain", "combustion air", "flood opening".
+[[nodiscard]] const char* duty_words(Duty duty);
+
 /// How a size came to be known, and how far it may be off.
 struct Evidence {
-    enum class How : std::uint8_t { measured, modeled, assumed };
-    How how = How::assumed;
+    enum class How : std::uint8_t { unstated, measured, modeled, assumed };
+    How how = How::unstated;
     double plus_minus = 0;  ///< meters, applies to the clear width
 };
 
@@ -66,6 +74,8 @@ struct Gap {
     Closing closing;
 
     [[nodiscard]] const std::string& label() const { return name.empty() ? id : name; }
+    /// Whether the gap is there to let water or air through, or the survey says that it must never be closed.
+    [[nodiscard]] bool must_stay_open() const { return !closing.never.empty() || serves_as_opening(duty); }
     /// The space at the other side of the gap.
     [[nodiscard]] SpaceIndex across(SpaceIndex from) const { return between[0] == from ? between[1] : between[0]; }
 };

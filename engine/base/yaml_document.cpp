@@ -3,7 +3,9 @@
 // aliases can blow up; docs/dependencies.md has the measurements that chose it.
 #include <yaml.h>
 
+#include <array>
 #include <memory>
+#include <utility>
 
 #include "base/document_builder.h"
 
@@ -21,6 +23,23 @@ std::string_view view(const yaml_char_t* text) {
 
 bool means_null(std::string_view text) {
     return text.empty() || text == "~" || text == "null" || text == "Null" || text == "NULL";
+}
+
+/// What usually stands behind a message of the parser, said for people who do not know YAML.
+std::string mend_of(std::string_view problem) {
+    constexpr std::array<std::pair<std::string_view, std::string_view>, 7> mends{{
+        {"tab", "indent with spaces, not tabs"},
+        {"cannot start any token", "indent with spaces, not tabs; a value that begins with @, ` or % stands in quotes"},
+        {"mapping values are not allowed", "a text that holds colons stands in quotes, a dash has a space after it, and the indentation of neighbors is equal"},
+        {"found unexpected ':'", "put a space after the colon"},
+        {"'-' indicator", "begin each item with a dash and a space, indented like the items around it"},
+        {"',' or", "a comma is missing or one of the brackets is not closed just before, or a value needs quotes"},
+        {"end of stream", "a closing quote or bracket is missing"},
+    }};
+    for (const auto& [part, mend] : mends) {
+        if (problem.find(part) != std::string_view::npos) return std::string(mend);
+    }
+    return "check the indentation, colons, brackets and quotes just before this place";
 }
 
 class Parser {
@@ -56,11 +75,7 @@ private:
             what += std::string(" (") + parser_.context + " that begins on line " +
                     std::to_string(parser_.context_mark.line + 1) + ')';
         }
-        const bool tab = problem.find("cannot start any token") != std::string::npos || problem.find("tab") != std::string::npos;
-        builder.fail(
-            place_of(parser_.problem_mark), what,
-            tab ? "YAML is indented with spaces, not tabs, and a value that begins with @, `, % or a quote stands in quotes"
-                : "check the indentation, colons, brackets and quotes just before this place");
+        builder.fail(place_of(parser_.problem_mark), what, mend_of(problem));
     }
 
     /// The reader decodes ahead of the parser, so that its faults are found again by their byte.

@@ -21,7 +21,7 @@ constexpr std::array<std::string_view, 11> pest_keys{"id",     "name",  "scienti
                                                      "climbs", "flies", "gnaws",      "confidence", "note"};
 constexpr std::array<std::string_view, 3> size_keys{"size", "source", "basis"};
 constexpr std::array<std::string_view, 7> gauge_keys{"id", "name", "thickness", "computed", "source", "confidence", "note"};
-constexpr std::array<std::string_view, 4> treatment_keys{"id", "name", "leaves", "source"};
+constexpr std::array<std::string_view, 5> treatment_keys{"id", "name", "leaves", "gnawed", "source"};
 constexpr std::array<std::string_view, 2> leaves_words{"nothing", "mesh"};
 
 /// The frame that all tables share: head, sources, rows with ids of their own.
@@ -148,9 +148,10 @@ Table<Treatment> read_treatments(std::string_view yaml, const std::string& shown
     TableReader<Treatment> reader(yaml, shown_as, "treatments");
     return reader.read([&](Node node, Diagnostics& diagnostics) {
         const Record record(node, treatment_keys, "treatment", diagnostics);
-        record.require({"leaves"});
+        record.require({"leaves", "gnawed"});
         return Treatment{record.required_line("id"), record.required_line("name"),
-                         static_cast<Treatment::Leaves>(record.word("leaves", leaves_words).value_or(0)), reader.source(record)};
+                         static_cast<Treatment::Leaves>(record.word("leaves", leaves_words).value_or(0)),
+                         record.truth("gnawed").value_or(true), reader.source(record)};
     });
 }
 

@@ -64,7 +64,8 @@ struct Treatment {
     std::string id;
     std::string name;
     Leaves leaves = Leaves::nothing;
-    std::string source;
+    bool gnawed = false;  ///< rodents chew through it
+    std::string source;   ///< of `gnawed`; closing itself is common practice
 };
 
 /// A reference table: its rows and the documents that they come from.

@@ -17,8 +17,8 @@ constexpr std::array<std::string_view, 2> slot_keys{"width", "length"};
 constexpr std::array<std::string_view, 1> hole_keys{"diameter"};
 constexpr std::array<std::string_view, 2> ring_keys{"width", "around"};
 constexpr std::array<std::string_view, 2> mesh_keys{"opening", "area"};
-constexpr std::array<std::string_view, 10> duty_words{"none",           "drain", "weep",   "vent",     "exhaust",
-                                                      "combustion-air", "flood", "relief", "movement", "operable"};
+constexpr std::array<std::string_view, 10> duty_file_words{"none",           "drain", "weep",   "vent",     "exhaust",
+                                                           "combustion-air", "flood", "relief", "movement", "operable"};
 constexpr std::array<std::string_view, 2> evidence_keys{"how", "plus_minus"};
 constexpr std::array<std::string_view, 3> how_words{"measured", "modeled", "assumed"};
 constexpr std::array<std::string_view, 2> closing_keys{"cost", "never"};
@@ -111,7 +111,7 @@ void read_evidence(const Record& record, Gap& gap, Diagnostics& diagnostics) {
     if (!record.has("evidence")) return;
     const Record evidence(record["evidence"], evidence_keys, "evidence", diagnostics);
     const std::optional<std::size_t> how = evidence.word("how", how_words);
-    gap.evidence.how = how ? static_cast<Evidence::How>(*how) : Evidence::How::assumed;
+    if (how) gap.evidence.how = static_cast<Evidence::How>(*how + 1);  // the first is `unstated`
     gap.evidence.plus_minus = evidence.length("plus_minus").value_or(0);
 }
 
@@ -141,7 +141,7 @@ Gap read_gap(Node node, const IdIndex& spaces, Diagnostics& diagnostics) {
     read_ends(record, spaces, gap, diagnostics);
     read_the_shape(record, gap, diagnostics);
     gap.count = record.count("count").value_or(1);
-    gap.duty = static_cast<Duty>(record.word("duty", duty_words).value_or(0));
+    gap.duty = static_cast<Duty>(record.word("duty", duty_file_words).value_or(0));
     read_at(record, gap, diagnostics);
     gap.depth = record.length("depth");
     record.each("substrates", [&](Node word) {

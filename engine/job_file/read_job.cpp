@@ -22,6 +22,26 @@ constexpr std::array<std::string_view, 5> kind_words{"outdoors", "cavity", "atta
 constexpr std::array<std::string_view, 5> pest_keys{"id", "name", "slit", "hole", "margin"};
 constexpr std::array<std::string_view, 4> closed_keys{"gap", "with", "opening", "note"};
 
+/// What people write for a kind, and the kind that is meant.
+constexpr std::array<std::pair<std::string_view, std::string_view>, 16> everyday_kinds{{
+    {"outside", "outdoors"},
+    {"outdoor", "outdoors"},
+    {"exterior", "outdoors"},
+    {"yard", "outdoors"},
+    {"wall", "cavity"},
+    {"attic", "cavity"},
+    {"chase", "cavity"},
+    {"soffit", "cavity"},
+    {"crawl", "cavity"},
+    {"crawlspace", "cavity"},
+    {"garage", "attached"},
+    {"porch", "attached"},
+    {"room", "living"},
+    {"interior", "living"},
+    {"inside", "living"},
+    {"block-wall", "harborage"},
+}};
+
 class JobReader {
 public:
     JobReader(const Document& document, const RunContext& context)
@@ -93,12 +113,22 @@ private:
             space.id = record.required_line("id");
             space.name = record.line("name").value_or("");
             (void)record.text("note");
-            space.kind = static_cast<SpaceKind>(record.word("kind", kind_words).value_or(1));
+            space.kind = read_kind(record);
             space.source = record.truth("source").value_or(false);
             places.push_back(node.place());
             job_.survey.spaces.push_back(std::move(space));
         });
         spaces_ = index(job_.survey.spaces, places, "space");
+    }
+
+    static SpaceKind read_kind(const Record& record) {
+        const Node node = record["kind"];
+        for (const auto& [word, meant] : everyday_kinds) {
+            if (!node.present() || node.text() != word) continue;
+            record.report(node.place(), "unknown kind " + in_quotes(word), "a space like that is of kind " + std::string(meant));
+            return SpaceKind::cavity;
+        }
+        return static_cast<SpaceKind>(record.word("kind", kind_words).value_or(1));
     }
 
     void read_gaps() {

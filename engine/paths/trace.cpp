@@ -154,4 +154,17 @@ std::vector<std::size_t> perhaps_open_to(const Survey& survey, const EntryPath& 
     return passing(survey, path, pests, passes_perhaps);
 }
 
+std::vector<std::vector<std::size_t>> rooms_open_to(const Survey& survey, std::span<const SpaceIndex> to,
+                                                    std::span<const RoomPinch> rooms, std::span<const Pest> pests) {
+    const Roles roles(survey, to);
+    std::vector<std::vector<std::size_t>> open(rooms.size());
+    for (std::size_t p = 0; p < pests.size(); ++p) {
+        const std::vector<double> pinch = pinches(pest_network(survey, pests[p], passes_stated), roles);
+        for (std::size_t r = 0; r < rooms.size(); ++r) {
+            if (pinch[rooms[r].space.value] != no_way) open[r].push_back(p);
+        }
+    }
+    return open;
+}
+
 }  // namespace seamward

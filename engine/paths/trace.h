@@ -51,4 +51,8 @@ struct Trace {
 /// The same with plus_minus added to every clear width.
 [[nodiscard]] std::vector<std::size_t> perhaps_open_to(const Survey& survey, const EntryPath& path, std::span<const Pest> pests);
 
+/// For each room of a trace with the ends `to`, which pests have any way into it at its stated sizes; positions in `pests`.
+[[nodiscard]] std::vector<std::vector<std::size_t>> rooms_open_to(const Survey& survey, std::span<const SpaceIndex> to,
+                                                                  std::span<const RoomPinch> rooms, std::span<const Pest> pests);
+
 }  // namespace seamward

@@ -10,6 +10,7 @@
 #include "base/diagnostics.h"
 #include "base/json_writer.h"
 #include "base/nearest_word.h"
+#include "base/quantity.h"
 #include "base/text.h"
 #include "tool/console.h"
 #include "tool/trace_command.h"
@@ -42,10 +43,16 @@ void add_trace(CLI::App& app, seamward::TraceRequest& request) {
     trace->add_option("--to", request.to, "Paths to this space instead of the living spaces (repeatable)")
         ->type_name("SPACE")
         ->allow_extra_args(false);
-    trace->add_option("--top", request.top, "How many paths, best first")
-        ->type_name("K")
-        ->check(CLI::Range(std::size_t{1}, std::size_t{1'000'000'000}))
-        ->capture_default_str();
+    trace
+        ->add_option_function<std::string>(
+            "--top",
+            [&request](const std::string& text) {
+                const seamward::Parsed<std::uint32_t> count = seamward::parse_count(text);
+                if (!count) throw seamward::WrongUsage("--top: " + count.fault.what);
+                request.top = *count;
+            },
+            "How many paths, best first (10 when left out)")
+        ->type_name("K");
     trace->add_flag("--json", request.json, "Answer in JSON");
 }
 

@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/json_writer.h"
 #include "base/measure_text.h"
+#include "paths/remarks.h"
 #include "tool/trace_command.h"
 
 namespace seamward {
 
-std::string trace_answer(const Job& job, const Trace& trace) {
+std::string trace_answer(const Job& job, const TraceSettings& settings, const Trace& trace) {
     JsonWriter json;
     json.begin_object().key("paths").begin_array();
     std::int64_t rank = 0;
@@ -23,16 +24,21 @@ std::string trace_answer(const Job& job, const Trace& trace) {
         json.end_array().end_object();
     }
     json.end_array().key("rooms").begin_array();
-    for (const RoomPinch& room : trace.rooms) {
-        json.begin_object().key("space").value(job.survey[room.space].id);
-        json.key("pinch_mm");
+    const auto rooms_open = rooms_open_to(job.survey, settings.to, trace.rooms, job.pests);
+    for (std::size_t i = 0; i < trace.rooms.size(); ++i) {
+        const RoomPinch& room = trace.rooms[i];
+        json.begin_object().key("space").value(job.survey[room.space].id).key("pinch_mm");
         if (room.pinch)
             json.value(answer_millimeters(*room.pinch));
         else
             json.null();
         if (room.maybe) json.key("maybe").value(true);
-        json.end_object();
+        json.key("open_to").begin_array();
+        for (const std::size_t pest : rooms_open[i]) json.value(job.pests[pest].id);
+        json.end_array().end_object();
     }
+    json.end_array().key("notes").begin_array();
+    for (const std::string& remark : remarks_on(job, settings)) json.value(remark);
     json.end_array().end_object();
     return json.text();
 }

@@ -13,6 +13,7 @@ namespace {
 
 [[noreturn]] void fail_unknown(const std::string& option, const std::string& id, std::vector<std::string_view> known) {
     std::string mend = suggestion(id, known);
+    if (id.find(',') != std::string::npos) mend = "repeat " + option + " for each one";
     if (mend.empty()) mend = option == "--pest" ? "docs/catalog.md lists the animals" : "the job file lists the spaces";
     throw WrongUsage(option + ": unknown id \"" + id + "\"; " + mend);
 }
@@ -44,11 +45,9 @@ void run_trace(const TraceRequest& request, const Console& console, const RunCon
     settings.top = request.top;
     for (const std::string& id : request.pests) settings.pests.push_back(find_pest(job, id));
     for (const std::string& id : request.to) settings.to.push_back(find_space(job, id));
-    const std::string note = why_no_path_can_be(job.survey, settings);
-    if (!note.empty()) console.err << "note: " << note << '\n';
     const Trace result = trace(job.survey, settings, context);
     if (request.json)
-        console.out << trace_answer(job, result);
+        console.out << trace_answer(job, settings, result);
     else
         print_trace_table(job, heading(job, request.job), settings, result, console);
 }

@@ -24,13 +24,10 @@ struct TraceRequest {
 void run_trace(const TraceRequest& request, const Console& console, const RunContext& context);
 
 /// The answer for programs.
-[[nodiscard]] std::string trace_answer(const Job& job, const Trace& trace);
+[[nodiscard]] std::string trace_answer(const Job& job, const TraceSettings& settings, const Trace& trace);
 
 /// The answer for people.
 void print_trace_table(const Job& job, const std::string& heading, const TraceSettings& settings, const Trace& trace,
                        const Console& console);
-
-/// Why there can be no path at all in such a survey, for a note; empty when there can.
-[[nodiscard]] std::string why_no_path_can_be(const Survey& survey, const TraceSettings& settings);
 
 }  // namespace seamward

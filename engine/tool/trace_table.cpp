@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
+#include <cmath>
+#include <numeric>
 
 #include "base/measure_text.h"
 #include "catalog/field_check.h"
 #include "catalog/shipped.h"
+#include "paths/remarks.h"
 #include "tool/trace_command.h"
 
 namespace seamward {
@@ -13,26 +16,36 @@ namespace {
 const char* basis_text(Basis basis) {
     switch (basis) {
         case Basis::measured: return "measured";
-        case Basis::advice: return "advice";
-        case Basis::harborage: return "harborage";
+        case Basis::advice: return "published advice";
+        case Basis::harborage: return "cracks that it rests in";
         case Basis::claim: break;
     }
-    return "claim";
+    return "said, not measured";
 }
 
 std::string counted(std::size_t n, const std::string& one, const std::string& many) {
     return std::to_string(n) + ' ' + (n == 1 ? one : many);
 }
 
+/// `joint under the weep screed, 3/64 in assumed, one of 2, smallest, stays open: vent`
+std::string gap_text(const Gap& gap, bool smallest) {
+    std::string text = gap.label() + ", " + inches_text(clear_width(gap.shape));
+    if (gap.evidence.how == Evidence::How::assumed) text += " assumed";
+    if (gap.count > 1) text += ", one of " + std::to_string(gap.count);
+    if (smallest) text += ", smallest";
+    if (serves_as_opening(gap.duty))
+        text += std::string(", stays open: ") + duty_words(gap.duty);
+    else if (gap.must_stay_open())
+        text += ", never to be closed";
+    return text;
+}
+
 /// `yard > [joint under the weep screed, 3/64 in, smallest] > north wall > ...`
 std::string way_text(const Survey& survey, const RankedPath& ranked) {
     std::string text = survey[ranked.path.from()].label();
     for (std::size_t i = 0; i < ranked.path.gaps.size(); ++i) {
-        const Gap& gap = survey[ranked.path.gaps[i]];
-        text += " > [" + gap.label() + ", " + inches_text(clear_width(gap.shape));
-        if (gap.count > 1) text += ", one of " + std::to_string(gap.count);
-        if (ranked.path.gaps[i] == ranked.pinch_gap && ranked.path.gaps.size() > 1) text += ", smallest";
-        text += "] > " + survey[ranked.path.spaces[i + 1]].label();
+        const bool smallest = ranked.path.gaps[i] == ranked.pinch_gap && ranked.path.gaps.size() > 1;
+        text += " > [" + gap_text(survey[ranked.path.gaps[i]], smallest) + "] > " + survey[ranked.path.spaces[i + 1]].label();
     }
     return text;
 }
@@ -60,17 +73,24 @@ std::string open_to_text(const Survey& survey, const std::vector<Pest>& pests, c
     std::string text = names_of(pests, sure);
     if (!doubtful.empty())
         text +=
-            (text.empty() ? "" : "; ") + ("perhaps " + names_of(pests, doubtful)) + ", if a width is larger by its plus-minus";
+            (text.empty() ? "" : "; ") + ("perhaps " + names_of(pests, doubtful)) + ", if widths are larger by their plus-minus";
     return text.empty() ? "none of this job's animals" : text;
 }
 
+/// Exact fractions of an inch as such; a size in millimeters is not passed off as one.
+std::string exact_size_text(double size) {
+    const double parts = size / 0.0254 * 64;
+    return std::abs(parts - std::round(parts)) < 1e-6 ? width_text(size)
+                                                      : millimeters_text(size) + " (about " + inches_text(size) + ')';
+}
+
 std::string size_text(const std::string& what, double size, Basis basis, const std::string& source_id) {
-    std::string text = what + ' ' + width_text(size);
+    std::string text = what + ' ' + exact_size_text(size);
     if (source_id.empty()) return text + ", this job's own";
     const auto& sources = shipped_pests().sources;
     const auto source = std::find_if(sources.begin(), sources.end(), [&](const CatalogSource& s) { return s.id == source_id; });
     const bool memory = source != sources.end() && source->seen == CatalogSource::Seen::memory;
-    return text + ", " + basis_text(basis) + (memory ? ", no document seen" : "");
+    return text + ", " + basis_text(basis) + (memory ? ", from memory" : "");
 }
 
 /// A paragraph that hangs from `lead`.
@@ -87,13 +107,12 @@ void print_pests(const std::vector<Pest>& pests, const Console& console) {
     if (pests.empty()) return;
     std::size_t name_width = 0;
     for (const Pest& pest : pests) name_width = std::max(name_width, letters(pest.name));
-    console.out << '\n' << console.bold("Sizes these answers rest on") << '\n';
+    console.out << '\n' << console.bold("Sizes these answers rest on, and where they come from") << '\n';
     for (const Pest& pest : pests) {
         const bool unsure = !pest.slit_source.empty() && pest.confidence == Confidence::low;
         print_hanging("  " + padded(pest.name, name_width) + "  ",
                       size_text("slit", pest.size.slit, pest.slit_basis, pest.slit_source) + "; " +
-                          size_text("hole", pest.size.hole, pest.hole_basis, pest.hole_source) +
-                          (unsure ? "; low confidence" : ""),
+                          size_text("hole", pest.size.hole, pest.hole_basis, pest.hole_source) + (unsure ? "; unsure" : ""),
                       console);
     }
 }
@@ -114,7 +133,9 @@ public:
     }
 
     void print_paths() const {
-        console_.out << console_.bold(row("#", "Room", "Smallest", "gap") + (check_in_row_ ? "In the hand" : "")) << '\n';
+        const std::string head =
+            std::string(rank_width_ - 1, ' ') + "#  " + padded("Room", room_width_) + "  " + padded("Smallest gap", 23);
+        console_.out << console_.bold(head + (check_in_row_ ? "In the hand" : "")) << '\n';
         std::size_t rank = 0;
         for (const RankedPath& ranked : trace_.paths) {
             const std::string& room = survey_[ranked.path.to()].label();
@@ -127,18 +148,28 @@ public:
         }
     }
 
-    void print_rooms() const {
+    void print_rooms(const std::vector<std::vector<std::size_t>>& rooms_open) const {
         if (trace_.rooms.empty()) return;
-        console_.out << '\n' << console_.bold("Rooms by their widest way in") << '\n';
-        std::vector<RoomPinch> rooms = trace_.rooms;
-        std::stable_sort(rooms.begin(), rooms.end(), [](const RoomPinch& a, const RoomPinch& b) { return a.pinch > b.pinch; });
-        for (const RoomPinch& room : rooms) {
-            console_.out << std::string(indent(), ' ') << padded(survey_[room.space].label(), room_width_) << "  ";
-            if (!room.pinch)
-                console_.out << "no way in";
-            else
-                console_.out << padded(inches_text(*room.pinch), 10) << "  " << millimeters_text(*room.pinch);
-            console_.out << (room.maybe ? "  perhaps\n" : "\n");
+        console_.out << '\n'
+                     << console_.bold("Rooms by their widest way in" +
+                                      std::string(pests_.empty() ? "" : ", and what can get there"))
+                     << '\n';
+        std::vector<std::size_t> order(trace_.rooms.size());
+        std::iota(order.begin(), order.end(), 0U);
+        std::stable_sort(order.begin(), order.end(),
+                         [&](std::size_t a, std::size_t b) { return trace_.rooms[a].pinch > trace_.rooms[b].pinch; });
+        for (const std::size_t i : order) {
+            const RoomPinch& room = trace_.rooms[i];
+            std::string lead = std::string(indent(), ' ') + padded(survey_[room.space].label(), room_width_) + "  ";
+            if (!room.pinch) {
+                console_.out << lead << "no way in listed\n";
+                continue;
+            }
+            lead += padded(inches_text(*room.pinch), 10) + "  " + padded(millimeters_text(*room.pinch), 9) + "  ";
+            const std::string open = names_of(pests_, rooms_open[i]);
+            print_hanging(
+                lead, (room.maybe ? "perhaps " : "") + (open.empty() && !pests_.empty() ? "none of these animals" : open) + " ",
+                console_);
         }
     }
 
@@ -170,30 +201,30 @@ private:
 
 }  // namespace
 
-std::string why_no_path_can_be(const Survey& survey, const TraceSettings& settings) {
-    const bool starts =
-        std::any_of(survey.spaces.begin(), survey.spaces.end(), [](const Space& space) { return space.starts_paths(); });
-    const bool ends = !settings.to.empty() || std::any_of(survey.spaces.begin(), survey.spaces.end(),
-                                                          [](const Space& space) { return space.is_living(); });
-    if (!starts) return "this survey has no outdoors or source space, so that no way in can begin";
-    return ends ? "" : "this survey has no living space, so that no way in can end";
-}
-
 void print_trace_table(const Job& job, const std::string& heading, const TraceSettings& settings, const Trace& trace,
                        const Console& console) {
     const Survey& survey = job.survey;
     std::string summary = counted(survey.spaces.size(), "space", "spaces") + ", " + counted(survey.gaps.size(), "gap", "gaps");
     if (!job.closed.empty()) summary += " (" + std::to_string(job.closed.size()) + " closed already)";
     console.out << console.bold(heading) << '\n';
-    print_hanging("", summary + ". A way in is ranked by its smallest gap, widest first.", console);
+    print_hanging("", summary + ". Each way in is as wide as its smallest gap; the widest come first.", console);
+    std::string asked;
+    for (const Pest& pest : settings.pests) asked += (asked.empty() ? "" : " or ") + pest.name;
+    if (!asked.empty()) print_hanging("", "Only ways open to: " + asked + ".", console);
     console.out << '\n';
+    const std::vector<std::string> remarks = remarks_on(job, settings);
+    for (const std::string& remark : remarks) print_hanging("Check: ", remark, console);
+    if (!remarks.empty()) console.out << '\n';
+
     const std::vector<Pest> pests = pests_of(job, settings);
+    const TablePrinter printer(survey, trace, pests, console);
     if (trace.paths.empty()) {
-        console.out << "No way in" << (settings.pests.empty() ? "" : " for the animals asked for") << ".\n";
+        console.out << "No way in" << (asked.empty() ? "" : " for " + asked) << ", as far as this survey goes.\n";
     } else {
-        const TablePrinter printer(survey, trace, pests, console);
         printer.print_paths();
-        printer.print_rooms();
+        const bool more = trace.paths.size() == settings.top;
+        if (more) print_hanging("", "There may be more: --top K shows K of them, --to SPACE those into one space.", console);
+        printer.print_rooms(rooms_open_to(survey, settings.to, trace.rooms, pests));
     }
     print_pests(pests, console);
 }

@@ -68,5 +68,12 @@ TEST(Suggestion, ListsNoCrowd) {
     EXPECT_EQ(suggestion("anything", {}), "");
 }
 
+TEST(NearestWord, KnowsAPartOfACompound) {
+    const std::vector<std::string_view> known{"bark-scorpion-young", "house-mouse", "roof-rat"};
+    EXPECT_EQ(nearest_word("mouse", known), "house-mouse");
+    EXPECT_EQ(nearest_word("scorpion", known), "bark-scorpion-young");
+    EXPECT_EQ(nearest_word("hedgehog", known), std::nullopt);
+}
+
 }  // namespace
 }  // namespace seamward::test

@@ -20,7 +20,7 @@ TEST(FieldCheck, NamesTheGaugeThatJustGoesIn) {
 TEST(FieldCheck, NamesTheGaugesOnBothSides) {
     EXPECT_EQ(check(1.2), "between a card and a dime");
     EXPECT_EQ(check(1.4), "between a dime and a cent");
-    EXPECT_EQ(check(3), "between a half dollar and two cents");
+    EXPECT_EQ(check(3), "between a half dollar and two stacked cents");
     EXPECT_EQ(check(6.5), "between a 1/4 in drill shank and a pencil");
 }
 

@@ -49,6 +49,18 @@ TEST(JobFault, KeysOfTheFile) {
     expect_fault("seamward: 1\njob: {^nam: x}\n", "unknown key \"nam\" in job", "did you mean name?");
 }
 
+TEST(JobFault, EverydayWordsForKindsOfSpace) {
+    expect_fault("seamward: 1\nspaces: [{id: a, kind: ^attic}]\n", "unknown kind \"attic\"", "of kind cavity");
+    expect_fault("seamward: 1\nspaces: [{id: a, kind: ^garage}]\n", "unknown kind \"garage\"", "of kind attached");
+    expect_fault("seamward: 1\nspaces: [{id: a, kind: ^room}]\n", "unknown kind \"room\"", "of kind living");
+}
+
+/// `{width: 0,25 in}` reads as a width of 0 and a key `25 in`: one fault, which says what happened.
+TEST(JobFault, DecimalCommas) {
+    expect_fault_after_spaces("gaps:\n  - {id: g, between: [yard, wall], slot: {width: 0,^25 in, length: 9 m}}\n",
+                              "a comma splits slot here", "write numbers with a point");
+}
+
 TEST(JobFault, NotAMapping) {
     for (const char* text : {"- a\n", "text\n", "12\n", "''\n"}) {
         const auto found = faults(text);

@@ -85,7 +85,7 @@ TEST(ReadGap, LeavesOptionalKeysAtTheirDefaults) {
     EXPECT_FALSE(gap.at);
     EXPECT_FALSE(gap.depth);
     EXPECT_TRUE(gap.substrates.empty());
-    EXPECT_EQ(gap.evidence.how, Evidence::How::assumed);
+    EXPECT_EQ(gap.evidence.how, Evidence::How::unstated);
     EXPECT_EQ(gap.evidence.plus_minus, 0);
     EXPECT_FALSE(gap.closing.cost);
     EXPECT_EQ(gap.closing.never, "");

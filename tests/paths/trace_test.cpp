@@ -126,6 +126,19 @@ TEST(Trace, RoomsAreTheEndsThatAreNoStarts) {
     EXPECT_EQ(result.rooms[1].pinch, std::nullopt);
 }
 
+TEST(Trace, RoomsAreOpenToThosePestsThatHaveSomeWayIntoThem) {
+    SurveyBuilder house;
+    house.outdoors("yard").cavity("wall").living("den").living("bath").living("vault");
+    house.slot("screed", "yard", "wall", 2)
+        .slot("sink", "wall", "den", 5)
+        .slot("tub", "wall", "bath", 1)
+        .slot("door", "yard", "bath", 7);
+    const std::vector<Pest> pests{pest("thin", 0.8, 2), pest("thick", 6, 6)};
+    const Trace result = trace(house.survey(), {}, RunContext());
+    const auto open = rooms_open_to(house.survey(), {}, result.rooms, pests);
+    EXPECT_EQ(open, (std::vector<std::vector<std::size_t>>{{0}, {0, 1}, {}}));
+}
+
 TEST(Trace, OfNothingIsNothing) {
     const Trace result = trace(Survey(), {}, RunContext());
     EXPECT_TRUE(result.paths.empty());

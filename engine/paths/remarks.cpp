@@ -1,0 +1,149 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "paths/remarks.h"
+
+#include <algorithm>
+
+#include "catalog/shipped.h"
+#include "network/network.h"
+
+namespace seamward {
+
+namespace {
+
+/// `a`, `a and b`, `a, b, c and 7 more`
+std::string listed(const std::vector<std::string>& names) {
+    constexpr std::size_t most = 3;
+    const std::size_t shown = names.size() > most + 1 ? most : names.size();
+    std::string text;
+    for (std::size_t i = 0; i < shown; ++i) {
+        const bool last = i + 1 == names.size() && i > 0;
+        text += (i == 0 ? "" : last ? " and " : ", ") + names[i];
+    }
+    if (shown < names.size()) text += " and " + std::to_string(names.size() - shown) + " more";
+    return text;
+}
+
+class Remarks {
+public:
+    Remarks(const Job& job, const TraceSettings& settings)
+        : job_(job), survey_(job.survey), settings_(settings), roles_(survey_, settings.to) {}
+
+    std::vector<std::string> all() {
+        starts_and_ends();
+        rooms_without_gaps();
+        spaces_that_nothing_leads_into();
+        gaps_between_rooms();
+        closed_though_needed();
+        gnawed_closings();
+        slots_wider_than_long();
+        return std::move(remarks_);
+    }
+
+private:
+    void add(const std::vector<std::string>& names, const std::string& one, const std::string& many) {
+        if (!names.empty()) remarks_.push_back(listed(names) + (names.size() == 1 ? one : many));
+    }
+
+    void starts_and_ends() {
+        if (roles_.start_spaces().empty()) remarks_.push_back("this survey has no outdoors or source space: no way in can begin");
+        if (roles_.end_spaces().empty()) remarks_.push_back("this survey has no living space: no way in can end");
+        for (const SpaceIndex space : settings_.to) {
+            if (roles_.starts(space))
+                remarks_.push_back(survey_[space].label() + " is where ways in start; only ways from elsewhere end there");
+        }
+    }
+
+    void rooms_without_gaps() {
+        std::vector<bool> has_gap(survey_.spaces.size(), false);
+        for (const Gap& gap : survey_.gaps) has_gap[gap.between[0].value] = has_gap[gap.between[1].value] = true;
+        std::vector<std::string> names;
+        for (std::size_t i = 0; i < survey_.spaces.size(); ++i) {
+            if (survey_.spaces[i].is_living() && !has_gap[i]) names.push_back(survey_.spaces[i].label());
+        }
+        add(names, ": no gap of this room is listed, so that nothing is known of it",
+            ": no gap of these rooms is listed, so that nothing is known of them");
+    }
+
+    /// Spaces with an open gap of their own, but without a way from where paths start.
+    void spaces_that_nothing_leads_into() {
+        if (roles_.start_spaces().empty()) return;
+        const Network network = make_network(survey_, [](const Gap& gap) { return !is_shut(gap.shape); });
+        std::vector<bool> reached(survey_.spaces.size(), false);
+        std::vector<SpaceIndex> waiting(roles_.start_spaces().begin(), roles_.start_spaces().end());
+        while (!waiting.empty()) {
+            const SpaceIndex here = waiting.back();
+            waiting.pop_back();
+            for (const Arc& arc : network.arcs(here)) {
+                if (reached[arc.to.value] || !roles_.passable(arc.to)) continue;
+                reached[arc.to.value] = true;
+                waiting.push_back(arc.to);
+            }
+        }
+        std::vector<std::string> names;
+        for (std::uint32_t i = 0; i < reached.size(); ++i) {
+            if (!reached[i] && roles_.passable({i}) && !network.arcs({i}).empty())
+                names.push_back(survey_[SpaceIndex{i}].label());
+        }
+        add(names, ": no open gap leads into this space from outdoors", ": no open gaps lead into these spaces from outdoors");
+    }
+
+    void gaps_between_rooms() {
+        std::vector<std::string> names;
+        for (const Gap& gap : survey_.gaps) {
+            if (!is_shut(gap.shape) && survey_[gap.between[0]].is_living() && survey_[gap.between[1]].is_living())
+                names.push_back(gap.label());
+        }
+        add(names, ": leads from room to room; a way in is told as far as its first room",
+            ": lead from room to room; a way in is told as far as its first room");
+    }
+
+    void closed_though_needed() {
+        for (const ClosedGap& closed : job_.closed) {
+            const Gap& gap = survey_[closed.gap];
+            const Treatment* treatment = shipped_treatments().find(closed.with);
+            if (treatment != nullptr && treatment->leaves == Treatment::Leaves::mesh && gap.closing.never.empty()) continue;
+            if (!gap.closing.never.empty())
+                remarks_.push_back(gap.label() + ": listed as closed, and must never be: " + gap.closing.never);
+            else if (gap.must_stay_open())
+                remarks_.push_back(gap.label() + ": listed as closed, but it serves as a " + duty_words(gap.duty) +
+                                   " and must stay open");
+        }
+    }
+
+    void gnawed_closings() {
+        std::vector<std::string> animals;
+        for (const Pest& pest : job_.pests) {
+            if (pest.gnaws) animals.push_back(pest.name);
+        }
+        if (animals.empty()) return;
+        std::vector<std::string> names;
+        for (const ClosedGap& closed : job_.closed) {
+            const Treatment* treatment = shipped_treatments().find(closed.with);
+            if (treatment != nullptr && treatment->gnawed)
+                names.push_back(survey_[closed.gap].label() + " (" + treatment->name + ')');
+        }
+        add(names, ": closed with what is gnawed through by " + listed(animals),
+            ": closed with what is gnawed through by " + listed(animals));
+    }
+
+    void slots_wider_than_long() {
+        std::vector<std::string> names;
+        for (const Gap& gap : survey_.gaps) {
+            const Slot* slot = std::get_if<Slot>(&gap.shape);
+            if (slot != nullptr && slot->length > 0 && slot->width > slot->length) names.push_back(gap.label());
+        }
+        add(names, ": wider than long; were width and length swapped?", ": wider than long; were width and length swapped?");
+    }
+
+    const Job& job_;
+    const Survey& survey_;
+    const TraceSettings& settings_;
+    Roles roles_;
+    std::vector<std::string> remarks_;
+};
+
+}  // namespace
+
+std::vector<std::string> remarks_on(const Job& job, const TraceSettings& settings) { return Remarks(job, settings).all(); }
+
+}  // namespace seamward
