@@ -2,7 +2,6 @@
 #include "paths/remaining_ways.h"
 
 #include <algorithm>
-#include <limits>
 #include <numeric>
 #include <queue>
 
@@ -49,13 +48,20 @@ struct Edge {
 
 RemainingWays::RemainingWays(const Survey& survey, const Network& network, const Roles& roles, bool by_length,
                              const RunContext& context)
-    : survey_(survey), network_(network), by_length_(by_length), tallies_(0), tally_(network.space_count() + 1, unreached) {
+    : survey_(survey),
+      network_(network),
+      context_(context),
+      by_length_(by_length),
+      tallies_(0),
+      tally_(network.space_count() + 1, unreached),
+      exits_(network.space_count()) {
     Ranks ranks = ranks_of(network);
     tallies_ = WidthTallies(ranks.count);
     rank_ = std::move(ranks.of_link);
     context.check();
     keep_spanning_steps(roles);
-    reach_all(context);
+    context.check();
+    reach_all();
 }
 
 void RemainingWays::keep_spanning_steps(const Roles& roles) {
@@ -100,7 +106,7 @@ void RemainingWays::keep_spanning_steps(const Roles& roles) {
     }
 }
 
-void RemainingWays::reach_all(const RunContext& context) {
+void RemainingWays::reach_all() {
     const auto end_node = static_cast<std::uint32_t>(network_.space_count());
     struct Candidate {
         WidthTallies::Tally after;
@@ -121,7 +127,7 @@ void RemainingWays::reach_all(const RunContext& context) {
     spread(end_node);
     std::size_t steps = 0;
     while (!waiting.empty()) {
-        if (++steps % 4096 == 0) context.check();
+        if (++steps % 4096 == 0) context_.check();
         if (!forest_) std::pop_heap(waiting.begin(), waiting.end(), later);
         const Candidate best = waiting.back();
         waiting.pop_back();
@@ -131,55 +137,62 @@ void RemainingWays::reach_all(const RunContext& context) {
     }
 }
 
-template <class Visit>
-void RemainingWays::for_each_best_step(SpaceIndex space, Visit&& visit) const {
+std::int64_t RemainingWays::hop(std::uint32_t from, std::uint32_t to) const {
+    return by_length_ ? nanometers_between(position(from), position(to)) : 0;
+}
+
+RemainingWays::Exits& RemainingWays::exits(SpaceIndex space) {
+    std::unique_ptr<Exits>& exits = exits_[space.value];
+    if (exits) return *exits;
+    exits = std::make_unique<Exits>();
     const WidthTallies::Sum best{{tally(space), WidthTallies::empty}};
     for (std::uint32_t i = first_step_[space.value]; i < first_step_[space.value + 1]; ++i) {
         const Step& step = steps_[i];
-        if ((step.ends || open(step.to)) && tallies_.equal(ahead(step), best)) visit(step);
+        if ((step.ends || open(step.to)) && tallies_.equal(ahead(step), best)) exits->steps.push_back(step);
     }
+    const auto id = [&](const Step& step) -> const std::string& { return survey_[network_.links()[step.link].gap].id; };
+    std::sort(exits->steps.begin(), exits->steps.end(), [&](const Step& a, const Step& b) { return id(a) < id(b); });
+    return *exits;
 }
 
-std::int64_t RemainingWays::hop(std::uint32_t from, std::uint32_t to) const {
-    if (!by_length_) return 0;
-    return nanometers_between(*survey_[network_.links()[from].gap].at, *survey_[network_.links()[to].gap].at);
+/// Works out the lengths behind all exits of a space, and first those of the spaces that they lead to: best ways get
+/// strictly better step by step, so that this ends. A stack of our own, since ways can be as long as there are spaces.
+void RemainingWays::measure(SpaceIndex space) {
+    std::vector<SpaceIndex> waiting{space};
+    while (!waiting.empty()) {
+        context_.check();
+        Exits& here = exits(waiting.back());
+        const std::size_t before = waiting.size();
+        if (!here.by_length) {
+            for (const Step& step : here.steps) {
+                if (!step.ends && !exits(step.to).by_length) waiting.push_back(step.to);
+            }
+        }
+        if (waiting.size() > before) continue;
+        waiting.pop_back();
+        if (here.by_length) continue;
+        std::vector<NearestExit::Exit> measured;
+        measured.reserve(here.steps.size());
+        for (const Step& step : here.steps) {
+            const Point& at = position(step.link);
+            measured.push_back({at, step.ends ? 0 : exits(step.to).by_length->shortest(at)});
+        }
+        here.by_length = std::make_unique<NearestExit>(std::move(measured));
+    }
 }
 
 std::int64_t RemainingWays::length_ahead(const Step& step) {
     if (!by_length_ || step.ends) return 0;
-    std::vector<Step> waiting{step};  // a stack of our own: ways can be as long as there are spaces
-    while (!waiting.empty()) {
-        const Step now = waiting.back();
-        if (length_.contains(state(now))) {
-            waiting.pop_back();
-            continue;
-        }
-        const std::size_t before = waiting.size();
-        std::int64_t shortest = std::numeric_limits<std::int64_t>::max();
-        for_each_best_step(now.to, [&](const Step& next) {
-            const auto known = next.ends ? length_.end() : length_.find(state(next));
-            if (!next.ends && known == length_.end())
-                waiting.push_back(next);
-            else
-                shortest = std::min(shortest, hop(now.link, next.link) + (next.ends ? 0 : known->second));
-        });
-        if (waiting.size() == before) length_[state(now)] = shortest;
-    }
-    return length_.at(state(step));
+    measure(step.to);
+    return exits(step.to).by_length->shortest(position(step.link));
 }
 
 Step RemainingWays::best_after(const Step& step) {
-    std::vector<Step> choices;
-    for_each_best_step(step.to, [&](const Step& next) { choices.push_back(next); });
-    if (choices.size() == 1) return choices.front();
-    const std::int64_t length = length_ahead(step);
-    const auto id = [&](const Step& s) -> const std::string& { return survey_[network_.links()[s.link].gap].id; };
-    const Step* best = nullptr;
-    for (const Step& next : choices) {
-        if (by_length_ && hop(step.link, next.link) + length_ahead(next) != length) continue;
-        if (best == nullptr || id(next) < id(*best)) best = &next;
-    }
-    return *best;
+    if (by_length_) measure(step.to);
+    const Exits& here = exits(step.to);
+    if (!by_length_ || here.steps.size() == 1) return here.steps.front();
+    const Point& from = position(step.link);
+    return here.steps[here.by_length->first_of_length(from, here.by_length->shortest(from))];
 }
 
 }  // namespace seamward

@@ -2,12 +2,13 @@
 #pragma once
 
 #include <cstdint>
-#include <optional>
-#include <unordered_map>
+#include <memory>
+#include <span>
 #include <vector>
 
 #include "base/run_context.h"
 #include "network/network.h"
+#include "paths/nearest_exit.h"
 #include "paths/width_tally.h"
 
 namespace seamward {
@@ -23,10 +24,11 @@ struct Step {
 ///
 /// Best in the order of paths: by the tally of widths, then (when every gap counts a position) by length, then by
 /// gap ids. Only edges of some maximum spanning forest can be on a best way, so that the rest is never looked at.
-/// Building: one filtered Kruskal and, where widths tie, one Dijkstra on what it keeps.
+/// Building: one filtered Kruskal and, where widths tie, one Dijkstra on what it keeps. What lengths need is worked out
+/// for a space when it is first asked for.
 class RemainingWays {
 public:
-    /// `by_length`: every link's gap has a position, and length breaks ties.
+    /// `by_length`: every link's gap has a position, and length breaks ties. All arguments must outlive the object.
     RemainingWays(const Survey& survey, const Network& network, const Roles& roles, bool by_length, const RunContext& context);
 
     /// Whether an end can be reached from a passable space at all.
@@ -52,22 +54,29 @@ public:
 private:
     static constexpr WidthTallies::Tally unreached = static_cast<WidthTallies::Tally>(-1);
 
-    [[nodiscard]] std::uint64_t state(const Step& step) const { return (std::uint64_t{step.link} << 32U) | step.to.value; }
-    template <class Visit>
-    void for_each_best_step(SpaceIndex space, Visit&& visit) const;
+    /// The best first steps out of a space, in the order of their gaps' ids.
+    struct Exits {
+        std::vector<Step> steps;
+        std::unique_ptr<NearestExit> by_length;  ///< once the lengths behind all of them are known
+    };
+
     void keep_spanning_steps(const Roles& roles);
-    void reach_all(const RunContext& context);
+    void reach_all();
+    [[nodiscard]] Exits& exits(SpaceIndex space);
+    void measure(SpaceIndex space);
+    [[nodiscard]] const Point& position(std::uint32_t link) const { return *survey_[network_.links()[link].gap].at; }
 
     const Survey& survey_;
     const Network& network_;
+    const RunContext& context_;
     bool by_length_;
     WidthTallies tallies_;
     std::vector<WidthTallies::Rank> rank_;
     std::vector<WidthTallies::Tally> tally_;
-    std::vector<std::uint32_t> first_step_;  ///< by space, and one past the last; the last "space" is the end node
-    std::vector<Step> steps_;                ///< spanning edges, seen from their far side: `to` is where one comes from
+    std::vector<std::uint32_t> first_step_;  ///< by node, and one past the last; the last node stands for all ends
+    std::vector<Step> steps_;                ///< spanning edges, once from each of their nodes; those of the end node lead back
     bool forest_ = true;                     ///< no ties: the spanning edges are a forest
-    std::unordered_map<std::uint64_t, std::int64_t> length_;
+    std::vector<std::unique_ptr<Exits>> exits_;
 };
 
 }  // namespace seamward
