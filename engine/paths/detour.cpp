@@ -5,25 +5,19 @@
 
 namespace seamward {
 
-DetourFinder::DetourFinder(const Survey& survey, const Network& network, const Roles& roles, RemainingWays& ways,
+DetourFinder::DetourFinder(const Survey& survey, const Network& network, RemainingWays& ways, OrderedSteps& ordered,
                            const RunContext& context)
-    : survey_(survey), network_(network), roles_(roles), ways_(ways), context_(context) {}
+    : survey_(survey), network_(network), ways_(ways), ordered_(ordered), context_(context) {}
 
-void DetourFinder::steps_from(SpaceIndex space, std::vector<Step>& steps) const {
-    steps.clear();
-    for (const Arc& arc : network_.arcs(space)) {
-        if (roles_.ends(arc.to)) steps.push_back({arc.link, arc.to, true});
-        if (roles_.passable(arc.to) && ways_.open(arc.to)) steps.push_back({arc.link, arc.to, false});
-    }
-}
-
-std::optional<std::vector<Step>> DetourFinder::find(std::span<const Step> first_steps, std::optional<std::uint32_t> last_link,
-                                                    const UsedSpaces& used) {
+std::optional<std::vector<Step>> DetourFinder::find(std::span<const Step> first_steps,
+                                                    const std::function<bool(std::uint32_t)>& allowed,
+                                                    std::optional<std::uint32_t> last_link, const UsedSpaces& used) {
+    branches_.clear();
     labels_.clear();
     waiting_.clear();
     reached_.clear();
-    for (const Step& step : first_steps)
-        push({step, none, 1, WidthTallies::empty, last_link ? ways_.hop(*last_link, step.link) : 0});
+    branches_.push_back({.steps = first_steps, .last_link = last_link});
+    push_group(0, allowed, used);
     const auto later = [this](std::uint32_t x, std::uint32_t y) { return comes_later(x, y); };
     while (!waiting_.empty()) {
         context_.check();
@@ -31,27 +25,44 @@ std::optional<std::vector<Step>> DetourFinder::find(std::span<const Step> first_
         const std::uint32_t best = waiting_.back();
         waiting_.pop_back();
         const Label label = labels_[best];
+        if (branches_[label.branch].group == label.group) push_group(label.branch, allowed, used);
         if (!label.step.ends && !first_arrival(label)) continue;
-        if (auto steps = straight_on(best, used)) return steps;
-        const WidthTallies::Tally before = ways_.tallies().plus(label.before, ways_.rank(label.step.link));
-        steps_from(label.step.to, scratch_);
-        for (const Step& step : scratch_) {
-            if (used.has(step.to)) continue;
-            push({step, best, label.depth + 1, before, label.length + ways_.hop(label.step.link, step.link)});
-        }
+        if (goes_straight_on(label.step, used)) return steps_to(best);
+        const WidthTallies::Tally before = ways_.tallies().plus(branches_[label.branch].before, ways_.rank(label.step.link));
+        branches_.push_back({ordered_.from(label.step.to), 0, best, 0, before, label.length, label.step.link});
+        push_group(static_cast<std::uint32_t>(branches_.size() - 1), allowed, used);
     }
     return std::nullopt;
 }
 
-void DetourFinder::push(const Label& label) {
-    labels_.push_back(label);
-    waiting_.push_back(static_cast<std::uint32_t>(labels_.size() - 1));
-    std::push_heap(waiting_.begin(), waiting_.end(), [this](std::uint32_t x, std::uint32_t y) { return comes_later(x, y); });
+/// Pushes the next step of a branch; where length counts, all that have the same widths, since their order depends on
+/// where the branch comes from.
+void DetourFinder::push_group(std::uint32_t index, const std::function<bool(std::uint32_t)>& allowed, const UsedSpaces& used) {
+    const auto later = [this](std::uint32_t x, std::uint32_t y) { return comes_later(x, y); };
+    Branch& branch = branches_[index];
+    ++branch.group;
+    std::optional<WidthTallies::Sum> widths;
+    for (; branch.next < branch.steps.size(); ++branch.next) {
+        const Step& step = branch.steps[branch.next];
+        const WidthTallies::Sum ahead = ways_.ahead(step);
+        if (widths && !(ways_.by_length() && ways_.tallies().equal(*widths, ahead))) return;
+        if (used.has(step.to) || (branch.parent == none && !allowed(step.link))) continue;
+        widths = ahead;
+        const std::uint32_t depth = branch.parent == none ? 1 : labels_[branch.parent].depth + 1;
+        const std::int64_t length = branch.length + (branch.last_link ? ways_.hop(*branch.last_link, step.link) : 0);
+        labels_.push_back({step, index, branch.group, depth, length});
+        waiting_.push_back(static_cast<std::uint32_t>(labels_.size() - 1));
+        std::push_heap(waiting_.begin(), waiting_.end(), later);
+    }
+}
+
+WidthTallies::Sum DetourFinder::so_far(const Label& label) const {
+    return {{branches_[label.branch].before, WidthTallies::empty}, ways_.rank(label.step.link)};
 }
 
 WidthTallies::Sum DetourFinder::whole(const Label& label) const {
     WidthTallies::Sum sum = ways_.ahead(label.step);
-    sum.parts[1] = label.before;
+    sum.parts[1] = branches_[label.branch].before;
     return sum;
 }
 
@@ -72,27 +83,24 @@ bool DetourFinder::comes_later(std::uint32_t x, std::uint32_t y) {
     return compare_ids(x, y) > 0;
 }
 
-/// By the gap ids from the start on; a way that is the beginning of the other comes first.
+/// By the gap ids from the start on. Two labels that wait with the same widths differ in some gap: one that begins the
+/// other has had its turn before the other was pushed.
 int DetourFinder::compare_ids(std::uint32_t x, std::uint32_t y) const {
-    const bool x_longer = labels_[x].depth > labels_[y].depth;
-    const bool same_depth = labels_[x].depth == labels_[y].depth;
-    while (labels_[x].depth > labels_[y].depth) x = labels_[x].parent;
-    while (labels_[y].depth > labels_[x].depth) y = labels_[y].parent;
+    while (labels_[x].depth > labels_[y].depth) x = parent_of(x);
+    while (labels_[y].depth > labels_[x].depth) y = parent_of(y);
     int order = 0;
-    for (; x != y; x = labels_[x].parent, y = labels_[y].parent) {
+    for (; x != none && x != y; x = parent_of(x), y = parent_of(y)) {
         const std::uint32_t x_link = labels_[x].step.link;
         const std::uint32_t y_link = labels_[y].step.link;
         if (x_link != y_link) order = survey_[network_.links()[x_link].gap].id.compare(survey_[network_.links()[y_link].gap].id);
-        if (labels_[x].parent == none) break;
     }
-    if (order != 0 || same_depth) return order;
-    return x_longer ? 1 : -1;
+    return order;
 }
 
 /// Whether the space is reached for the first time; where length counts, also whether by a new gap with the same
 /// widths, since what lies behind the gap decides how long the rest is.
 bool DetourFinder::first_arrival(const Label& label) {
-    const WidthTallies::Sum sum{{label.before, WidthTallies::empty}, ways_.rank(label.step.link)};
+    const WidthTallies::Sum sum = so_far(label);
     const auto [at, is_new] = reached_.try_emplace(label.step.to.value, Reached{sum, {label.step.link}});
     if (is_new) return true;
     Reached& reached = at->second;
@@ -102,18 +110,18 @@ bool DetourFinder::first_arrival(const Label& label) {
     return true;
 }
 
-/// The label's way and the best way on after it, unless that runs into a used space.
-std::optional<std::vector<Step>> DetourFinder::straight_on(std::uint32_t label, const UsedSpaces& used) {
-    std::vector<Step> on;
-    for (Step step = labels_[label].step; !step.ends;) {
+bool DetourFinder::goes_straight_on(Step step, const UsedSpaces& used) {
+    while (!step.ends) {
         step = ways_.best_after(step);
-        if (used.has(step.to)) return std::nullopt;
-        on.push_back(step);
+        if (used.has(step.to)) return false;
     }
+    return true;
+}
+
+std::vector<Step> DetourFinder::steps_to(std::uint32_t label) const {
     std::vector<Step> steps;
-    for (std::uint32_t i = label; i != none; i = labels_[i].parent) steps.push_back(labels_[i].step);
+    for (std::uint32_t i = label; i != none; i = parent_of(i)) steps.push_back(labels_[i].step);
     std::reverse(steps.begin(), steps.end());
-    steps.insert(steps.end(), on.begin(), on.end());
     return steps;
 }
 

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "paths/path_order.h"
+
 #include <algorithm>
 #include <cmath>
-
-#include "paths/entry_path.h"
 
 namespace seamward {
 
@@ -12,6 +12,15 @@ GapIndex pinch_gap(const Survey& survey, const EntryPath& path) {
 }
 
 std::int64_t nanometers_between(const Point& a, const Point& b) { return std::llround(distance(a, b) * 1e9); }
+
+int compare_ids(const Survey& survey, const EntryPath& x, const EntryPath& y) {
+    for (std::size_t i = 0; i < x.gaps.size(); ++i) {
+        const int order = survey[x.gaps[i]].id.compare(survey[y.gaps[i]].id);
+        if (order != 0) return order;
+    }
+    const int order = survey[x.from()].id.compare(survey[y.from()].id);
+    return order != 0 ? order : survey[x.to()].id.compare(survey[y.to()].id);
+}
 
 PathKey::PathKey(const Survey& survey, const EntryPath& path) : survey_(&survey), path_(path), length_(0) {
     const Gap* previous = nullptr;
@@ -30,12 +39,7 @@ bool PathKey::before(const PathKey& other) const {
     if (mine != widths_.end() && theirs != other.widths_.end()) return *mine > *theirs;
     if (widths_.size() != other.widths_.size()) return widths_.size() < other.widths_.size();
     if (length_ != other.length_) return length_ && (!other.length_ || *length_ < *other.length_);
-    for (std::size_t i = 0; i < path_.gaps.size(); ++i) {
-        const int order = (*survey_)[path_.gaps[i]].id.compare((*survey_)[other.path_.gaps[i]].id);
-        if (order != 0) return order < 0;
-    }
-    const auto ends = [&](const EntryPath& path) { return std::pair((*survey_)[path.from()].id, (*survey_)[path.to()].id); };
-    return ends(path_) < ends(other.path_);
+    return compare_ids(*survey_, path_, other.path_) < 0;
 }
 
 }  // namespace seamward

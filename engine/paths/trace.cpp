@@ -11,6 +11,7 @@
 #include "catalog/passage.h"
 #include "network/network.h"
 #include "network/pinches.h"
+#include "paths/path_order.h"
 #include "paths/ranked_paths.h"
 
 namespace seamward {

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <gtest/gtest.h>
 
-#include "paths/entry_path.h"
+#include "paths/path_order.h"
 #include "paths/trace.h"
 #include "tests/support/brute_force.h"
 #include "tests/support/survey_builder.h"

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "network/pinches.h"
+#include "paths/path_order.h"
 #include "paths/ranked_paths.h"
 #include "paths/trace.h"
 #include "tests/support/brute_force.h"
