@@ -183,8 +183,12 @@ void RemainingWays::measure(SpaceIndex space) {
 
 std::int64_t RemainingWays::length_ahead(const Step& step) {
     if (!by_length_ || step.ends) return 0;
-    measure(step.to);
-    return exits(step.to).by_length->shortest(position(step.link));
+    const auto [known, is_new] = length_ahead_.try_emplace((std::uint64_t{step.link} << 32U) | step.to.value, 0);
+    if (is_new) {
+        measure(step.to);
+        known->second = exits(step.to).by_length->shortest(position(step.link));
+    }
+    return known->second;
 }
 
 Step RemainingWays::best_after(const Step& step) {

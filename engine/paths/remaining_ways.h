@@ -4,6 +4,7 @@
 #include <cstdint>
 #include <memory>
 #include <span>
+#include <unordered_map>
 #include <vector>
 
 #include "base/run_context.h"
@@ -77,6 +78,7 @@ private:
     std::vector<Step> steps_;                ///< spanning edges, once from each of their nodes; those of the end node lead back
     bool forest_ = true;                     ///< no ties: the spanning edges are a forest
     std::vector<std::unique_ptr<Exits>> exits_;
+    std::unordered_map<std::uint64_t, std::int64_t> length_ahead_;  ///< by link and the space that it leads to
 };
 
 }  // namespace seamward

@@ -99,6 +99,14 @@ TEST(Exact, FormIsTheSmallest) {
     }
 }
 
+/// Halfway between two doubles and a third more: the digits that fit end exactly halfway, and what is cut off decides.
+/// Lengths and areas within their limits never come to that; the number itself can.
+TEST(Exact, WhatIsCutOffDecidesAHalf) {
+    constexpr Exact::Wide half = ((Exact::Wide{1} << 53U) + 1) << 62U;
+    EXPECT_EQ((Exact{half, 0, 1}).to_double(), std::ldexp(1.0, 115));  // to even
+    EXPECT_EQ((Exact{3 * half + 1, 0, 3}).to_double(), std::ldexp(1.0, 115) + std::ldexp(1.0, 63));
+}
+
 TEST(Exact, SumsAreExact) {
     const auto tenths = [](unsigned n) { return Exact{n, -1, 1}; };
     EXPECT_EQ(sum(tenths(1), tenths(2)).to_double(), 0.3);  // binary fractions give 0.30000000000000004

@@ -53,7 +53,7 @@ TEST(MillimetersText, HasAtMostTwoDecimals) {
     EXPECT_EQ(millimeters_text(length("0.004 mm")), "under 0.01 mm");
 }
 
-/// FACTS.md, "Conversions", digit for digit.
+/// An inch is 25.4 mm exactly; to two decimals, halves up.
 TEST(MillimetersText, AgreesWithTheTableOfConversions) {
     struct Row {
         const char* inches;

@@ -100,7 +100,7 @@ TEST(Length, ZeroHasNoSign) {
     }
 }
 
-/// FACTS.md, "Conversions": inches in millimeters to two decimals.
+/// An inch is 25.4 mm exactly; to two decimals of a millimeter.
 TEST(Length, AgreesWithTheTableOfConversions) {
     constexpr Sized table[] = {{"1/16 in", 1.59},   {"1/8 in", 3.18},    {"3/16 in", 4.76},  {"1/4 in", 6.35},  {"3/8 in", 9.53},
                                {"1/2 in", 12.70},   {"5/8 in", 15.88},   {"3/4 in", 19.05},  {"7/8 in", 22.23}, {"1 in", 25.40},
@@ -134,8 +134,8 @@ TEST(Area, ReadsEveryUnit) {
     for (const Sized& row : table) EXPECT_EQ(parse_area(row.text).value.value_or(NAN), row.value) << row.text;
 }
 
-/// FACTS.md, section 3: 10 in2 are 6,452 mm2; 144 in2 are 0.0929 m2.
-TEST(Area, AgreesWithCodeNumbers) {
+/// An inch is 25.4 mm exactly: 10 in2 are 6,451.6 mm2, and 144 in2, a square foot, 0.0929 m2.
+TEST(Area, AgreesWithTheInch) {
     EXPECT_NEAR(parse_area("10 in2").value.value_or(NAN) * 1e6, 6452, 0.5);
     EXPECT_NEAR(parse_area("144 in2").value.value_or(NAN), 0.0929, 0.00005);
 }

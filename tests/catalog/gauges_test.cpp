@@ -11,14 +11,14 @@ double thickness(const char* id) {
     return gauge == nullptr ? -1 : gauge->thickness;
 }
 
-/// ISO/IEC 7810, size ID-1: 0.76 mm, tolerance 0.68 to 0.84 mm (FACTS.md, section 2).
+/// ISO/IEC 7810, size ID-1: 0.76 mm, tolerance 0.68 to 0.84 mm.
 TEST(ShippedGauges, CardIsWithinItsStandard) {
     EXPECT_EQ(thickness("card"), 0.00076);
     EXPECT_GE(thickness("card"), 0.00068);
     EXPECT_LE(thickness("card"), 0.00084);
 }
 
-/// United States Mint, Coin Specifications (FACTS.md, section 2).
+/// United States Mint, Coin Specifications.
 TEST(ShippedGauges, CoinsAreAsMinted) {
     EXPECT_EQ(thickness("dime"), 0.00135);
     EXPECT_EQ(thickness("cent"), 0.00152);
@@ -30,7 +30,7 @@ TEST(ShippedGauges, CoinsAreAsMinted) {
         EXPECT_EQ(shipped_gauges().find(id)->source, "us-mint") << id;
 }
 
-/// Two stacked cents: 2 x 1.52 mm (FACTS.md, section 2, computed).
+/// Two stacked cents: 2 x 1.52 mm, a cent in the United States Mint's Coin Specifications.
 TEST(ShippedGauges, StackedCentsSayHowTheyWereWorkedOut) {
     EXPECT_EQ(thickness("two-cents"), 0.00304);
     EXPECT_EQ(thickness("three-cents"), 0.00456);
@@ -38,7 +38,7 @@ TEST(ShippedGauges, StackedCentsSayHowTheyWereWorkedOut) {
     EXPECT_FALSE(shipped_gauges().find("three-cents")->computed.empty());
 }
 
-/// FACTS.md, section 2: from memory.
+/// No document was seen for these; drills by their nominal size.
 TEST(ShippedGauges, PencilAndDrillsAreFromMemory) {
     for (const char* id : {"pencil", "drill-1-4-in", "drill-3-8-in", "drill-1-2-in"}) {
         ASSERT_NE(shipped_gauges().find(id), nullptr) << id;
@@ -47,7 +47,7 @@ TEST(ShippedGauges, PencilAndDrillsAreFromMemory) {
     EXPECT_EQ(thickness("drill-1-4-in"), 0.00635);
     EXPECT_EQ(thickness("drill-3-8-in"), 0.009525);
     EXPECT_EQ(thickness("drill-1-2-in"), 0.0127);
-    EXPECT_GT(thickness("pencil"), 0.00635);  // "a pencil that fits proves > 1/4 in"
+    EXPECT_GT(thickness("pencil"), 0.00635);  // a pencil that goes in proves more than 1/4 in
 }
 
 TEST(ShippedGauges, GoFromThinToThick) {

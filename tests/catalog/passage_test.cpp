@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Each rule of the contract at its boundary: it just passes, and a micrometer less just does not.
+// Each rule of docs/catalog.md, "When an animal passes", at its boundary: it just passes, and a micrometer less just does not.
 #include "catalog/passage.h"
 
 #include <gtest/gtest.h>

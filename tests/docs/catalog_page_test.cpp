@@ -1,19 +1,103 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+// The tables of docs/catalog.md against those of engine/catalog, cell by cell and as written there.
 #include <gtest/gtest.h>
 
-#include <filesystem>
-
-#include "base/file_io.h"
+#include "base/document.h"
 #include "catalog/shipped.h"
+#include "tests/docs/page.h"
+#include "tests/support/document_text.h"
 
 namespace seamward::test {
 namespace {
 
-/// The page that error messages send people to lists every animal.
-TEST(CatalogPage, ListsEveryPest) {
-    const std::filesystem::path path = std::filesystem::path(SEAMWARD_SOURCE_FOLDER) / "docs" / "catalog.md";
-    const std::string page = read_file(path, path.string(), 1 << 20);
-    for (const Pest& pest : shipped_pests().rows) EXPECT_NE(page.find('`' + pest.id + '`'), std::string::npos) << pest.id;
+using Cells = std::vector<std::string>;
+
+std::string text_at(Node mapping, std::string_view key) {
+    const Node node = value_of(mapping, key);
+    return node.present() ? std::string(node.text()) : "";
+}
+
+/// A table of engine/catalog as text, for what its reader turns into numbers.
+class TableText {
+public:
+    explicit TableText(const std::string& name)
+        : document_(parse_yaml(page("engine/catalog/" + name + ".yaml"), name)), rows_(value_of(document_.root(), name)) {
+        value_of(document_.root(), "sources").for_each_item([&](Node source) {
+            seen_[text_at(source, "id")] = text_at(source, "seen");
+        });
+    }
+
+    [[nodiscard]] std::string edition() const { return text_at(document_.root(), "edition"); }
+    [[nodiscard]] std::string seen(Node named) const { return seen_.at(text_at(named, "source")); }
+
+    /// What the page must say, row by row.
+    template <class CellsOf>
+    [[nodiscard]] std::map<std::string, Cells> rows(CellsOf&& cells_of) const {
+        std::map<std::string, Cells> rows;
+        rows_.for_each_item([&](Node row) { rows[text_at(row, "id")] = cells_of(row); });
+        return rows;
+    }
+
+private:
+    Document document_;
+    Node rows_;
+    std::map<std::string, std::string> seen_;
+};
+
+void expect_same(const std::map<std::string, Cells>& shown, const std::map<std::string, Cells>& table) {
+    EXPECT_FALSE(table.empty());
+    for (const auto& [id, cells] : table) {
+        if (shown.contains(id))
+            EXPECT_EQ(shown.at(id), cells) << id;
+        else
+            ADD_FAILURE() << "the page has no row for " << id;
+    }
+    for (const auto& [id, cells] : shown) EXPECT_TRUE(table.contains(id)) << id << " is in no table";
+}
+
+TEST(CatalogPage, ShowsThePestsAsInTheirTable) {
+    const TableText pests("pests");
+    const auto table = pests.rows([&](Node row) {
+        Cells cells{text_at(row, "name")};
+        for (const char* key : {"slit", "hole"}) {
+            const Node size = value_of(row, key);
+            cells.push_back(text_at(size, "size"));
+            cells.push_back(text_at(size, "basis") + ", " + pests.seen(size));
+        }
+        cells.push_back(text_at(row, "confidence"));
+        return cells;
+    });
+    EXPECT_EQ(table.size(), shipped_pests().rows.size());
+    const std::string text = page("docs/catalog.md");
+    expect_same(table_below(text, "## Pests"), table);
+    EXPECT_NE(text.find("Edition " + pests.edition() + '.'), std::string::npos);
+}
+
+TEST(CatalogPage, ShowsTheGaugesAsInTheirTable) {
+    const auto table = TableText("gauges").rows([](Node row) {
+        return Cells{text_at(row, "name"), text_at(row, "thickness"), text_at(row, "confidence")};
+    });
+    EXPECT_EQ(table.size(), shipped_gauges().rows.size());
+    expect_same(table_below(page("docs/catalog.md"), "## Gauges"), table);
+}
+
+TEST(CatalogPage, ShowsTheTreatmentsAsInTheirTable) {
+    const TableText treatments("treatments");
+    const auto table = treatments.rows([&](Node row) {
+        return Cells{text_at(row, "name"), text_at(row, "leaves") == "mesh" ? "openings of the mesh" : "nothing open",
+                     text_at(row, "gnawed") == "true" ? "yes" : "no", treatments.seen(row)};
+    });
+    EXPECT_EQ(table.size(), shipped_treatments().rows.size());
+    expect_same(table_below(page("docs/catalog.md"), "## Treatments"), table);
+}
+
+/// The page quotes what the table of treatments quotes.
+TEST(CatalogPage, QuotesTheSourceOfWhatIsGnawed) {
+    const std::string quote = "Rodents can chew through caulk, expanding foam, plastic, wood";
+    std::string text = page("docs/catalog.md");
+    for (char& c : text) c = c == '\n' ? ' ' : c;
+    EXPECT_NE(text.find(quote), std::string::npos);
+    EXPECT_NE(page("engine/catalog/treatments.yaml").find(quote), std::string::npos);
 }
 
 }  // namespace

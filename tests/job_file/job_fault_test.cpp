@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Every class of the contract's "Errors (exit 1)" in a whole job file, with its place and how to mend it.
+// Every class of fault that docs/job-file.md speaks of, in a whole job file, with its place and how to mend it.
 #include <gtest/gtest.h>
 
 #include "job_file/job.h"

@@ -10,8 +10,8 @@
 namespace seamward::test {
 namespace {
 
-/// The job file of the contract, but for the house.
-constexpr std::string_view contract_yaml = R"(seamward: 1                       # format version, required
+/// Every key of gaps that docs/job-file.md has, but for names and notes.
+constexpr std::string_view example_yaml = R"(seamward: 1                       # format version, required
 job: {name: "Larkspur Court, unit 4"}
 spaces:
   - {id: yard, kind: outdoors}
@@ -33,7 +33,7 @@ pests: [bark-scorpion, house-mouse, {id: x, slit: 1.5 mm, hole: 4 mm}]
 closed: [{gap: bib, with: bead}]      # done already
 )";
 
-constexpr std::string_view contract_json = R"({"seamward": 1, "job": {"name": "Larkspur Court, unit 4"},
+constexpr std::string_view example_json = R"({"seamward": 1, "job": {"name": "Larkspur Court, unit 4"},
   "spaces": [{"id": "yard", "kind": "outdoors"}, {"id": "north-wall", "kind": "cavity"}, {"id": "kitchen", "kind": "living"}],
   "gaps": [
     {"id": "screed-north", "between": ["yard", "north-wall"], "slot": {"width": "1.2 mm", "length": "9 m"},
@@ -72,8 +72,8 @@ std::string all_of(const Job& job) {
     return out.str();
 }
 
-TEST(ReadJob, ReadsTheJobFileOfTheContract) {
-    const Job job = parse(contract_yaml);
+TEST(ReadJob, ReadsTheKeysOfThePage) {
+    const Job job = parse(example_yaml);
     EXPECT_EQ(job.name, "Larkspur Court, unit 4");
     ASSERT_EQ(job.survey.spaces.size(), 3U);
     EXPECT_EQ(job.survey.spaces[0].kind, SpaceKind::outdoors);
@@ -96,10 +96,10 @@ TEST(ReadJob, ReadsTheJobFileOfTheContract) {
 
 TEST(ReadJob, IsTheSameFromJson) {
     const ScratchFolder folder;
-    const Job json = read_job(folder.write("job.json", contract_json), RunContext());
-    const Job yaml = read_job(folder.write("job.yaml", contract_yaml), RunContext());
+    const Job json = read_job(folder.write("job.json", example_json), RunContext());
+    const Job yaml = read_job(folder.write("job.yaml", example_yaml), RunContext());
     EXPECT_EQ(all_of(json), all_of(yaml));
-    EXPECT_EQ(all_of(yaml), all_of(parse(contract_yaml)));
+    EXPECT_EQ(all_of(yaml), all_of(parse(example_yaml)));
     EXPECT_EQ(json.survey.gaps.size(), 5U);
 }
 
@@ -225,7 +225,7 @@ TEST(ReadJob, StopsWhenCalledOff) {
     const ScratchFolder folder;
     RunContext context;
     context.cancel();
-    const auto path = folder.write("job.yaml", contract_yaml);
+    const auto path = folder.write("job.yaml", example_yaml);
     EXPECT_THROW((void)read_job(path, context), Cancelled);
 }
 

@@ -9,7 +9,7 @@ command_case(help_short ARGS -h EXIT 0 OUT "Usage: seamward.*trace")
 command_case(version ARGS --version EXIT 0 OUT "^[0-9]+\\.[0-9]+\\.[0-9]+\n$")
 command_case(trace_help ARGS trace --help EXIT 0 OUT "JOB.*--pest.*--to.*--top.*--json")
 
-# Wrong usage: exit 2, and nothing on standard output.
+# Wrong usage: exit 2 and a message on standard error; standard output is empty, or with --json a document of errors.
 command_case(no_arguments EXIT 2 ERR "Usage: seamward")
 command_case(unknown_command ARGS trcae ${J}/one.yaml EXIT 2 ERR "unknown command \"trcae\"; did you mean trace\\?")
 command_case(unknown_command_far_off ARGS zebra EXIT 2 ERR "unknown command \"zebra\".*trace")
@@ -55,7 +55,7 @@ command_case(empty_job ARGS trace ${J}/empty.yaml EXIT 0 OUT "Check: this survey
 command_case(no_way_in ARGS trace ${J}/shut.yaml EXIT 0 OUT "1 closed already.*No way in")
 command_case(no_way_in_for_a_pest ARGS trace ${J}/one.yaml --pest house-mouse EXIT 0 OUT "No way in.*House mouse")
 command_case(count ARGS trace ${J}/sources.yaml EXIT 0 OUT "dry floor drain > .grate, 13/64 in, one of 8, stays open: drain. > laundry")
-command_case(sizes_and_sources ARGS trace ${J}/contract.yaml EXIT 0 OUT "Bark scorpion.*1/16 in .1.59 mm.*said, not measured, from memory.*unsure.*House mouse.*slit 6 mm .about 15/64 in., published advice")
+command_case(sizes_and_sources ARGS trace ${J}/example.yaml EXIT 0 OUT "Bark scorpion.*1/16 in .1.59 mm.*said, not measured, from memory.*unsure.*House mouse.*slit 6 mm .about 15/64 in., published advice")
 command_case(top_in_words ARGS trace ${J}/one.yaml --top all EXIT 2 ERR "\"all\" is not a whole number")
 command_case(pests_in_one_word ARGS trace ${J}/one.yaml --pest bat,house-mouse EXIT 2 ERR "repeat --pest")
 command_case(filter_is_said ARGS trace ${J}/one.yaml --pest house-mouse EXIT 0 OUT "Only ways open to: House mouse")
@@ -75,7 +75,7 @@ command_case(json_ties ARGS trace ${J}/ties.yaml --json EXIT 0 OUT "\"to\": \"r1
 command_case(json_first_pinch ARGS trace ${J}/equal-pinch.yaml --json EXIT 0 OUT "\"pinch_mm\": 1.5875,.*\"pinch_gap\": \"m-middle\"")
 command_case(json_several_pests ARGS trace ${J}/two-pests.yaml --pest bark-scorpion --pest house-mouse --json EXIT 0 OUT "\"to\": \"laundry\".*\"to\": \"kitchen\"")
 command_case(json_pest_of_the_job ARGS trace ${J}/two-pests.yaml --pest own-beetle --json EXIT 0 OUT "\"to\": \"laundry\".*\"to\": \"bath\".*\"to\": \"kitchen\"")
-command_case(json_to_a_cavity ARGS trace ${J}/inside.yaml --to wall --json EXIT 0 OUT "\"to\": \"wall\",.*\"gaps\": .\"screed\".")
+command_case(json_to_a_cavity ARGS trace ${J}/inside.yaml --to wall --json EXIT 0 OUT "^{\n  \"paths\": .{\n      \"rank\": 1,\n      \"from\": \"yard\",\n      \"to\": \"wall\",\n      \"pinch_mm\": 1\\.2,\n      \"pinch_gap\": \"screed\",\n      \"gaps\": .\"screed\".,\n      \"spaces\": .\"yard\", \"wall\".,\n      \"open_to\": ..\n    }.,\n  \"rooms\": .{\n      \"space\": \"wall\",\n      \"pinch_mm\": 1\\.2,\n      \"open_to\": ..\n    }.,\n  \"notes\": .\"bedroom-door: leads from room to room. a way in is told as far as its first room\".\n}\n$")
 command_case(json_to_two_spaces ARGS trace ${J}/inside.yaml --to wall --to garage --json EXIT 0 OUT "\"gaps\": .\"garage-door\"..*\"gaps\": .\"screed\".")
 command_case(json_to_a_space_named_no ARGS trace ${J}/names.yaml --to no --json EXIT 0 OUT "\"to\": \"no\",.*\"gaps\": .\"~\".")
 command_case(json_to_a_space_of_another_script ARGS trace ${J}/names.yaml --to 厨房 --json EXIT 0 OUT "\"to\": \"厨房\",.*\"gaps\": .\"🕳\".")

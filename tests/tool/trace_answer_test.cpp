@@ -29,9 +29,9 @@ std::string ways(const Document& document) {
 
 Node path(const Document& document, std::size_t rank) { return item_of(value_of(document.root(), "paths"), rank - 1); }
 
-/// The field names of the contract, and no others.
-TEST(TraceAnswer, HasTheFieldsOfTheContract) {
-    const Document document = answer("contract");
+/// The field names of docs/commands.md, "The JSON answer", and no others.
+TEST(TraceAnswer, HasTheFieldsOfThePage) {
+    const Document document = answer("example");
     EXPECT_EQ(document_text(path(document, 1)),
               "{'rank': 1, 'from': 'yard', 'to': 'kitchen', 'pinch_mm': 2.5, 'pinch_gap': 'sink-pipe', 'gaps': ['louver', "
               "'sink-pipe'], "

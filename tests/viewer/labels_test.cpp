@@ -23,6 +23,40 @@ TEST(PlaceLabels, KeepApartAndInside) {
     }
 }
 
+/// Labels of other gaps leave a marker alone, even where a line has to be covered instead.
+TEST(PlaceLabels, KeepOffMarkers) {
+    const QRectF area(0, 0, 800, 600);
+    std::vector<KeptClear> kept;
+    for (int i = 0; i < 12; ++i) kept.push_back({{400 + 70 * std::cos(i * 0.5236), 300 + 70 * std::sin(i * 0.5236)}, 14});
+    for (int x = 0; x < 800; x += 20) {
+        for (int y = 0; y < 600; y += 20) kept.push_back({{x * 1.0, y * 1.0}, 0});
+    }
+    const std::vector<LabelWish> wishes{{{400, 300}, {160, 50}, 46}, {{430, 310}, {90, 22}, 26}};
+    for (const QRectF& place : place_labels(wishes, kept, area)) {
+        for (int i = 0; i < 12; ++i) EXPECT_FALSE(place.intersects(QRectF(kept[i].at - QPointF(14, 14), QSizeF(28, 28)))) << i;
+    }
+}
+
+TEST(PlaceLabels, PinTheOneWithoutAPosition) {
+    const std::vector<LabelWish> wishes{{{12, 12}, {200, 60}, 46, true}, {{30, 40}, {24, 24}, 11}};
+    const auto places = place_labels(wishes, {}, QRectF(12, 12, 700, 500));
+    EXPECT_EQ(places[0], QRectF(12, 12, 200, 60));
+    EXPECT_FALSE(places[1].intersects(places[0]));
+}
+
+TEST(FreePlace, IsFreeOrNone) {
+    const QRectF area(0, 0, 400, 300);
+    const LabelWish wish{{200, 150}, {60, 18}};
+    EXPECT_EQ(free_place(wish, {}, {}, area)->center(), wish.anchor);
+    const std::vector<KeptClear> beside{{{195, 150}, 8}};
+    const auto moved = free_place(wish, {}, beside, area);
+    ASSERT_TRUE(moved);
+    EXPECT_FALSE(moved->intersects(QRectF(187, 142, 16, 16)));
+    const std::vector<QRectF> taken{area};
+    EXPECT_FALSE(free_place(wish, taken, {}, area));
+    EXPECT_FALSE(free_place({{2, 2}, {600, 18}}, {}, {}, area));
+}
+
 /// From any side, in any shape of window, the whole box is seen, and fills the picture one way or the other.
 TEST(OrbitCamera, FitsTheHouse) {
     const Box box{{-9, -8, 0}, {9, 8, 5}};

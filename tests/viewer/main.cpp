@@ -6,12 +6,14 @@
 
 #include "tests/viewer/own_screen.h"
 #include "window/look.h"
+#include "window/runtime_folder.h"
 
 int main(int argc, char** argv) {
     testing::InitGoogleTest(&argc, argv);
     if (testing::GTEST_FLAG(list_tests)) return RUN_ALL_TESTS();
     try {
         const seamward::viewer::test::OwnScreen screen;
+        const seamward::viewer::RuntimeFolder runtime_folder;
         seamward::viewer::prepare_graphics();
         QApplication application(argc, argv);
         QApplication::setQuitOnLastWindowClosed(false);

@@ -16,6 +16,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "panels/way_row.h"
 #include "window/main_window.h"
 
 namespace seamward::viewer::test {
@@ -56,9 +57,10 @@ protected:
         QTest::mouseRelease(&canvas(), button, Qt::NoModifier, from + by);
     }
     PictureCanvas& canvas() { return *window.findChild<PictureCanvas*>(); }
-    /// The ways that the engine gives for one animal of the job.
-    std::vector<EntryPath> expected(int animal) {
+    /// The ways that the engine gives for one animal of the job, or all, and into one room, or all.
+    std::vector<EntryPath> expected(int animal, int room = JobDocument::all_rooms) {
         TraceSettings settings{.top = JobDocument::ways_wanted};
+        if (room >= 0) settings.to = {document.rooms()[static_cast<std::size_t>(room)]};
         if (animal >= 0) settings.pests = {document.job().pests[static_cast<std::size_t>(animal)]};
         return paths(trace(document.job().survey, settings, RunContext()));
     }
@@ -125,6 +127,92 @@ TEST_F(Window, TracesForTheAnimalChosen) {
     EXPECT_EQ(paths(document.ways()), expected(JobDocument::all_animals));
 }
 
+TEST_F(Window, TracesIntoTheRoomChosen) {
+    open(demo);
+    auto& rooms = part<QComboBox>("rooms");
+    EXPECT_EQ(rooms.count(), static_cast<int>(document.rooms().size()) + 1);
+    EXPECT_EQ(rooms.itemText(0), "All rooms");
+    QSignalSpy found(&document, &JobDocument::ways_found);
+    QTest::keyClick(&rooms, Qt::Key_End);
+    ASSERT_TRUE(found.wait(20'000));
+    const int last = static_cast<int>(document.rooms().size()) - 1;
+    EXPECT_EQ(document.room(), last);
+    EXPECT_EQ(paths(document.ways()), expected(JobDocument::all_animals, last));
+    for (const RankedPath& way : document.ways().paths) EXPECT_EQ(way.path.to(), document.rooms().back());
+    EXPECT_TRUE(part<QLabel>("count").text().contains("into " + rooms.currentText()));
+    // Animal and room together; the lists follow the document.
+    document.choose_animal(0);
+    ASSERT_TRUE(found.wait(20'000));
+    EXPECT_EQ(part<QComboBox>("animals").currentIndex(), 1);
+    EXPECT_EQ(rooms.currentIndex(), last + 1);
+    EXPECT_EQ(paths(document.ways()), expected(0, last));
+    open(demo);
+    EXPECT_EQ(document.room(), JobDocument::all_rooms);
+    EXPECT_EQ(rooms.currentIndex(), 0);
+}
+
+TEST_F(Window, SaysWhatMustStayOpen) {
+    const QTemporaryDir folder;
+    open_text(folder,
+              "seamward: 1\nspaces: [{id: yard, kind: outdoors}, {id: den, kind: living}]\n"
+              "gaps: [{id: weep, between: [yard, den], hole: {diameter: 5 mm}, duty: weep, at: [0 m, 0 m, 0 m]},\n"
+              "       {id: flood, between: [yard, den], slot: {width: 4 mm, length: 1 m}, at: [3 m, 0 m, 0 m],\n"
+              "        closing: {never: \"water passes\"}, evidence: {how: assumed}}]\n");
+    const auto in_picture = [&] {
+        const auto& words = canvas().scene().callouts();
+        const auto box =
+            std::find_if(words.begin(), words.end(), [](const Callout& c) { return c.kind == Callout::Kind::smallest; });
+        return box == words.end() ? QString() : box->heading + '\n' + box->text;
+    };
+    auto& ways = part<QListWidget>("ways");
+    EXPECT_TRUE(in_picture().endsWith("weep\nstays open: weep"));
+    EXPECT_TRUE(part<QTextBrowser>("steps").toPlainText().contains("stays open: weep"));
+    EXPECT_EQ(ways.item(0)->data(WayRow::stays).toString(), "stays open: weep");
+    QTest::keyClick(&ways, Qt::Key_Down);
+    EXPECT_TRUE(in_picture().endsWith("never close: water passes"));
+    EXPECT_TRUE(in_picture().contains("assumed"));
+    EXPECT_TRUE(part<QTextBrowser>("steps").toPlainText().contains("never close: water passes"));
+    EXPECT_EQ(ways.item(1)->data(WayRow::stays).toString(), "never close: water passes");
+    EXPECT_TRUE(ways.item(1)->data(WayRow::width).toString().endsWith(", assumed"));
+}
+
+TEST_F(Window, SaysThatThePositionOfTheSmallestGapIsMissing) {
+    const QTemporaryDir folder;
+    open_text(folder,
+              "seamward: 1\nspaces: [{id: yard, kind: outdoors}, {id: wall, kind: cavity}, {id: den, kind: living}]\n"
+              "gaps: [{id: a, between: [yard, wall], hole: {diameter: 5 mm}},\n"
+              "       {id: b, between: [wall, den], hole: {diameter: 9 mm}, at: [3 m, 0 m, 0 m]}]\n");
+    const auto& words = canvas().scene().callouts();
+    const auto of = [&](Callout::Kind kind) {
+        std::vector<Callout> all;
+        std::copy_if(words.begin(), words.end(), std::back_inserter(all), [&](const Callout& c) { return c.kind == kind; });
+        return all;
+    };
+    ASSERT_EQ(of(Callout::Kind::smallest).size(), 1U);
+    EXPECT_FALSE(of(Callout::Kind::smallest)[0].at);
+    EXPECT_TRUE(of(Callout::Kind::smallest)[0].text.contains("position not given"));
+    // The first gap that is shown is not where the way begins.
+    ASSERT_EQ(of(Callout::Kind::end).size(), 2U);
+    EXPECT_EQ(of(Callout::Kind::end)[0].heading, "from yard\ngap 1: position not given");
+    EXPECT_EQ(of(Callout::Kind::end)[1].heading, "into den");
+    EXPECT_EQ(of(Callout::Kind::axis).size(), 2U);
+}
+
+TEST_F(Window, SaysWhyNoWayCanBe) {
+    const QTemporaryDir folder;
+    open_text(folder,
+              "seamward: 1\nspaces: [{id: wall, kind: cavity}, {id: den, kind: living}]\n"
+              "gaps: [{id: a, between: [wall, den], hole: {diameter: 3 mm}, at: [0 m, 0 m, 0 m]}]\n");
+    EXPECT_TRUE(part<QLabel>("none").isVisible());
+    EXPECT_TRUE(part<QLabel>("remarks").isVisible());
+    EXPECT_TRUE(part<QLabel>("remarks").text().contains("no outdoors or source space"));
+    open_text(folder,
+              "seamward: 1\nspaces: [{id: yard, kind: outdoors}, {id: wall, kind: cavity}]\n"
+              "gaps: [{id: a, between: [wall, yard], hole: {diameter: 3 mm}, at: [0 m, 0 m, 0 m]}]\n");
+    EXPECT_TRUE(part<QLabel>("remarks").text().contains("no living space"));
+    EXPECT_EQ(part<QComboBox>("rooms").count(), 1);
+}
+
 TEST_F(Window, ShowsOtherWaysForASmallerAnimal) {
     const QTemporaryDir folder;
     open_text(folder,
@@ -150,10 +238,12 @@ TEST_F(Window, AnswersTheNewestQuestionOnly) {
     const int animals = static_cast<int>(document.job().pests.size());
     for (int round = 0; round < 50; ++round) {
         for (int animal = animals - 1; animal >= 0; --animal) document.choose_animal(animal);
+        document.choose_room(round % 3);
     }
     QTRY_VERIFY_WITH_TIMEOUT(!document.is_busy(), 20'000);
     EXPECT_EQ(document.animal(), 0);
-    EXPECT_EQ(paths(document.ways()), expected(0));
+    EXPECT_EQ(document.room(), 1);
+    EXPECT_EQ(paths(document.ways()), expected(0, 1));
     EXPECT_EQ(found.count(), 1);
 }
 
@@ -203,7 +293,8 @@ TEST_F(Window, SaysThatThereIsNoWayIn) {
     EXPECT_EQ(document.way(), JobDocument::no_way);
     EXPECT_TRUE(part<QLabel>("none").isVisible());
     EXPECT_TRUE(part<QLabel>("none").text().contains("House mouse"));
-    EXPECT_TRUE(canvas().scene().callouts().empty());
+    for (const Callout& callout : canvas().scene().callouts())
+        EXPECT_TRUE(callout.kind == Callout::Kind::room || callout.kind == Callout::Kind::axis);
 }
 
 TEST_F(Window, TurnsThePictureAndFindsTheWholeHouseAgain) {

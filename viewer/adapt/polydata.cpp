@@ -100,7 +100,7 @@ vtkSmartPointer<vtkPolyData> arrow_points(const WayLine& way, double spacing, do
     headings->SetNumberOfComponents(3);
     for (const WayLeg& leg : way.legs) {
         const double length = length_of(leg.line);
-        if (length < least) continue;
+        if (!leg.sure || length < least) continue;
         const double arrows = std::max(1.0, std::floor(length / spacing));
         for (double i = 0; i < arrows; ++i) add_arrow(leg.line, length * (i + 0.5) / arrows, *points, *headings);
     }

@@ -38,8 +38,8 @@ inline constexpr const char* size_array = "size";  ///< meters across
 /// Name of the array of unit vectors that arrow_points() fills.
 inline constexpr const char* heading_array = "heading";
 
-/// Points where arrowheads stand on a way in, about every `spacing` meters and at least one on each leg that is longer
-/// than `least` meters, with the direction of travel there.
+/// Points where arrowheads stand on the sure legs of a way in, about every `spacing` meters and at least one on each leg that is
+/// longer than `least` meters, with the direction of travel there.
 [[nodiscard]] vtkSmartPointer<vtkPolyData> arrow_points(const WayLine& way, double spacing, double least);
 
 }  // namespace seamward::viewer

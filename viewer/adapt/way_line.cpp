@@ -40,6 +40,14 @@ std::vector<Point> leg(const std::array<Point, 4>& p) {
 /// The point as far beyond `end` as `before` is on this side of it.
 Point mirrored(const Point& before, const Point& end) { return mixed(before, end, 2); }
 
+std::vector<Point> straight(const Point& from, const Point& to) {
+    std::vector<Point> line;
+    if (distance(from, to) <= same_place) return line;
+    for (int piece = 0; piece <= pieces_per_leg; ++piece)
+        line.push_back(mixed(from, to, static_cast<double>(piece) / pieces_per_leg));
+    return line;
+}
+
 }  // namespace
 
 std::vector<std::vector<Point>> smooth_legs(std::span<const Point> stops) {
@@ -95,9 +103,12 @@ std::vector<std::vector<Point>> joint_lines(const Survey& survey, std::span<cons
     std::set<std::pair<GapIndex, GapIndex>> told;
     std::vector<std::vector<Point>> lines;
     const auto add = [&](const EntryPath& path, bool draw) {
-        std::optional<GapIndex> last;  // that has a position
+        std::optional<GapIndex> last;  // the gap before, if it has a position
         for (const GapIndex gap : path.gaps) {
-            if (!survey[gap].at) continue;
+            if (!survey[gap].at) {
+                last.reset();
+                continue;
+            }
             if (last && told.insert(std::minmax(*last, gap)).second && draw) {
                 lines.push_back({frame.to_scene(*survey[*last].at), frame.to_scene(*survey[gap].at)});
             }
@@ -111,17 +122,23 @@ std::vector<std::vector<Point>> joint_lines(const Survey& survey, std::span<cons
 
 WayLine way_line(const Survey& survey, const EntryPath& path, const PictureFrame& frame) {
     WayLine way;
-    std::vector<Point> points;
+    std::vector<Point> run;  // stops without a missing one between them
+    const auto end_run = [&] {
+        for (std::vector<Point>& line : smooth_legs(run)) way.legs.push_back({std::move(line), true});
+        run.clear();
+    };
     for (std::size_t step = 0; step < path.gaps.size(); ++step) {
         const Gap& gap = survey[path.gaps[step]];
         if (!gap.at) continue;
-        way.stops.push_back({step, frame.to_scene(*gap.at)});
-        points.push_back(way.stops.back().at);
+        const Point at = frame.to_scene(*gap.at);
+        if (!way.stops.empty() && way.stops.back().step + 1 != step) {
+            end_run();
+            way.legs.push_back({straight(way.stops.back().at, at), false});
+        }
+        way.stops.push_back({step, at});
+        run.push_back(at);
     }
-    const std::vector<std::vector<Point>> lines = smooth_legs(points);
-    for (std::size_t i = 0; i < lines.size(); ++i) {
-        way.legs.push_back({lines[i], way.stops[i].step + 1 == way.stops[i + 1].step});
-    }
+    end_run();
     return way;
 }
 

@@ -18,8 +18,8 @@ struct WayStop {
 
 /// The line from one stop to the next.
 struct WayLeg {
-    std::vector<Point> line;  ///< scene, smooth, no two points in a row alike; empty when both stops are in one place
-    bool sure = true;         ///< false: gaps without a position lie between the two stops
+    std::vector<Point> line;  ///< scene, no two points in a row alike; empty when both stops are in one place
+    bool sure = true;         ///< false: gaps without a position lie between the two stops; the line is only straight then
 };
 
 /// A way in as the picture shows it.
@@ -31,7 +31,8 @@ struct WayLine {
 /// The line of a path through the positions of its gaps.
 [[nodiscard]] WayLine way_line(const Survey& survey, const EntryPath& path, const PictureFrame& frame);
 
-/// The straight lines from gap to gap of several paths, each pair of gaps once, without those of `but`. Scene.
+/// The straight lines from gap to gap of several paths, each pair of gaps once, without those of `but` and without
+/// stretches past a gap that has no position. Scene.
 [[nodiscard]] std::vector<std::vector<Point>> joint_lines(const Survey& survey, std::span<const RankedPath> paths,
                                                           const RankedPath* but, const PictureFrame& frame);
 

@@ -4,22 +4,29 @@
 #include <filesystem>
 
 #include "base/diagnostics.h"
+#include "paths/remarks.h"
 
 namespace seamward::viewer {
+
+struct JobDocument::Found {
+    Trace ways;
+    QStringList remarks;
+};
 
 struct JobDocument::Opened {
     std::shared_ptr<const Job> job;
     QString title;
-    Trace ways;
+    Found found;
 };
 
 namespace {
 
-TraceSettings settings_for(const Job& job, int animal) {
-    TraceSettings settings;
-    settings.top = JobDocument::ways_wanted;
-    if (animal != JobDocument::all_animals) settings.pests.push_back(job.pests[static_cast<std::size_t>(animal)]);
-    return settings;
+std::vector<SpaceIndex> rooms_of(const Survey& survey) {
+    std::vector<SpaceIndex> rooms;
+    for (std::uint32_t i = 0; i < survey.spaces.size(); ++i) {
+        if (survey.spaces[i].is_living() && !survey.spaces[i].starts_paths()) rooms.push_back({i});
+    }
+    return rooms;
 }
 
 }  // namespace
@@ -35,7 +42,7 @@ void JobDocument::open(const QString& path) {
         Opened result;
         result.job = std::make_shared<const Job>(read_job(file, context));
         result.title = QString::fromStdString(heading(*result.job, file));
-        result.ways = trace(result.job->survey, settings_for(*result.job, all_animals), context);
+        result.found = traced(*result.job, {.top = ways_wanted}, context);
         return [this, result] { take(result); };
     });
 }
@@ -44,10 +51,30 @@ void JobDocument::choose_animal(int animal) {
     if (!has_job() || opening_ || animal == animal_) return;
     if (animal < all_animals || animal >= static_cast<int>(job_->pests.size())) return;
     animal_ = animal;
+    trace_again();
+}
+
+void JobDocument::choose_room(int room) {
+    if (!has_job() || opening_ || room == room_) return;
+    if (room < all_rooms || room >= static_cast<int>(rooms_.size())) return;
+    room_ = room;
+    trace_again();
+}
+
+void JobDocument::trace_again() {
+    TraceSettings settings{.top = ways_wanted};
+    if (animal_ != all_animals) settings.pests.push_back(job_->pests[static_cast<std::size_t>(animal_)]);
+    if (room_ != all_rooms) settings.to.push_back(rooms_[static_cast<std::size_t>(room_)]);
     set_busy(tr("Looking for ways in"));
-    ask([this, animal, job = job_](const RunContext& context) -> Answer {
-        return [this, ways = trace(job->survey, settings_for(*job, animal), context)] { take_ways(ways); };
+    ask([this, settings, job = job_](const RunContext& context) -> Answer {
+        return [this, found = traced(*job, settings, context)] { take_ways(found); };
     });
+}
+
+JobDocument::Found JobDocument::traced(const Job& job, const TraceSettings& settings, const RunContext& context) {
+    Found found{trace(job.survey, settings, context), {}};
+    for (const std::string& remark : remarks_on(job, settings)) found.remarks << QString::fromStdString(remark);
+    return found;
 }
 
 void JobDocument::ask(Question question) {
@@ -87,10 +114,12 @@ void JobDocument::take(const Opened& result) {
     ways_ = {};
     way_ = no_way;
     animal_ = all_animals;
+    room_ = all_rooms;
     job_ = result.job;
+    rooms_ = rooms_of(job_->survey);
     title_ = result.title;
     emit opened();
-    take_ways(result.ways);
+    take_ways(result.found);
 }
 
 void JobDocument::fail(const OpenFault& fault) {
@@ -99,8 +128,9 @@ void JobDocument::fail(const OpenFault& fault) {
     emit open_failed(fault);
 }
 
-void JobDocument::take_ways(Trace ways) {
-    ways_ = std::move(ways);
+void JobDocument::take_ways(const Found& found) {
+    ways_ = found.ways;
+    remarks_ = found.remarks;
     way_ = ways_.paths.empty() ? no_way : 0;
     set_busy({});
     emit ways_found();

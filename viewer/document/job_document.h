@@ -4,6 +4,7 @@
 #include <QMetaType>
 #include <QObject>
 #include <QString>
+#include <QStringList>
 #include <memory>
 
 #include "document/newest_task.h"
@@ -18,13 +19,14 @@ struct OpenFault {
     bool in_input = false;  ///< the input is bad; otherwise the program failed
 };
 
-/// The open job, its ways in for the animal chosen, and the way in chosen. Lives on the window's thread; files are read
-/// and ways are traced on a thread of its own.
+/// The open job, its ways in for the animal and into the room chosen, and the way in chosen. Lives on the window's
+/// thread; files are read and ways are traced on a thread of its own.
 class JobDocument : public QObject {
     Q_OBJECT
 
 public:
     static constexpr int all_animals = -1;
+    static constexpr int all_rooms = -1;
     static constexpr int no_way = -1;
     static constexpr std::size_t ways_wanted = 25;
 
@@ -35,6 +37,8 @@ public:
     void open(const QString& path);
     /// Traces again for one animal, by its position in the job's pests, or for `all_animals`: ways_found() follows.
     void choose_animal(int animal);
+    /// The same for one room, by its position in rooms(), or for `all_rooms`.
+    void choose_room(int room);
     /// Chooses a way in by its position in ways().paths, or `no_way`.
     void choose_way(int way);
 
@@ -43,7 +47,12 @@ public:
     [[nodiscard]] const Job& job() const { return *job_; }
     [[nodiscard]] QString title() const { return title_; }
     [[nodiscard]] const Trace& ways() const { return ways_; }
+    /// What in the survey ought to be looked at again, a sentence each.
+    [[nodiscard]] const QStringList& remarks() const { return remarks_; }
+    /// Rooms of the job where ways in can end, in its order.
+    [[nodiscard]] const std::vector<SpaceIndex>& rooms() const { return rooms_; }
     [[nodiscard]] int animal() const { return animal_; }
+    [[nodiscard]] int room() const { return room_; }
     [[nodiscard]] int way() const { return way_; }
     /// The way in chosen, or null.
     [[nodiscard]] const RankedPath* chosen() const;
@@ -58,6 +67,7 @@ signals:
     void busy_changed(const QString& doing);
 
 private:
+    struct Found;
     struct Opened;
     using Answer = std::function<void()>;                       ///< run on the window's thread
     using Question = std::function<Answer(const RunContext&)>;  ///< run on the document's own
@@ -66,12 +76,17 @@ private:
     void set_busy(const QString& doing);
     void take(const Opened& result);
     void fail(const OpenFault& fault);
-    void take_ways(Trace ways);
+    void take_ways(const Found& found);
+    void trace_again();
+    [[nodiscard]] static Found traced(const Job& job, const TraceSettings& settings, const RunContext& context);
 
     std::shared_ptr<const Job> job_;
     QString title_;
     Trace ways_;
+    QStringList remarks_;
+    std::vector<SpaceIndex> rooms_;
     int animal_ = all_animals;
+    int room_ = all_rooms;
     int way_ = no_way;
     bool busy_ = false;
     bool opening_ = false;

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QString>
+#include <QStringList>
 
 #include "job_file/job.h"
 #include "paths/trace.h"
@@ -19,17 +20,30 @@ namespace seamward::viewer {
 /// The same with where it stands on the way: "sweep under the garage-to-house door, gap 2 of 2".
 [[nodiscard]] QString smallest_gap_place_text(const Survey& survey, const RankedPath& way);
 
+/// "stays open: combustion air", "never close: smoke has to leave": that a gap is not for plugging, and why; empty when
+/// it may be closed.
+[[nodiscard]] QString stays_open_text(const Gap& gap);
+
 /// "Way in 1: into hall, smallest gap 11/32 in (8.73 mm), sweep under the door": one row of the list for a screen
-/// reader. `row` counts from 0.
+/// reader, with whether that gap stays open. `row` counts from 0.
 [[nodiscard]] QString row_text(const Survey& survey, const RankedPath& way, int row);
+
+/// "Open to: House mouse; perhaps Norway rat, if widths are larger by their plus-minus."
+[[nodiscard]] QString open_to_text(const Job& job, const RankedPath& way);
 
 /// A way gap by gap, its smallest gap in things at hand, and the job's animals that get through. HTML.
 [[nodiscard]] QString steps_html(const Job& job, const RankedPath& way, int row);
 
-/// "garage door, lower corners\nslot, 1/2 in (12.7 mm)": a gap in the picture under the mouse.
+/// What to look at again in the survey, under a heading of its own; empty without remarks. HTML.
+[[nodiscard]] QString remarks_html(const QStringList& remarks);
+
+/// "garage door, lower corners\nslot, 1/2 in (12.7 mm)": a gap in the picture under the mouse, with whether it stays open.
 [[nodiscard]] QString gap_text(const Gap& gap);
 
 /// "3/64 in (1.2 mm)"
 [[nodiscard]] QString width_words(double meters);
+
+/// "3/64 in (1.2 mm), assumed": the clear width of a gap, and whether nobody measured it.
+[[nodiscard]] QString gap_width_text(const Gap& gap);
 
 }  // namespace seamward::viewer

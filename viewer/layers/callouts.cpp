@@ -26,6 +26,11 @@ QFont small_font(QFont font) {
     return font;
 }
 
+QFont room_font(QFont font) {
+    font.setItalic(true);
+    return small_font(font);
+}
+
 QSizeF text_size(const QFont& font, const QString& text, double width = text_width) {
     return QFontMetricsF(font).boundingRect(QRectF(0, 0, width, 1000), Qt::TextWordWrap, text).size();
 }
@@ -42,6 +47,8 @@ QSizeF size_of(const Callout& callout, const QFont& font) {
             const double height = QFontMetricsF(heading_font(font)).height() + 4;
             return {std::max(height, QFontMetricsF(heading_font(font)).horizontalAdvance(callout.heading) + 10), height};
         }
+        case Callout::Kind::axis: return text_size(heading_font(font), callout.heading) + QSizeF(4, 0);
+        case Callout::Kind::room: return text_size(room_font(font), callout.heading) + QSizeF(10, 2);
         case Callout::Kind::end: break;
     }
     return text_size(small_font(font), callout.heading) + QSizeF(18, 8);
@@ -51,10 +58,17 @@ double away(Callout::Kind kind) {
     switch (kind) {
         case Callout::Kind::smallest: return 46;
         case Callout::Kind::step: return 11;
+        case Callout::Kind::axis:
+        case Callout::Kind::room: return 1;
         case Callout::Kind::end: break;
     }
     return 26;
 }
+
+/// Left out where something else stands, and close to its point otherwise.
+bool is_faint(const Callout& callout) { return callout.kind == Callout::Kind::axis || callout.kind == Callout::Kind::room; }
+
+bool is_orange(const Callout& callout) { return callout.kind == Callout::Kind::smallest || callout.is_smallest; }
 
 void paint_leader(QPainter& painter, const QPointF& anchor, const QRectF& place, const QColor& color) {
     const QPointF end(std::clamp(anchor.x(), place.left() + 6, place.right() - 6),
@@ -72,61 +86,108 @@ void paint_box(QPainter& painter, const QRectF& place, const QColor& fill, const
     painter.drawRoundedRect(place, radius, radius);
 }
 
+void paint_smallest(QPainter& painter, const Callout& callout, const QRectF& place, const QFont& font) {
+    paint_box(painter, place, QColor(255, 253, 249), palette::smallest, 7);
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(palette::smallest);
+    painter.drawRoundedRect(QRectF(place.left() + 5, place.top() + 6, 4, place.height() - 12), 2, 2);
+    const QRectF inside = place.adjusted(pad_x + 6, pad_y, -pad_x, -pad_y);
+    painter.setPen(palette::ink);
+    painter.setFont(heading_font(font));
+    painter.drawText(inside, Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, callout.heading);
+    painter.setFont(font);
+    painter.drawText(inside, Qt::AlignLeft | Qt::AlignBottom | Qt::TextWordWrap, callout.text);
+}
+
+/// Words without a box; `paper` sets them off from what is behind.
+void paint_plain(QPainter& painter, const Callout& callout, const QRectF& place, const QFont& font, const QColor& paper) {
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(paper);
+    painter.drawRoundedRect(place, 4, 4);
+    painter.setPen(palette::soft_ink);
+    painter.setFont(font);
+    painter.drawText(place, Qt::AlignCenter | Qt::TextWordWrap, callout.heading);
+}
+
 void paint(QPainter& painter, const Callout& callout, const QRectF& place, const QFont& font) {
-    const bool orange = callout.kind == Callout::Kind::smallest || callout.is_smallest;
     switch (callout.kind) {
-        case Callout::Kind::smallest: {
-            paint_box(painter, place, QColor(255, 253, 249), palette::smallest, 7);
-            painter.setPen(Qt::NoPen);
-            painter.setBrush(palette::smallest);
-            painter.drawRoundedRect(QRectF(place.left() + 5, place.top() + 6, 4, place.height() - 12), 2, 2);
-            const QRectF inside = place.adjusted(pad_x + 6, pad_y, -pad_x, -pad_y);
-            painter.setPen(palette::ink);
-            painter.setFont(heading_font(font));
-            painter.drawText(inside, Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, callout.heading);
-            painter.setFont(font);
-            painter.drawText(inside, Qt::AlignLeft | Qt::AlignBottom | Qt::TextWordWrap, callout.text);
-            return;
-        }
+        case Callout::Kind::smallest: return paint_smallest(painter, callout, place, font);
         case Callout::Kind::step:
-            paint_box(painter, place, orange ? palette::smallest : palette::way, QColor(255, 253, 249), place.height() / 2);
-            painter.setPen(orange ? palette::ink : QColor(255, 253, 249));
+            paint_box(painter, place, is_orange(callout) ? palette::smallest : palette::way, QColor(255, 253, 249),
+                      place.height() / 2);
+            painter.setPen(is_orange(callout) ? palette::ink : QColor(255, 253, 249));
             painter.setFont(heading_font(font));
             painter.drawText(place, Qt::AlignCenter, callout.heading);
             return;
+        case Callout::Kind::axis: return paint_plain(painter, callout, place, heading_font(font), Qt::transparent);
+        case Callout::Kind::room: return paint_plain(painter, callout, place, room_font(font), QColor(253, 250, 245, 150));
         case Callout::Kind::end: break;
     }
-    paint_box(painter, place, QColor(255, 253, 249, 235), palette::hairline, place.height() / 2);
+    paint_box(painter, place, QColor(255, 253, 249, 235), palette::hairline, std::min(place.height() / 2, 12.0));
     painter.setPen(palette::ink);
     painter.setFont(small_font(font));
     painter.drawText(place, Qt::AlignCenter | Qt::TextWordWrap, callout.heading);
 }
 
+/// Callouts with the places that they got.
+struct Placed {
+    std::vector<const Callout*> callouts;
+    std::vector<LabelWish> wishes;
+    std::vector<QRectF> places;
+};
+
+Placed placed(std::span<const Callout> callouts, std::span<const KeptClear> keep_clear, std::span<const KeptClear> for_faint,
+              const OrbitCamera& camera, const QRectF& area, const QFont& font) {
+    const QRectF inside = area.adjusted(edge, edge, -edge, -edge);
+    Placed all;
+    std::vector<const Callout*> faint;
+    std::vector<LabelWish> faint_wishes;
+    for (const Callout& callout : callouts) {
+        LabelWish wish{inside.topLeft(), size_of(callout, font), away(callout.kind), !callout.at};
+        if (callout.at) {
+            const auto at = camera.shown_at(*callout.at, area.width(), area.height());
+            if (!at || !area.contains(at->x, at->y)) continue;
+            wish.anchor = {at->x, at->y};
+        }
+        (is_faint(callout) ? faint : all.callouts).push_back(&callout);
+        (is_faint(callout) ? faint_wishes : all.wishes).push_back(wish);
+    }
+    all.places = place_labels(all.wishes, keep_clear, inside);
+    for (std::size_t i = 0; i < faint.size(); ++i) {
+        const auto place = free_place(faint_wishes[i], all.places, for_faint, inside);
+        if (!place) continue;
+        all.callouts.push_back(faint[i]);
+        all.wishes.push_back(faint_wishes[i]);
+        all.places.push_back(*place);
+    }
+    return all;
+}
+
+std::vector<KeptClear> shown(std::span<const Visible> visible, const OrbitCamera& camera, const QRectF& area) {
+    std::vector<KeptClear> all;
+    for (const auto& [at, radius] : visible) {
+        const auto pixel = camera.shown_at(at, area.width(), area.height());
+        if (pixel) all.push_back({{pixel->x, pixel->y}, camera.shown_length(at, radius, area.height())});
+    }
+    return all;
+}
+
 }  // namespace
 
-void paint_callouts(QPainter& painter, std::span<const Callout> callouts, std::span<const Point> keep_clear,
-                    const OrbitCamera& camera, const QRectF& area) {
+void paint_callouts(QPainter& painter, std::span<const Callout> callouts, std::span<const Visible> keep_clear,
+                    std::span<const Visible> others, const OrbitCamera& camera, const QRectF& area) {
     const QFont font = painter.font();
-    const auto pixel = [&](const Point& at) { return camera.shown_at(at, area.width(), area.height()); };
-    std::vector<const Callout*> shown;
-    std::vector<LabelWish> wishes;
-    std::vector<QPointF> obstacles;
-    for (const Callout& callout : callouts) {
-        const auto at = pixel(callout.at);
-        if (!at || !area.contains(at->x, at->y)) continue;
-        shown.push_back(&callout);
-        wishes.push_back({{at->x, at->y}, size_of(callout, font), away(callout.kind)});
-    }
-    for (const Point& point : keep_clear) {
-        if (const auto at = pixel(point)) obstacles.emplace_back(at->x, at->y);
-    }
-    const std::vector<QRectF> places = place_labels(wishes, obstacles, area.adjusted(edge, edge, -edge, -edge));
+    std::vector<KeptClear> kept = shown(keep_clear, camera, area);
+    std::vector<KeptClear> for_faint = shown(others, camera, area);
+    for_faint.insert(for_faint.end(), kept.begin(), kept.end());
+    const Placed all = placed(callouts, kept, for_faint, camera, area, font);
     painter.setRenderHint(QPainter::Antialiasing);
-    for (std::size_t i = 0; i < shown.size(); ++i) {
-        const bool orange = shown[i]->kind == Callout::Kind::smallest || shown[i]->is_smallest;
-        paint_leader(painter, wishes[i].anchor, places[i], orange ? palette::smallest : palette::way);
+    for (std::size_t i = 0; i < all.places.size(); ++i) {
+        const QColor& color = is_orange(*all.callouts[i]) ? palette::smallest : palette::way;
+        if (all.callouts[i]->at && !is_faint(*all.callouts[i])) paint_leader(painter, all.wishes[i].anchor, all.places[i], color);
     }
-    for (std::size_t i = 0; i < shown.size(); ++i) paint(painter, *shown[i], places[i], font);
+    // The faint ones lie under the rest.
+    for (std::size_t i = all.places.size(); i-- > 0;) paint(painter, *all.callouts[i], all.places[i], font);
 }
 
 }  // namespace seamward::viewer

@@ -127,7 +127,25 @@ vtkSmartPointer<vtkPolyData> floor_data(const Box& box, double z) {
     return data;
 }
 
+/// An arrow flat on the ground: its shaft and its head.
+void add_arrow(std::vector<std::vector<Point>>& lines, const Point& from, const Point& tip) {
+    const Point along{(tip.x - from.x) * 0.2, (tip.y - from.y) * 0.2, 0};
+    const auto barb = [&](double side) {
+        return Point{tip.x - along.x - side * along.y * 0.5, tip.y - along.y + side * along.x * 0.5, tip.z};
+    };
+    lines.push_back({from, tip});
+    lines.push_back({barb(-1), tip, barb(1)});
+}
+
 }  // namespace
+
+GroundArrows ground_arrows(const PictureFrame& frame) {
+    const double aside = frame.reach * 0.04;
+    const double length = frame.reach * 0.09;
+    const Point corner{frame.gaps.low.x - aside, frame.gaps.low.y - aside, frame.reach * 0.0008};
+    const auto at = [&](double x, double y) { return Point{corner.x + x * length, corner.y + y * length, corner.z}; };
+    return {corner, at(1, 0), at(0, 1), at(1.25, 0), at(0, 1.25)};
+}
 
 double round_grid_step(double reach) {
     double step = 1;
@@ -144,25 +162,31 @@ GroundLayer::GroundLayer(vtkRenderer& renderer)
       grid_(drawn_actor(palette::grid)),
       floor_(drawn_actor(palette::floor)),
       base_(drawn_actor(palette::outline, 1.6)),
-      box_(drawn_actor(palette::outline, 0.9)) {
+      box_(drawn_actor(palette::outline, 0.9)),
+      arrows_(drawn_actor(palette::soft_ink, 1.5)) {
     floor_->GetProperty()->SetOpacity(0.55);
     base_->GetProperty()->SetOpacity(0.75);
     box_->GetProperty()->SetOpacity(0.38);
     for (const auto& actor : {ground_, grid_}) actor->ForceTranslucentOn();
-    for (const auto& actor : {ground_, floor_, grid_, base_, box_}) renderer.AddActor(actor);
+    for (const auto& actor : {ground_, floor_, grid_, base_, box_, arrows_}) renderer.AddActor(actor);
 }
 
 void GroundLayer::show(const PictureFrame& frame) {
     grid_step_ = round_grid_step(frame.reach);
     set_data(*ground_, ground_data(frame));
     set_data(*grid_, grid_data(frame, grid_step_));
-    set_data(*floor_, floor_data(frame.house, frame.reach * 0.0002));
-    const Box& house = frame.house;
-    set_data(*base_, lines_data(std::vector<std::vector<Point>>{rectangle(house, frame.reach * 0.0006)}));
-    std::vector<std::vector<Point>> edges{rectangle(house, house.high.z)};
-    for (const Point& corner : rectangle(house, 0)) edges.push_back({corner, {corner.x, corner.y, house.high.z}});
+    const Box& box = frame.gaps;
+    set_data(*floor_, floor_data(box, frame.reach * 0.0002));
+    set_data(*base_, lines_data(std::vector<std::vector<Point>>{rectangle(box, frame.reach * 0.0006)}));
+    std::vector<std::vector<Point>> edges{rectangle(box, box.high.z)};
+    for (const Point& corner : rectangle(box, 0)) edges.push_back({corner, {corner.x, corner.y, box.high.z}});
     edges.pop_back();
     set_data(*box_, lines_data(edges));
+    const GroundArrows arrows = ground_arrows(frame);
+    std::vector<std::vector<Point>> lines;
+    add_arrow(lines, arrows.corner, arrows.x_tip);
+    add_arrow(lines, arrows.corner, arrows.y_tip);
+    set_data(*arrows_, lines_data(lines));
 }
 
 }  // namespace seamward::viewer

@@ -9,8 +9,15 @@
 
 namespace seamward::viewer {
 
-/// The ground at the height of the lowest gap, with a grid that fades away around the house, and the faint box
-/// around the house's gaps.
+/// Arrows on the ground beside the box's corner that lies lowest in x and y: along x and along y. Scene.
+struct GroundArrows {
+    Point corner, x_tip, y_tip;
+    Point x_name, y_name;  ///< a little before the tips
+};
+[[nodiscard]] GroundArrows ground_arrows(const PictureFrame& frame);
+
+/// The ground under the lowest gap, with a grid that fades away around the gaps and arrows along x and y, and the faint
+/// box around the gaps.
 class GroundLayer {
 public:
     explicit GroundLayer(vtkRenderer& renderer);
@@ -21,7 +28,7 @@ public:
 
 private:
     double grid_step_ = 1;
-    vtkSmartPointer<vtkActor> ground_, grid_, floor_, base_, box_;
+    vtkSmartPointer<vtkActor> ground_, grid_, floor_, base_, box_, arrows_;
 };
 
 /// 1, 2 or 5 times a power of ten, meters: some thirty steps across `reach` at most.

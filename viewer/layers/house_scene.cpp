@@ -14,6 +14,7 @@
 #include <numbers>
 
 #include "adapt/polydata.h"
+#include "adapt/room_middle.h"
 #include "document/way_text.h"
 #include "layers/palette.h"
 
@@ -31,6 +32,23 @@ void add_light(vtkRenderer& renderer, double x, double y, double z, double stren
     light->SetColor(color.redF(), color.greenF(), color.blueF());
     renderer.AddLight(light);
 }
+
+QString words(const char* text) { return QCoreApplication::translate("picture", text); }
+
+/// "\ngaps 1 to 3: positions not given": what lies between the end of a way and its part in the picture, for the steps from
+/// `begin` to before `end`; empty when there are none.
+QString unplaced_text(std::size_t begin, std::size_t end) {
+    if (begin == end) return {};
+    const QString one = words("\ngap %1: position not given");
+    return end - begin == 1 ? one.arg(end) : words("\ngaps %1 to %2: positions not given").arg(begin + 1).arg(end);
+}
+
+// Radius of a gap's symbol, as a share of the reach: on the chosen way, and elsewhere.
+constexpr double symbol_reach = 0.015;
+constexpr double plain_reach = 0.009;
+// Words are placed anew for each picture, so that their number has to stay low.
+constexpr std::size_t most_rooms_named = 40;
+constexpr std::size_t most_gaps_kept_clear = 1000;
 
 }  // namespace
 
@@ -56,16 +74,14 @@ HouseScene::HouseScene()
 
 bool HouseScene::show_job(const JobDocument& document) {
     frame_ = picture_frame(document.job().survey);
-    callouts_.clear();
-    line_points_.clear();
+    forget_words();
     if (!frame_) return false;
     ground_.show(*frame_);
     return true;
 }
 
 void HouseScene::show_ways(const JobDocument& document) {
-    callouts_.clear();
-    line_points_.clear();
+    forget_words();
     if (!frame_) return;
     const Survey& survey = document.job().survey;
     const RankedPath* chosen = document.chosen();
@@ -73,12 +89,13 @@ void HouseScene::show_ways(const JobDocument& document) {
     show_gaps(survey, chosen);
     if (chosen == nullptr) {
         ways_.show(nullptr, std::nullopt, others, *frame_);
-        return;
+        return tell_rooms(survey, nullptr);
     }
-    const WayLine line = way_line(survey, chosen->path, *frame_);
+    line_ = way_line(survey, chosen->path, *frame_);
     const std::optional<Point>& pinch = survey[chosen->pinch_gap].at;
-    ways_.show(&line, pinch ? std::optional(frame_->to_scene(*pinch)) : std::nullopt, others, *frame_);
-    tell(survey, *chosen, line);
+    ways_.show(&line_, pinch ? std::optional(frame_->to_scene(*pinch)) : std::nullopt, others, *frame_);
+    tell(survey, *chosen);
+    tell_rooms(survey, chosen);
 }
 
 void HouseScene::show_gaps(const Survey& survey, const RankedPath* chosen) {
@@ -94,31 +111,59 @@ void HouseScene::show_gaps(const Survey& survey, const RankedPath* chosen) {
     for (const GapIndex gap : smallest) taken[gap.value] = true;
     std::vector<GapIndex> rest;
     for (std::uint32_t i = 0; i < survey.gaps.size(); ++i) {
-        if (!taken[i]) rest.push_back({i});
+        if (taken[i]) continue;
+        rest.push_back({i});
+        const std::optional<Point>& at = survey.gaps[i].at;
+        if (at && other_gaps_.size() < most_gaps_kept_clear)
+            other_gaps_.push_back({frame_->to_scene(*at), plain_reach * frame_->reach});
     }
     gaps_.show(gap_points(survey, rest, *frame_));
     way_gaps_.show(gap_points(survey, on_way, *frame_));
     smallest_.show(gap_points(survey, smallest, *frame_));
 }
 
-void HouseScene::tell(const Survey& survey, const RankedPath& chosen, const WayLine& line) {
-    for (const WayLeg& leg : line.legs) line_points_.insert(line_points_.end(), leg.line.begin(), leg.line.end());
-    if (line.stops.empty()) return;
-    for (const WayStop& stop : line.stops) {
-        line_points_.push_back(stop.at);
+void HouseScene::tell(const Survey& survey, const RankedPath& chosen) {
+    for (const WayLeg& leg : line_.legs) {
+        for (const Point& at : leg.line) keep_clear_.push_back({at, 0});
+    }
+    for (const WayStop& stop : line_.stops) {
         const bool smallest = chosen.path.gaps[stop.step] == chosen.pinch_gap;
+        keep_clear_.push_back({stop.at, frame_->reach * (smallest ? halo_share : symbol_reach)});
         callouts_.push_back({Callout::Kind::step, stop.at, QString::number(stop.step + 1), {}, smallest});
     }
-    if (const auto& pinch = survey[chosen.pinch_gap].at) {
-        callouts_.push_back({Callout::Kind::smallest, frame_->to_scene(*pinch),
-                             QCoreApplication::translate("picture", "Smallest gap: %1").arg(width_words(chosen.pinch)),
-                             smallest_gap_text(survey, chosen)});
+    const Gap& pinch = survey[chosen.pinch_gap];
+    QString text = smallest_gap_text(survey, chosen);
+    const QString stays = stays_open_text(pinch);
+    if (!stays.isEmpty()) text += '\n' + stays;
+    if (!pinch.at) text += '\n' + words("position not given");
+    callouts_.push_back({Callout::Kind::smallest, pinch.at ? std::optional(frame_->to_scene(*pinch.at)) : std::nullopt,
+                         words("Smallest gap: %1").arg(gap_width_text(pinch)), text});
+    if (line_.stops.empty()) return;
+    const std::size_t first = line_.stops.front().step;
+    const std::size_t last = line_.stops.back().step;
+    const QString from = words("from %1").arg(QString::fromStdString(survey[chosen.path.from()].label()));
+    const QString into = words("into %1").arg(QString::fromStdString(survey[chosen.path.to()].label()));
+    callouts_.push_back({Callout::Kind::end, line_.stops.front().at, from + unplaced_text(0, first)});
+    callouts_.push_back({Callout::Kind::end, line_.stops.back().at, into + unplaced_text(last + 1, chosen.path.gaps.size())});
+}
+
+void HouseScene::tell_rooms(const Survey& survey, const RankedPath* chosen) {
+    const GroundArrows arrows = ground_arrows(*frame_);
+    callouts_.push_back({Callout::Kind::axis, arrows.x_name, QStringLiteral("x")});
+    callouts_.push_back({Callout::Kind::axis, arrows.y_name, QStringLiteral("y")});
+    std::vector<RoomMiddle> rooms = room_middles(survey);
+    rooms.resize(std::min(rooms.size(), most_rooms_named));
+    for (const auto& [room, at] : rooms) {
+        if (chosen != nullptr && room == chosen->path.to()) continue;  // "into ..." says it
+        callouts_.push_back({Callout::Kind::room, frame_->to_scene(at), QString::fromStdString(survey[room].label())});
     }
-    const auto label = [&](SpaceIndex space) { return QString::fromStdString(survey[space].label()); };
-    callouts_.push_back({Callout::Kind::end, line.stops.front().at,
-                         QCoreApplication::translate("picture", "from %1").arg(label(chosen.path.from()))});
-    callouts_.push_back({Callout::Kind::end, line.stops.back().at,
-                         QCoreApplication::translate("picture", "into %1").arg(label(chosen.path.to()))});
+}
+
+void HouseScene::forget_words() {
+    callouts_.clear();
+    keep_clear_.clear();
+    other_gaps_.clear();
+    line_ = {};
 }
 
 void HouseScene::look(const OrbitCamera& camera) {

@@ -44,12 +44,18 @@ public:
     [[nodiscard]] double reach() const { return frame_ ? frame_->reach : 1; }
     [[nodiscard]] double grid_step() const { return ground_.grid_step(); }
     [[nodiscard]] const std::vector<Callout>& callouts() const { return callouts_; }
-    /// Points of the chosen way's line, which words should not cover.
-    [[nodiscard]] const std::vector<Point>& line_points() const { return line_points_; }
+    /// The chosen way's line; empty when none is chosen.
+    [[nodiscard]] const WayLine& chosen_line() const { return line_; }
+    /// The chosen way's line and gaps, which words should not cover.
+    [[nodiscard]] const std::vector<Visible>& keep_clear() const { return keep_clear_; }
+    /// Other gaps, which faint words should not cover.
+    [[nodiscard]] const std::vector<Visible>& other_gaps() const { return other_gaps_; }
 
 private:
+    void forget_words();
     void show_gaps(const Survey& survey, const RankedPath* chosen);
-    void tell(const Survey& survey, const RankedPath& chosen, const WayLine& line);
+    void tell(const Survey& survey, const RankedPath& chosen);
+    void tell_rooms(const Survey& survey, const RankedPath* chosen);
 
     vtkNew<vtkRenderer> renderer_;
     vtkSmartPointer<vtkRenderPass> fine_;  ///< what the renderer does in between when it is fine
@@ -59,7 +65,8 @@ private:
     MarkerLayer gaps_, way_gaps_, smallest_;
     std::optional<PictureFrame> frame_;
     std::vector<Callout> callouts_;
-    std::vector<Point> line_points_;
+    WayLine line_;
+    std::vector<Visible> keep_clear_, other_gaps_;
 };
 
 }  // namespace seamward::viewer

@@ -28,14 +28,22 @@ double hidden(const QPointF& from, const QPointF& to, const QRectF& rect) {
     return inside * std::hypot(to.x() - from.x(), to.y() - from.y()) / samples;
 }
 
+QRectF square_around(const KeptClear& disc) {
+    return {disc.at.x() - disc.radius, disc.at.y() - disc.radius, 2 * disc.radius, 2 * disc.radius};
+}
+
+bool touches(const QRectF& rect, const KeptClear& kept) {
+    return kept.radius > 0 ? rect.intersects(square_around(kept)) : rect.contains(kept.at);
+}
+
 class Placer {
 public:
-    Placer(std::span<const QPointF> keep_clear, const QRectF& area) : keep_clear_(keep_clear), area_(area) {}
+    Placer(std::span<const KeptClear> keep_clear, const QRectF& area) : keep_clear_(keep_clear), area_(area) {}
 
     QRectF place(const LabelWish& wish) {
-        QRectF best;
+        QRectF best(wish.anchor, wish.size);
         double least = std::numeric_limits<double>::max();
-        for (int ring = 0; ring < rings; ++ring) {
+        for (int ring = 0; ring < rings && !wish.pinned; ++ring) {
             for (int i = 0; i < directions; ++i) {
                 // Straight up first: of two places equally good the earlier one is taken.
                 const double angle = std::numbers::pi * (0.5 + (i % 2 == 0 ? 1 : -1) * ((i + 1) / 2) * 2.0 / directions);
@@ -74,22 +82,43 @@ private:
             cost += 40 * overlap(room, other.rect) + 4 * hidden(wish.anchor, rect.center(), other.rect);
             cost += 8 * hidden(other.anchor, other.rect.center(), room);
         }
-        for (const QPointF& point : keep_clear_) cost += room.contains(point) ? 14 : 0;
+        for (const KeptClear& kept : keep_clear_) {
+            // A label beside its own gap may touch that gap's symbol.
+            const bool own = kept.radius > 0 && (kept.at - wish.anchor).manhattanLength() < 1;
+            if (!own && touches(room, kept)) cost += kept.radius > 0 ? 150 + 6 * overlap(room, square_around(kept)) : 14;
+        }
         return cost;
     }
 
-    std::span<const QPointF> keep_clear_;
+    std::span<const KeptClear> keep_clear_;
     QRectF area_;
     std::vector<Placed> placed_;
 };
 
 }  // namespace
 
-std::vector<QRectF> place_labels(std::span<const LabelWish> wishes, std::span<const QPointF> keep_clear, const QRectF& area) {
+std::vector<QRectF> place_labels(std::span<const LabelWish> wishes, std::span<const KeptClear> keep_clear, const QRectF& area) {
     Placer placer(keep_clear, area);
     std::vector<QRectF> places;
     for (const LabelWish& wish : wishes) places.push_back(placer.place(wish));
     return places;
+}
+
+std::optional<QRectF> free_place(const LabelWish& wish, std::span<const QRectF> taken, std::span<const KeptClear> keep_clear,
+                                 const QRectF& area) {
+    for (int ring = 0; ring < 4; ++ring) {
+        for (int i = 0; i < (ring == 0 ? 1 : directions); ++i) {
+            const double angle = std::numbers::pi * 2 * i / directions;
+            QRectF rect(QPointF(), wish.size);
+            rect.moveCenter(wish.anchor + ring * ring_step * QPointF(std::cos(angle), std::sin(angle)));
+            const QRectF room = rect.adjusted(-2, -2, 2, 2);
+            const bool in_the_way =
+                std::any_of(taken.begin(), taken.end(), [&](const QRectF& other) { return room.intersects(other); }) ||
+                std::any_of(keep_clear.begin(), keep_clear.end(), [&](const KeptClear& kept) { return touches(room, kept); });
+            if (area.contains(rect) && !in_the_way) return rect;
+        }
+    }
+    return std::nullopt;
 }
 
 }  // namespace seamward::viewer

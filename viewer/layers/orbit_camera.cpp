@@ -57,12 +57,16 @@ Span span(const std::array<Point, 8>& corners, const Point& across, const Point&
 
 Point OrbitCamera::eye() const { return moved(focus, axes(*this).back, distance); }
 
+double OrbitCamera::shown_length(const Point& at, double meters, double height) const {
+    const double depth = distance - dot(moved(at, focus, -1), axes(*this).back);
+    return depth < distance * 1e-3 ? 0 : meters * height / 2 / std::tan(view_angle / 2) / depth;
+}
+
 std::optional<PicturePoint> OrbitCamera::shown_at(const Point& at, double width, double height) const {
     const Axes to = axes(*this);
-    const Point off{at.x - focus.x, at.y - focus.y, at.z - focus.z};
-    const double depth = distance - dot(off, to.back);
-    if (depth < distance * 1e-3) return std::nullopt;
-    const double scale = height / 2 / std::tan(view_angle / 2) / depth;
+    const Point off = moved(at, focus, -1);
+    const double scale = shown_length(at, 1, height);
+    if (scale == 0) return std::nullopt;
     return PicturePoint{width / 2 + dot(off, to.right) * scale, height / 2 - dot(off, to.up) * scale};
 }
 

@@ -25,6 +25,8 @@ struct OrbitCamera {
     [[nodiscard]] Point eye() const;
     /// Where a picture of that size shows a point; nothing when it lies behind the eye.
     [[nodiscard]] std::optional<PicturePoint> shown_at(const Point& at, double width, double height) const;
+    /// Pixels that a length at a point has across the line of sight, in a picture of that height; 0 behind the eye.
+    [[nodiscard]] double shown_length(const Point& at, double meters, double height) const;
     void turn(double by_azimuth, double by_elevation);
     /// Moves the picture by shares of its height: `right` and `up` are where its content goes.
     void shift(double right, double up);

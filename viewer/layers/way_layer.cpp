@@ -18,7 +18,6 @@ namespace {
 constexpr double tube_radius = 0.0042;
 constexpr double arrow_size = 0.022;
 constexpr double dash_length = 0.010;
-constexpr double halo_radius = 0.026;
 
 vtkSmartPointer<vtkPolyData> tubes(std::span<const std::vector<Point>> lines, double radius) {
     vtkNew<vtkTubeFilter> filter;
@@ -34,20 +33,19 @@ void append(std::vector<std::vector<Point>>& all, std::vector<std::vector<Point>
     all.insert(all.end(), std::make_move_iterator(more.begin()), std::make_move_iterator(more.end()));
 }
 
-/// The legs joined where the way is sure; a stretch past gaps without a position in dashes.
-std::vector<std::vector<Point>> tube_lines(const WayLine& way, double dash) {
+/// The legs joined where the way is sure.
+std::vector<std::vector<Point>> tube_lines(const WayLine& way) {
     std::vector<std::vector<Point>> lines;
     bool joined = false;
     for (const WayLeg& leg : way.legs) {
-        if (leg.line.empty()) continue;
         if (!leg.sure) {
-            append(lines, dashes(leg.line, dash));
-        } else if (joined) {
+            joined = false;
+        } else if (joined && !leg.line.empty()) {
             lines.back().insert(lines.back().end(), leg.line.begin() + 1, leg.line.end());
-        } else {
+        } else if (!leg.line.empty()) {
             lines.push_back(leg.line);
+            joined = true;
         }
-        joined = leg.sure;
     }
     return lines;
 }
@@ -89,7 +87,7 @@ void WayLayer::show(const WayLine* chosen, std::optional<Point> smallest, std::s
     if (!smallest) return;
     vtkNew<vtkSphereSource> ball;
     ball->SetCenter(smallest->x, smallest->y, smallest->z);
-    ball->SetRadius(halo_radius * frame.reach);
+    ball->SetRadius(halo_share * frame.reach);
     ball->SetThetaResolution(40);
     ball->SetPhiResolution(28);
     ball->Update();
@@ -97,8 +95,9 @@ void WayLayer::show(const WayLine* chosen, std::optional<Point> smallest, std::s
 }
 
 void WayLayer::show_chosen(const WayLine& chosen, const PictureFrame& frame) {
-    const std::vector<std::vector<Point>> lines = tube_lines(chosen, dash_length * 1.6 * frame.reach);
+    const std::vector<std::vector<Point>> lines = tube_lines(chosen);
     set_data(*tube_, tubes(lines, tube_radius * frame.reach));
+    tube_->SetVisibility(!lines.empty());
     arrow_mapper_->SetInputData(arrow_points(chosen, 0.16 * frame.reach, 0.035 * frame.reach));
     arrow_mapper_->SetScaleFactor(arrow_size * frame.reach);
     arrows_->SetVisibility(arrow_mapper_->GetInput()->GetNumberOfPoints() > 0);

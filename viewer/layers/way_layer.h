@@ -14,8 +14,11 @@
 
 namespace seamward::viewer {
 
+/// Radius of the ball around the smallest gap, as a share of the picture's reach.
+inline constexpr double halo_share = 0.026;
+
 /// Ways in as lines: the chosen one a thick tube with arrowheads, its shadow on the ground and a thin post under each
-/// of its gaps; the others thin and dashed.
+/// of its gaps; the others thin and dashed. Nothing is drawn past gaps without a position.
 class WayLayer {
 public:
     explicit WayLayer(vtkRenderer& renderer);

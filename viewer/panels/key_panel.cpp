@@ -23,6 +23,7 @@ KeyPanel::KeyPanel(QWidget* parent) : QWidget(parent) {
     small.setPointSizeF(small.pointSizeF() * 0.92);
     setFont(small);
     entries_ = {{Sign::way, tr("chosen way in")},
+                {Sign::unplaced, tr("position not given")},
                 {Sign::smallest, tr("its smallest gap")},
                 {Sign::other_way, tr("other ways in")},
                 {Sign::slot, tr("slot")},
@@ -30,6 +31,9 @@ KeyPanel::KeyPanel(QWidget* parent) : QWidget(parent) {
                 {Sign::ring, tr("ring around a pipe")},
                 {Sign::mesh, tr("mesh")},
                 {Sign::shut, tr("closed")},
+                {Sign::room, tr("room, amid its gaps")},
+                {Sign::arrows, tr("the survey's x and y")},
+                {Sign::box, tr("box around the surveyed gaps, not the house")},
                 {Sign::square, {}}};
     QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Fixed);
     policy.setHeightForWidth(true);
@@ -106,6 +110,7 @@ void KeyPanel::paint_sign(QPainter& painter, Sign sign, const QRectF& in) {
             painter.drawPolygon(QVector<QPointF>{c + QPointF(-3, -6), c + QPointF(9, 0), c + QPointF(-3, 6)});
             return;
         }
+        case Sign::unplaced: painter.setPen(QPen(palette::way, 2, Qt::DotLine, Qt::RoundCap)); return line(-13, 0, 13, 0);
         case Sign::other_way: painter.setPen(QPen(palette::other_way, 1.5, Qt::DashLine)); return line(-14, 0, 14, 0);
         case Sign::smallest:
             painter.setPen(Qt::NoPen);
@@ -135,12 +140,44 @@ void KeyPanel::paint_sign(QPainter& painter, Sign sign, const QRectF& in) {
             painter.setPen(QPen(gap, 3));
             line(-5, -5, 5, 5);
             return line(-5, 5, 5, -5);
-        case Sign::square:
+        case Sign::box:
+        case Sign::arrows:
+        case Sign::room:
+        case Sign::square: return paint_ground_sign(painter, sign, c);
+    }
+}
+
+void KeyPanel::paint_ground_sign(QPainter& painter, Sign sign, const QPointF& middle) {
+    const auto at = [&](double x, double y) { return middle + QPointF(x, y); };
+    const QPolygonF slab(QVector<QPointF>{at(-13, 5), at(-5, -5), at(13, -5), at(5, 5)});
+    switch (sign) {
+        case Sign::box:
+            painter.setPen(QPen(palette::outline, 1));
+            painter.drawRect(QRectF(at(-10, -2), QSizeF(14, 9)));
+            painter.drawRect(QRectF(at(-4, -7), QSizeF(14, 9)));
+            painter.drawLines(
+                QVector<QPointF>{at(-10, -2), at(-4, -7), at(4, -2), at(10, -7), at(-10, 7), at(-4, 2), at(4, 7), at(10, 2)});
+            return;
+        case Sign::arrows:
+            painter.setPen(QPen(palette::soft_ink, 1.5));
+            painter.drawPolyline(QPolygonF(QVector<QPointF>{at(9, 2), at(12, 5), at(9, 8)}));
+            painter.drawPolyline(QPolygonF(QVector<QPointF>{at(-11, -4), at(-8, -7), at(-5, -4)}));
+            painter.drawPolyline(QPolygonF(QVector<QPointF>{at(12, 5), at(-8, 5), at(-8, -7)}));
+            return;
+        case Sign::room: {
+            QFont slanted = painter.font();
+            slanted.setItalic(true);
+            painter.save();
+            painter.setFont(slanted);
+            painter.setPen(palette::soft_ink);
+            painter.drawText(QRectF(at(-15, -10), QSizeF(30, 20)), Qt::AlignCenter, tr("abc"));
+            painter.restore();
+            return;
+        }
+        default:
             painter.setPen(QPen(palette::grid.darker(115), 1));
             painter.setBrush(palette::ground);
-            painter.drawPolygon(
-                QVector<QPointF>{c + QPointF(-13, 5), c + QPointF(-5, -5), c + QPointF(13, -5), c + QPointF(5, 5)});
-            return;
+            painter.drawPolygon(slab);
     }
 }
 

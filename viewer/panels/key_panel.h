@@ -26,7 +26,21 @@ protected:
     void paintEvent(QPaintEvent* event) override;
 
 private:
-    enum class Sign : std::uint8_t { way, other_way, smallest, slot, hole, ring, mesh, shut, square };
+    enum class Sign : std::uint8_t {
+        way,
+        unplaced,
+        other_way,
+        smallest,
+        slot,
+        hole,
+        ring,
+        mesh,
+        shut,
+        box,
+        arrows,
+        room,
+        square
+    };
     struct Entry {
         Sign sign;
         QString text;
@@ -35,6 +49,7 @@ private:
     /// Where each entry stands in a strip of that width, and how high the strip is.
     [[nodiscard]] std::vector<QRect> places(int width, int& height) const;
     static void paint_sign(QPainter& painter, Sign sign, const QRectF& in);
+    static void paint_ground_sign(QPainter& painter, Sign sign, const QPointF& middle);
 
     std::vector<Entry> entries_;
 };

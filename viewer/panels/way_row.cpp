@@ -18,7 +18,7 @@ constexpr int number_width = 34;
 
 /// Where the words of a row stand.
 struct Layout {
-    QRect number, room, width, gap;
+    QRect number, room, width, gap, stays;
     int height = 0;
 };
 
@@ -48,10 +48,16 @@ Layout layout(const QRect& row, const QFont& font, const QModelIndex& index) {
         y += strong.height();
     }
     y += room_height + 2;
-    const int gap_height =
-        plain.boundingRect(QRect(0, 0, inside, 1000), Qt::TextWordWrap, index.data(WayRow::gap).toString()).height();
-    to.gap = QRect(left, y, inside, gap_height);
-    to.height = y + gap_height + 9 - row.top();
+    const auto place = [&](WayRow::Role role) {
+        const QString text = index.data(role).toString();
+        const int height = text.isEmpty() ? 0 : plain.boundingRect(QRect(0, 0, inside, 1000), Qt::TextWordWrap, text).height();
+        const QRect rect(left, y, inside, height);
+        y += height;
+        return rect;
+    };
+    to.gap = place(WayRow::gap);
+    to.stays = place(WayRow::stays);
+    to.height = y + 9 - row.top();
     return to;
 }
 
@@ -85,6 +91,8 @@ void WayRow::paint(QPainter* painter, const QStyleOptionViewItem& option, const 
     painter->setFont(option.font);
     painter->setPen(palette::soft_ink);
     painter->drawText(at.gap, Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, index.data(gap).toString());
+    painter->setPen(palette::ink);
+    painter->drawText(at.stays, Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, index.data(stays).toString());
     if (chosen && (option.state & QStyle::State_HasFocus) != 0) {
         painter->setPen(QPen(palette::way, 1, Qt::DotLine));
         painter->setBrush(Qt::NoBrush);

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "panels/ways_panel.h"
 
-#include <QHBoxLayout>
+#include <QGridLayout>
 #include <QSignalBlocker>
 #include <QSplitter>
 #include <QVBoxLayout>
@@ -27,12 +27,15 @@ WaysPanel::WaysPanel(JobDocument& document, QWidget* parent)
       document_(document),
       title_(label({}, this)),
       count_(label({}, this)),
+      remarks_(label({}, this)),
       animals_(new QComboBox(this)),
+      rooms_(new QComboBox(this)),
       ways_(new QListWidget(this)),
       none_(label({}, this)),
       steps_(new QTextBrowser(this)) {
     setObjectName("ways_panel");
     animals_->setObjectName("animals");
+    rooms_->setObjectName("rooms");
     ways_->setObjectName("ways");
     ways_->setAccessibleName(tr("Ways in"));
     ways_->setItemDelegate(new WayRow(ways_));
@@ -65,8 +68,9 @@ WaysPanel::WaysPanel(JobDocument& document, QWidget* parent)
 
     connect(animals_, qOverload<int>(&QComboBox::currentIndexChanged), this,
             [this](int row) { document_.choose_animal(row - 1); });
+    connect(rooms_, qOverload<int>(&QComboBox::currentIndexChanged), this, [this](int row) { document_.choose_room(row - 1); });
     connect(ways_, &QListWidget::currentRowChanged, this, [this](int row) { document_.choose_way(row); });
-    connect(&document_, &JobDocument::opened, this, &WaysPanel::fill_animals);
+    connect(&document_, &JobDocument::opened, this, &WaysPanel::fill_choices);
     connect(&document_, &JobDocument::ways_found, this, &WaysPanel::fill_ways);
     connect(&document_, &JobDocument::way_chosen, this, &WaysPanel::show_chosen);
 }
@@ -79,61 +83,98 @@ QWidget* WaysPanel::make_head() {
     title_->setFont(large);
     title_->setObjectName("title");
     count_->setObjectName("count");
-    auto* animal = label(tr("&Animal"), head);
-    animal->setBuddy(animals_);
-    animal->setWordWrap(false);
-    animals_->setAccessibleName(tr("Animal"));
-    auto* choice = new QHBoxLayout;
-    choice->setSpacing(10);
-    choice->addWidget(animal);
-    choice->addWidget(animals_, 1);
+    remarks_->setObjectName("remarks");
+    auto* choices = new QGridLayout;
+    choices->setHorizontalSpacing(10);
+    choices->setColumnStretch(1, 1);
+    const auto choice = [&](const QString& text, QComboBox* box) {
+        auto* name = label(text, head);
+        name->setBuddy(box);
+        name->setWordWrap(false);
+        box->setAccessibleName(QString(text).remove('&'));
+        box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);  // long names do not widen the window
+        const int row = choices->rowCount();
+        choices->addWidget(name, row, 0);
+        choices->addWidget(box, row, 1);
+    };
+    choice(tr("&Animal"), animals_);
+    choice(tr("&Room"), rooms_);
     auto* column = new QVBoxLayout(head);
     column->setContentsMargins(18, 14, 18, 12);
     column->setSpacing(8);
     column->addWidget(title_);
-    column->addLayout(choice);
+    column->addLayout(choices);
     column->addWidget(count_);
+    column->addWidget(remarks_);
     return head;
 }
 
-void WaysPanel::fill_animals() {
-    const QSignalBlocker quiet(animals_);
+void WaysPanel::fill_choices() {
+    const QSignalBlocker quiet_animals(animals_);
+    const QSignalBlocker quiet_rooms(rooms_);
     title_->setText(document_.title());
     animals_->clear();
     animals_->addItem(tr("All animals"));
     for (const Pest& pest : document_.job().pests) animals_->addItem(QString::fromStdString(pest.name));
-    animals_->setCurrentIndex(document_.animal() + 1);
+    rooms_->clear();
+    rooms_->addItem(tr("All rooms"));
+    for (const SpaceIndex room : document_.rooms()) rooms_->addItem(QString::fromStdString(document_.job().survey[room].label()));
 }
 
 void WaysPanel::fill_ways() {
+    const QSignalBlocker quiet_animals(animals_);
+    const QSignalBlocker quiet_rooms(rooms_);
     const QSignalBlocker quiet(ways_);
+    animals_->setCurrentIndex(document_.animal() + 1);
+    rooms_->setCurrentIndex(document_.room() + 1);
     const Survey& survey = document_.job().survey;
     const std::vector<RankedPath>& paths = document_.ways().paths;
     ways_->clear();
     for (std::size_t i = 0; i < paths.size(); ++i) {
         auto* row = new QListWidgetItem(row_text(survey, paths[i], static_cast<int>(i)), ways_);
         row->setData(WayRow::room, room_text(survey, paths[i]));
-        row->setData(WayRow::width, width_words(paths[i].pinch));
+        row->setData(WayRow::width, gap_width_text(survey[paths[i].pinch_gap]));
         row->setData(WayRow::gap, smallest_gap_place_text(survey, paths[i]));
+        row->setData(WayRow::stays, stays_open_text(survey[paths[i].pinch_gap]));
     }
     const bool any = !paths.empty();
     count_->setText(count_text());
     count_->setVisible(any);
-    none_->setText(document_.animal() == JobDocument::all_animals
-                       ? tr("No way in was found.")
-                       : tr("No way in for this animal: %1.").arg(animals_->currentText()));
+    none_->setText(tr("No way in%1, as far as this survey goes.").arg(asked_text()));
     none_->setVisible(!any);
     ways_->parentWidget()->setVisible(any);
+    show_remarks();
+}
+
+void WaysPanel::show_remarks() {
+    // Beside a list they stand under the steps, where there is room for them.
+    const QStringList& all = document_.remarks();
+    if (!document_.ways().paths.empty()) {
+        remarks_->setText(all.size() == 1 ? tr("One remark on this survey, under the steps")
+                                          : tr("%1 remarks on this survey, under the steps").arg(all.size()));
+    } else {
+        remarks_->setText(tr("To check: %1.").arg(all.join(".\n")));
+    }
+    remarks_->setVisible(!all.isEmpty());
+}
+
+QString WaysPanel::asked_text() const {
+    const Job& job = document_.job();
+    const auto at = [](int row) { return static_cast<std::size_t>(row); };
+    QString text;
+    if (document_.animal() != JobDocument::all_animals)
+        text += tr(" for %1").arg(QString::fromStdString(job.pests[at(document_.animal())].name));
+    if (document_.room() != JobDocument::all_rooms)
+        text += tr(" into %1").arg(QString::fromStdString(job.survey[document_.rooms()[at(document_.room())]].label()));
+    return text;
 }
 
 QString WaysPanel::count_text() const {
     const auto count = static_cast<int>(document_.ways().paths.size());
-    const bool all = document_.animal() == JobDocument::all_animals;
-    const QString whom = all ? QString() : tr(" for %1").arg(animals_->currentText());
-    if (count == 1) return tr("One way in%1").arg(whom);
+    if (count == 1) return tr("One way in%1").arg(asked_text());
     if (count == static_cast<int>(JobDocument::ways_wanted))
-        return tr("The %1 widest ways in%2, by smallest gap").arg(count).arg(whom);
-    return tr("%1 ways in%2, by smallest gap").arg(count).arg(whom);
+        return tr("The %1 widest ways in%2, by smallest gap").arg(count).arg(asked_text());
+    return tr("%1 ways in%2, by smallest gap").arg(count).arg(asked_text());
 }
 
 void WaysPanel::show_chosen(int way) {
@@ -142,7 +183,8 @@ void WaysPanel::show_chosen(int way) {
         const QSignalBlocker quiet(ways_);
         ways_->setCurrentRow(way);
     }
-    steps_->setHtml(chosen == nullptr ? QString() : steps_html(document_.job(), *chosen, way));
+    steps_->setHtml(chosen == nullptr ? QString()
+                                      : steps_html(document_.job(), *chosen, way) + remarks_html(document_.remarks()));
 }
 
 }  // namespace seamward::viewer

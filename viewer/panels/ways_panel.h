@@ -11,7 +11,8 @@
 
 namespace seamward::viewer {
 
-/// The ways in as a list: for which animal, which ways, and the chosen one gap by gap. Follows the document and steers it.
+/// The ways in as a list: for which animal and room, which ways, and the chosen one gap by gap. Follows the document and steers
+/// it.
 class WaysPanel : public QWidget {
     Q_OBJECT
 
@@ -20,15 +21,20 @@ public:
 
 private:
     [[nodiscard]] QWidget* make_head();
-    void fill_animals();
+    void fill_choices();
     void fill_ways();
+    void show_remarks();
+    /// " for House mouse, into kitchen": what was chosen of animals and rooms.
+    [[nodiscard]] QString asked_text() const;
     [[nodiscard]] QString count_text() const;
     void show_chosen(int way);
 
     JobDocument& document_;
     QLabel* title_;
     QLabel* count_;
+    QLabel* remarks_;
     QComboBox* animals_;
+    QComboBox* rooms_;
     QListWidget* ways_;
     QLabel* none_;
     QTextBrowser* steps_;

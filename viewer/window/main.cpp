@@ -7,6 +7,7 @@
 
 #include "window/look.h"
 #include "window/main_window.h"
+#include "window/runtime_folder.h"
 #include "window/screenshot.h"
 
 namespace {
@@ -17,6 +18,7 @@ enum ExitCode : int { done = 0, bad_input = 1, wrong_usage = 2, fault_of_the_pro
 struct Request {
     std::string job;
     std::string screenshot;
+    std::string pest, room;
     std::string size = "1400x900";
     int way = 1;
 };
@@ -49,13 +51,14 @@ int run(const Request& request, int argc, char** argv) {
                      "before the command\n";
         return fault_of_the_program;
     }
+    const viewer::RuntimeFolder runtime_folder;
     viewer::prepare_graphics();
     QApplication application(argc, argv);
     viewer::dress(application);
     const QString job = QString::fromStdString(request.job);
     if (!request.screenshot.empty()) {
-        const auto fault =
-            viewer::take_screenshot(job, request.way, QString::fromStdString(request.screenshot), parsed_size(request.size));
+        const auto fault = viewer::take_screenshot({job, request.pest, request.room, request.way,
+                                                    QString::fromStdString(request.screenshot), parsed_size(request.size)});
         if (fault.text.isEmpty()) return done;
         std::cerr << fault.text.toStdString() << '\n';
         switch (fault.of) {
@@ -70,16 +73,15 @@ int run(const Request& request, int argc, char** argv) {
     return QApplication::exec();
 }
 
-}  // namespace
-
-int main(int argc, char** argv) {
-    CLI::App app("Seamward's window: the ways in of a job, as a list and in 3D", "seamward-viewer");
-    app.set_version_flag("--version", SEAMWARD_VERSION);
-    Request request;
+void add_options(CLI::App& app, Request& request) {
     CLI::Option* job = app.add_option("JOB", request.job, "Job file, YAML or JSON");
     CLI::Option* screenshot =
         app.add_option("--screenshot", request.screenshot, "Save what the window shows as a PNG, and end")->type_name("FILE.png");
-    screenshot->needs(job);
+    const auto check_name = [](const std::string& name) {
+        const bool png = QString::fromStdString(name).endsWith(".png", Qt::CaseInsensitive);
+        return png ? std::string() : "\"" + name + "\": only PNG pictures are made; give a name that ends in .png";
+    };
+    screenshot->needs(job)->check(check_name);
     const auto check_size = [](const std::string& text) {
         return parsed_size(text).isValid() ? std::string()
                                            : "give it as WIDTHxHEIGHT in pixels, 800x500 to 7680x4320, such as 1400x900";
@@ -89,10 +91,23 @@ int main(int argc, char** argv) {
         ->needs(screenshot)
         ->check(check_size)
         ->capture_default_str();
+    app.add_option("--pest", request.pest, "Only ways in that this animal of the job gets through")
+        ->type_name("ID")
+        ->needs(screenshot);
+    app.add_option("--room", request.room, "Only ways into this living space")->type_name("ID")->needs(screenshot);
     app.add_option("--way", request.way, "Way in that the picture shows, by its rank")
         ->needs(screenshot)
         ->check(CLI::PositiveNumber)
         ->capture_default_str();
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+    CLI::App app("Seamward's window: the ways in of a job, as a list and in 3D", "seamward-viewer");
+    app.set_version_flag("--version", SEAMWARD_VERSION);
+    Request request;
+    add_options(app, request);
     try {
         app.parse(argc, argv);
         return run(request, argc, argv);

@@ -24,7 +24,7 @@ MainWindow::MainWindow() : document_(new JobDocument(this)), pages_(new QStacked
     pages_->addWidget(work);
     setCentralWidget(pages_);
     make_menus();
-    auto* hint = new QLabel(tr("Drag to turn, right-drag to move, wheel to come closer, Home for the whole house"));
+    auto* hint = new QLabel(tr("Drag to turn, right-drag to move, wheel to come closer, Home key: whole house"));
     hint->setObjectName("hint");
     hint->setContentsMargins(0, 0, 10, 0);
     hint->hide();
@@ -48,8 +48,8 @@ void MainWindow::make_menus() {
     file->addAction(tr("&Open a job..."), this, &MainWindow::ask_for_job, QKeySequence::Open);
     file->addSeparator();
     file->addAction(tr("&Quit"), this, &QWidget::close, QKeySequence(tr("Ctrl+Q")));
-    QMenu* look = menuBar()->addMenu(tr("&Look"));
-    look->addAction(
+    QMenu* view = menuBar()->addMenu(tr("&View"));
+    view->addAction(
         tr("&Whole house"), this, [this] { picture_->canvas().show_whole_house(); }, QKeySequence(tr("Ctrl+Home")));
 }
 

@@ -13,6 +13,7 @@
 #include <cmath>
 
 #include "document/way_text.h"
+#include "layers/way_overlay.h"
 
 namespace seamward::viewer {
 
@@ -24,7 +25,9 @@ public:
 protected:
     void paintEvent(QPaintEvent* /*event*/) override {
         QPainter painter(this);
-        paint_callouts(painter, canvas_.scene_.callouts(), canvas_.scene_.line_points(), canvas_.camera_, rect());
+        const HouseScene& scene = canvas_.scene_;
+        paint_way_overlay(painter, scene.chosen_line(), canvas_.camera_, rect());
+        paint_callouts(painter, scene.callouts(), scene.keep_clear(), scene.other_gaps(), canvas_.camera_, rect());
     }
 
 private:

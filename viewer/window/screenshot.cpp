@@ -4,7 +4,11 @@
 #include <QApplication>
 #include <QSaveFile>
 #include <algorithm>
+#include <optional>
+#include <string_view>
+#include <vector>
 
+#include "base/nearest_word.h"
 #include "window/main_window.h"
 
 namespace seamward::viewer {
@@ -17,35 +21,83 @@ QString save(const QImage& image, const QString& name) {
     return name + ": error: cannot be written: " + file.errorString();
 }
 
+/// The position of an id; all known ids in the fault when it is not among them.
+std::optional<int> position_of(const std::string& id, const std::vector<std::string_view>& known, const char* option,
+                               const char* what, ScreenshotFault& fault) {
+    const auto found = std::find(known.begin(), known.end(), id);
+    if (found != known.end()) return static_cast<int>(found - known.begin());
+    std::string text = std::string("seamward-viewer: ") + option + ": unknown id \"" + id + "\"; ";
+    if (const auto nearest = nearest_word(id, known)) {
+        text += "did you mean " + std::string(*nearest) + "?";
+    } else {
+        text += std::string(known.empty() ? "this job has no " : "this job has these ") + what + (known.empty() ? "" : ":");
+        for (const std::string_view word : known) text += ' ' + std::string(word);
+    }
+    fault = {QString::fromStdString(text), ScreenshotFault::Of::usage};
+    return std::nullopt;
+}
+
+/// Chooses animal and room; false when there is no such.
+bool choose(JobDocument& document, const ScreenshotRequest& request, ScreenshotFault& fault) {
+    if (!request.animal.empty()) {
+        std::vector<std::string_view> known;
+        for (const Pest& pest : document.job().pests) known.emplace_back(pest.id);
+        const auto animal = position_of(request.animal, known, "--pest", "animals", fault);
+        if (!animal) return false;
+        document.choose_animal(*animal);
+    }
+    if (!request.room.empty()) {
+        std::vector<std::string_view> known;
+        for (const SpaceIndex room : document.rooms()) known.emplace_back(document.job().survey[room].id);
+        const auto room = position_of(request.room, known, "--room", "rooms", fault);
+        if (!room) return false;
+        document.choose_room(*room);
+    }
+    return true;
+}
+
+ScreenshotFault no_such_way(int way, int ways) {
+    if (ways == 1)
+        return {QStringLiteral("seamward-viewer: --way %1: there is only one way in").arg(way), ScreenshotFault::Of::usage};
+    const QString text = ways == static_cast<int>(JobDocument::ways_wanted)
+                             ? QStringLiteral("seamward-viewer: --way %1: the %2 widest ways in are the most that is shown")
+                             : QStringLiteral("seamward-viewer: --way %1: there are only %2 ways in");
+    return {text.arg(way).arg(ways), ScreenshotFault::Of::usage};
+}
+
 }  // namespace
 
-ScreenshotFault take_screenshot(const QString& job, int way, const QString& file, QSize size) {
+ScreenshotFault take_screenshot(const ScreenshotRequest& request) {
     ScreenshotFault fault;
     MainWindow window;
+    JobDocument& document = window.document();
     window.setWindowFlag(Qt::X11BypassWindowManagerHint);  // nobody else decides on its size
-    window.resize(size / window.devicePixelRatioF());
+    window.resize(request.size / window.devicePixelRatioF());
     window.show();
-    QObject::connect(&window.document(), &JobDocument::open_failed, &window, [&](const OpenFault& failed) {
+    QObject::connect(&document, &JobDocument::open_failed, &window, [&](const OpenFault& failed) {
         fault = {failed.text, failed.in_input ? ScreenshotFault::Of::input : ScreenshotFault::Of::program};
         QApplication::exit();
     });
+    bool asked = false;
+    const auto take = [&] {
+        if (!asked) {
+            asked = true;
+            if (!choose(document, request, fault)) return QApplication::exit();
+            if (document.is_busy()) return;  // its ways follow
+        }
+        const auto ways = static_cast<int>(document.ways().paths.size());
+        if (request.way > std::max(1, ways)) {
+            fault = no_such_way(request.way, ways);
+            return QApplication::exit();
+        }
+        document.choose_way(request.way - 1);
+        QApplication::processEvents();
+        fault.text = save(window.grab().toImage(), request.file);
+        QApplication::exit();
+    };
     // Queued: the window has taken the answer up by then.
-    QObject::connect(
-        &window.document(), &JobDocument::ways_found, &window,
-        [&] {
-            const auto ways = static_cast<int>(window.document().ways().paths.size());
-            if (way > std::max(1, ways)) {
-                fault = {QStringLiteral("seamward-viewer: --way %1: ways in of this job: %2").arg(way).arg(ways),
-                         ScreenshotFault::Of::usage};
-                return QApplication::exit();
-            }
-            window.document().choose_way(way - 1);
-            QApplication::processEvents();
-            fault.text = save(window.grab().toImage(), file);
-            QApplication::exit();
-        },
-        Qt::QueuedConnection);
-    window.document().open(job);
+    QObject::connect(&document, &JobDocument::ways_found, &window, take, Qt::QueuedConnection);
+    document.open(request.job);
     QApplication::exec();
     return fault;
 }

@@ -3,6 +3,7 @@
 
 #include <QSize>
 #include <QString>
+#include <string>
 
 namespace seamward::viewer {
 
@@ -13,8 +14,18 @@ struct ScreenshotFault {
     Of of = Of::input;
 };
 
-/// Opens a window of `size` pixels with a job in it, chooses a way in (from 1) and saves what it shows as a PNG. Runs the
-/// event loop.
-[[nodiscard]] ScreenshotFault take_screenshot(const QString& job, int way, const QString& file, QSize size);
+/// What to take a picture of.
+struct ScreenshotRequest {
+    QString job;         ///< file
+    std::string animal;  ///< id of an animal of the job; empty: all
+    std::string room;    ///< id of a living space of the job; empty: all
+    int way = 1;         ///< by its rank, from 1
+    QString file;        ///< PNG to write
+    QSize size;          ///< pixels
+};
+
+/// Opens a window of that size with the job in it, chooses animal, room and way in and saves what it shows as a PNG. Runs
+/// the event loop.
+[[nodiscard]] ScreenshotFault take_screenshot(const ScreenshotRequest& request);
 
 }  // namespace seamward::viewer
