@@ -15,7 +15,7 @@ class Node;
 
 /// A parsed text file (YAML or JSON): a tree of scalars, sequences and mappings, each with its place in the file.
 /// Scalars stay text; what they mean is decided by whoever reads them. Nodes stand in one array in file order,
-/// 28 bytes each and the text of scalars once.
+/// 24 bytes each and the text of scalars once.
 class Document {
 public:
     enum class Kind : std::uint8_t { null, plain, quoted, sequence, mapping };

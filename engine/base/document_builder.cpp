@@ -5,6 +5,8 @@
 #include <unordered_set>
 #include <utility>
 
+#include "base/text.h"
+
 namespace seamward {
 
 DocumentBuilder::DocumentBuilder(std::string shown_as) { document_.file_ = std::move(shown_as); }
@@ -62,8 +64,8 @@ void DocumentBuilder::end() {
 void DocumentBuilder::alias(Place place, std::string_view anchor) {
     const auto found = anchors_.find(std::string(anchor));
     if (found == anchors_.end()) {
-        fail(place, "alias *" + std::string(anchor) + " has no finished anchor before it",
-             "define &" + std::string(anchor) + " above");
+        fail(place, "alias " + in_quotes("*" + std::string(anchor)) + " has no finished anchor before it",
+             "define " + in_quotes("&" + std::string(anchor)) + " above");
     }
     aliased_ += found->second.stands_for;
     if (aliased_ > Document::most_aliased) {
@@ -85,7 +87,7 @@ void DocumentBuilder::check_keys(std::uint32_t mapping) {
         const std::string_view text = key.text();
         const bool repeated =
             node.size() > few ? !many.insert(text).second : std::find(seen.begin(), seen.end(), text) != seen.end();
-        if (repeated) fail(key.place(), "key \"" + std::string(text) + "\" stands twice in one mapping", "keep one of them");
+        if (repeated) fail(key.place(), "key " + in_quotes(text) + " stands twice in one mapping", "keep one of them");
         seen.push_back(text);
     });
 }

@@ -16,7 +16,9 @@ std::string read_file(const std::filesystem::path& path, const std::string& show
     };
     std::error_code error;
     const std::filesystem::file_status status = std::filesystem::status(path, error);
-    if (!std::filesystem::exists(status)) fail("no such file", "check the path");
+    if (status.type() == std::filesystem::file_type::not_found) fail("no such file", "check the path");
+    if (!std::filesystem::exists(status))
+        fail("cannot be reached (" + error.message() + ')', "check the permissions of its folder");
     if (std::filesystem::is_directory(status)) fail("is a folder, not a file", "name a file in it");
     std::ifstream in(path, std::ios::binary);
     if (!in) fail(std::string("cannot be opened (") + std::strerror(errno) + ')', "check its permissions");

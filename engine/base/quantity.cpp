@@ -154,6 +154,9 @@ QuantityFault unknown_unit(std::string_view word, const Kind& kind) {
 }
 
 QuantityFault without_unit(const std::string& written, const Kind& kind, bool after_feet) {
+    constexpr std::size_t longest_mend = 40;
+    if (written.size() > longest_mend)
+        return {std::string(kind.name) + " needs a unit: " + in_quotes(written) + " is a bare number", "add its unit"};
     const bool inches = is_length(kind) && (after_feet || written.find('/') != std::string::npos);
     std::string mend = "write " + written + ' ' + std::string(inches ? "in" : kind.proposed);
     if (is_length(kind) && !inches) mend += " (or " + written + " in, if inches are meant)";
@@ -244,7 +247,8 @@ Parsed<Money> parse_money(std::string_view text) {
     if (!text.starts_with('$')) {
         std::string_view rest = text;
         if (take_decimal(rest) && rest.empty()) {
-            return fault("money needs its unit: " + in_quotes(text) + " is a bare number", "write $" + std::string(text));
+            return fault("money needs its unit: " + in_quotes(text) + " is a bare number",
+                         text.size() > 40 ? "write a $ before it" : "write $" + std::string(text));
         }
         return fault(in_quotes(text) + " is not an amount of money", "write for example $12.50");
     }

@@ -59,13 +59,20 @@ struct Closing {
     std::string never;          ///< why it must never be closed; empty when it may be
 };
 
+/// An opening that a mesh was put over; whatever wants through has to pass both.
+struct Covered {
+    Shape shape;
+    double plus_minus = 0;  ///< meters
+};
+
 /// An opening between two different spaces.
 struct Gap {
     std::string id;
     std::string name;  ///< for people; empty when the file gave none
     std::array<SpaceIndex, 2> between;
-    Shape shape;
-    std::uint32_t count = 1;  ///< that many alike, one gap in paths; sizes and cost are per piece
+    Shape shape;                     ///< as it stands now; where a mesh was put over it, the mesh
+    std::optional<Covered> covered;  ///< what that mesh was put over
+    std::uint32_t count = 1;         ///< that many alike, one gap in paths; sizes and cost are per piece
     Duty duty = Duty::none;
     std::optional<Point> at;
     std::optional<double> depth;  ///< meters, through the part

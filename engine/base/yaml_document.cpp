@@ -30,7 +30,8 @@ std::string mend_of(std::string_view problem) {
     constexpr std::array<std::pair<std::string_view, std::string_view>, 7> mends{{
         {"tab", "indent with spaces, not tabs"},
         {"cannot start any token", "indent with spaces, not tabs; a value that begins with @, ` or % stands in quotes"},
-        {"mapping values are not allowed", "a text that holds colons stands in quotes, a dash has a space after it, and the indentation of neighbors is equal"},
+        {"mapping values are not allowed",
+         "a text that holds colons stands in quotes, a dash has a space after it, and the indentation of neighbors is equal"},
         {"found unexpected ':'", "put a space after the colon"},
         {"'-' indicator", "begin each item with a dash and a space, indented like the items around it"},
         {"',' or", "a comma is missing or one of the brackets is not closed just before, or a value needs quotes"},

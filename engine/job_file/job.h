@@ -24,7 +24,7 @@ struct Job {
     std::string address, surveyed, surveyor, notes;
     /// As the house stands now: what is listed as closed has the opening that its treatment left.
     Survey survey;
-    std::vector<Pest> pests;  ///< in the file's order; a profile of the file's own has only id, name and sizes
+    std::vector<Pest> pests;  ///< in the file's order; a profile of the file's own has no sources
     std::vector<ClosedGap> closed;
 };
 

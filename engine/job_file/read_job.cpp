@@ -203,12 +203,13 @@ private:
         });
     }
 
-    /// A mesh that is coarser than the gap itself changes nothing.
+    /// A mesh that is coarser than the gap itself changes nothing, nor does anything put over a gap that is shut.
     void close(GapIndex index, std::string with, double opening) {
         Gap& gap = job_.survey.gaps[index.value];
         job_.closed.push_back({index, std::move(with), gap.shape});
-        if (opening >= clear_width(gap.shape) && opening > 0) return;
+        if (is_shut(gap.shape) || (opening >= clear_width(gap.shape) && opening > 0)) return;
         const Mesh* mesh = std::get_if<Mesh>(&gap.shape);
+        if (opening > 0) gap.covered = Covered{gap.shape, gap.evidence.plus_minus};
         gap.shape = Mesh{opening, mesh != nullptr ? mesh->area : std::nullopt};
         gap.evidence.plus_minus = 0;
     }

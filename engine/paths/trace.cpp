@@ -18,8 +18,13 @@ namespace seamward {
 
 namespace {
 
-bool passes_stated(const Gap& gap, const Pest& pest) { return passes(pest.size, gap.shape); }
-bool passes_perhaps(const Gap& gap, const Pest& pest) { return passes(pest.size, widened(gap.shape, gap.evidence.plus_minus)); }
+bool passes_stated(const Gap& gap, const Pest& pest) {
+    return passes(pest.size, gap.shape) && (!gap.covered || passes(pest.size, gap.covered->shape));
+}
+bool passes_perhaps(const Gap& gap, const Pest& pest) {
+    return passes(pest.size, widened(gap.shape, gap.evidence.plus_minus)) &&
+           (!gap.covered || passes(pest.size, widened(gap.covered->shape, gap.covered->plus_minus)));
+}
 
 using PassesGap = bool (*)(const Gap&, const Pest&);
 

@@ -33,7 +33,7 @@ struct RankedPath {
 struct RoomPinch {
     SpaceIndex space;
     std::optional<double> pinch;  ///< meters; nothing: no way in
-    bool maybe = false;           ///< the best path is one of those that say `maybe`
+    bool maybe = false;           ///< no path of that pinch is sure: all of them say `maybe`
 };
 
 struct Trace {

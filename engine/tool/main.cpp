@@ -14,7 +14,7 @@
 #include "base/text.h"
 #include "tool/console.h"
 #include "tool/trace_command.h"
-#include "tool/usage.h"
+#include "tool/wrong_usage.h"
 
 namespace {
 
@@ -66,16 +66,17 @@ void check_words(const CLI::App& app, const std::vector<std::string>& words) {
         throw seamward::WrongUsage("unknown command " + seamward::in_quotes(words.front()) + "; " +
                                    seamward::suggestion(words.front(), known));
     }
-    std::vector<std::string> names{"--help"};
+    std::vector<std::string> names;
     for (const CLI::Option* option : app.get_subcommand(words.front())->get_options()) {
         for (const std::string& name : option->get_lnames()) names.push_back("--" + name);
     }
     const std::vector<std::string_view> options(names.begin(), names.end());
     for (const std::string& word : words) {
+        if (word == "--") return;  // from here on words are no options
         const std::string option = word.substr(0, word.find('='));
-        if (!option.starts_with("--") || option == "--" || std::find(options.begin(), options.end(), option) != options.end())
-            continue;
-        throw seamward::WrongUsage("unknown option " + option + "; " + seamward::suggestion(option, options));
+        if (!option.starts_with("--") || std::find(options.begin(), options.end(), option) != options.end()) continue;
+        throw seamward::WrongUsage("unknown option " + seamward::in_quotes(option) + "; " +
+                                   seamward::suggestion(option, options));
     }
 }
 
@@ -83,21 +84,21 @@ void check_words(const CLI::App& app, const std::vector<std::string>& words) {
 
 int main(int argc, char** argv) {
     const std::vector<std::string> words(argv + 1, argv + argc);
-    const bool json = std::find(words.begin(), words.end(), "--json") != words.end();
     const seamward::Console console = seamward::Console::of_process();
+    seamward::TraceRequest request;
     const auto fail = [&](ExitCode code, const std::string& text, const std::vector<seamward::Diagnostic>& faults) {
         console.err << text << '\n';
-        if (json) answer_errors(faults, console.out);
+        // Before the options are read, the word alone has to do.
+        if (request.json || std::find(words.begin(), words.end(), "--json") != words.end()) answer_errors(faults, console.out);
         return code;
     };
     const auto fail_in_words = [&](ExitCode code, const std::string& what) {
-        return fail(code, "seamward: " + what, {{.what = what}});
+        return fail(code, "seamward: " + seamward::printable(what), {{.what = what}});
     };
 
     CLI::App app("Seamward: the ways by which pests enter a house, and their smallest gaps", "seamward");
     app.set_version_flag("--version", SEAMWARD_VERSION);
     app.require_subcommand(1);
-    seamward::TraceRequest request;
     add_trace(app, request);
     if (words.empty()) return fail(wrong_usage, app.help(), {});
     try {

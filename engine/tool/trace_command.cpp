@@ -4,8 +4,9 @@
 #include <algorithm>
 
 #include "base/nearest_word.h"
+#include "base/text.h"
 #include "catalog/shipped.h"
-#include "tool/usage.h"
+#include "tool/wrong_usage.h"
 
 namespace seamward {
 
@@ -15,7 +16,7 @@ namespace {
     std::string mend = suggestion(id, known);
     if (id.find(',') != std::string::npos) mend = "repeat " + option + " for each one";
     if (mend.empty()) mend = option == "--pest" ? "docs/catalog.md lists the animals" : "the job file lists the spaces";
-    throw WrongUsage(option + ": unknown id \"" + id + "\"; " + mend);
+    throw WrongUsage(option + ": unknown id " + in_quotes(id) + "; " + mend);
 }
 
 /// A profile of the job's own goes before the catalog's.
@@ -49,7 +50,7 @@ void run_trace(const TraceRequest& request, const Console& console, const RunCon
     if (request.json)
         console.out << trace_answer(job, settings, result);
     else
-        print_trace_table(job, heading(job, request.job), settings, result, console);
+        print_trace_table(job, printable(heading(job, request.job)), settings, result, console);
 }
 
 }  // namespace seamward

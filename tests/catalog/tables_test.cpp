@@ -179,9 +179,10 @@ TEST(GaugeTableFault, RowsOutOfOrder) {
 }
 
 TEST(ReadTreatments, ReadsWhatTheyLeave) {
-    const std::string text = "catalog: treatments\n" + std::string(head) +
-                             "treatments:\n  - {id: bead, name: bead, leaves: nothing, gnawed: true, source: book}\n  - {id: mesh, name: mesh, "
-                             "leaves: mesh, gnawed: false, source: book}\n";
+    const std::string text =
+        "catalog: treatments\n" + std::string(head) +
+        "treatments:\n  - {id: bead, name: bead, leaves: nothing, gnawed: true, source: book}\n  - {id: mesh, name: mesh, "
+        "leaves: mesh, gnawed: false, source: book}\n";
     const Table<Treatment> table = read_treatments(text, "t");
     ASSERT_EQ(table.rows.size(), 2U);
     EXPECT_EQ(table.rows[0].leaves, Treatment::Leaves::nothing);

@@ -3,85 +3,24 @@
 #include <gtest/gtest.h>
 #include <rapidjson/document.h>
 #include <rapidjson/pointer.h>
-#include <rapidjson/schema.h>
-#include <rapidjson/stringbuffer.h>
 
 #include <filesystem>
 #include <set>
 
-#include "base/document.h"
-#include "base/file_io.h"
 #include "catalog/shipped.h"
-#include "job_file/job.h"
+#include "tests/docs/page.h"
+#include "tests/docs/schema_judge.h"
 
 namespace seamward::test {
 namespace {
 
 const std::filesystem::path top = SEAMWARD_SOURCE_FOLDER;
 
-std::string content(const std::filesystem::path& path) { return read_file(path, path.string(), 1 << 24); }
-
-rapidjson::Document schema_text() {
-    rapidjson::Document schema;
-    schema.Parse(content(top / "docs" / "job.schema.json").c_str());
-    return schema;
-}
-
-/// A YAML tree as an editor's validator sees it: numbers and truth values are no strings.
-rapidjson::Value as_json(Node node, rapidjson::Document::AllocatorType& memory) {
-    rapidjson::Value value;
-    if (node.is_sequence()) {
-        value.SetArray();
-        node.for_each_item([&](Node item) { value.PushBack(as_json(item, memory), memory); });
-    } else if (node.is_mapping()) {
-        value.SetObject();
-        node.for_each_pair([&](Node key, Node item) {
-            value.AddMember(rapidjson::Value(std::string(key.text()).c_str(), memory), as_json(item, memory), memory);
-        });
-    } else if (node.kind() == Document::Kind::plain && (node.text() == "true" || node.text() == "false")) {
-        value.SetBool(node.text() == "true");
-    } else if (node.is_scalar()) {
-        const std::string text(node.text());
-        char* end = nullptr;
-        const double number = std::strtod(text.c_str(), &end);
-        const bool is_number = node.kind() == Document::Kind::plain && !text.empty() && *end == '\0';
-        if (is_number && number == static_cast<int>(number))
-            value.SetInt(static_cast<int>(number));
-        else if (is_number)
-            value.SetDouble(number);
-        else
-            value.SetString(text.c_str(), memory);
-    }
-    return value;
-}
-
-/// Empty when the schema accepts the YAML text, else the keyword and the place that reject it.
-std::string verdict(const std::string& yaml) {
-    const rapidjson::Document schema_json = schema_text();
-    const rapidjson::SchemaDocument schema(schema_json);
-    rapidjson::SchemaValidator validator(schema);
-    rapidjson::Document memory;
-    const Document document = parse_yaml(yaml, "job.yaml");
-    if (as_json(document.root(), memory.GetAllocator()).Accept(validator)) return "";
-    rapidjson::StringBuffer place;
-    validator.GetInvalidDocumentPointer().StringifyUriFragment(place);
-    return std::string(validator.GetInvalidSchemaKeyword()) + " at " + place.GetString();
-}
-
-bool program_accepts(const std::string& yaml) {
-    try {
-        (void)parse_job_yaml(yaml, "job.yaml");
-        return true;
-    } catch (const BadInput&) {
-        return false;
-    }
-}
-
 TEST(JobSchema, AcceptsEveryShippedScenario) {
     std::size_t count = 0;
     for (const auto& entry : std::filesystem::directory_iterator(top / "scenarios")) {
         if (entry.path().extension() != ".yaml") continue;
-        EXPECT_EQ(verdict(content(entry.path())), "") << entry.path();
+        EXPECT_EQ(verdict(page("scenarios/" + entry.path().filename().string())), "") << entry.path();
         ++count;
     }
     EXPECT_GE(count, 3U);
@@ -122,6 +61,12 @@ TEST(JobSchema, RejectsWhatTheProgramRejects) {
     EXPECT_NE(verdict("seamward: 1\nspaces: [{id: yard, kind: outdoor}]"), "");
 }
 
+rapidjson::Document schema_text() {
+    rapidjson::Document schema;
+    schema.Parse(page("docs/job.schema.json").c_str());
+    return schema;
+}
+
 /// The words that the schema allows at a place.
 std::set<std::string> words_at(const rapidjson::Document& schema, const char* pointer) {
     std::set<std::string> words;
@@ -141,9 +86,24 @@ std::set<std::string> ids_of(const Table<Row>& table) {
 TEST(JobSchema, KnowsTheIdsOfTheCatalog) {
     const rapidjson::Document schema = schema_text();
     EXPECT_EQ(words_at(schema, "/definitions/catalog_pest/enum"), ids_of(shipped_pests()));
-    std::set<std::string> treatments = words_at(schema, "/definitions/closed_full/properties/with/enum");
+    std::set<std::string> treatments = words_at(schema, "/definitions/closed_full/properties/with/anyOf/0/enum");
     treatments.merge(words_at(schema, "/definitions/closed_mesh/properties/with/enum"));
     EXPECT_EQ(treatments, ids_of(shipped_treatments()));
+}
+
+/// Kinds of spaces are explained in the words of the page.
+TEST(JobSchema, ExplainsKindsAsThePageDoes) {
+    const rapidjson::Document schema = schema_text();
+    const std::string kind = "/definitions/space/properties/kind";
+    const rapidjson::Value* said = rapidjson::Pointer((kind + "/description").c_str()).Get(schema);
+    ASSERT_NE(said, nullptr);
+    const auto kinds = table_below(page("docs/job-file.md"), "| kind | for | in entry paths |");
+    std::set<std::string> words;
+    for (const auto& [word, cells] : kinds) {
+        words.insert(word);
+        EXPECT_NE(std::string(said->GetString()).find(word + ": " + cells.front() + '.'), std::string::npos) << word;
+    }
+    EXPECT_EQ(words, words_at(schema, (kind + "/enum").c_str()));
 }
 
 }  // namespace

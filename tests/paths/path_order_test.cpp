@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "paths/path_order.h"
+
 #include <gtest/gtest.h>
 
-#include "paths/path_order.h"
 #include "paths/trace.h"
 #include "tests/support/brute_force.h"
 #include "tests/support/survey_builder.h"
