@@ -56,6 +56,7 @@ public:
         std::vector<double> possible(survey_.spaces.size(), no_way);
         std::vector<double> stated = possible;
         const auto raise = [&](std::vector<double>& pinch, const Network& network) {
+            context_.check();
             const std::vector<double> of_this = pinches(network, roles_);
             for (std::size_t i = 0; i < pinch.size(); ++i) pinch[i] = std::max(pinch[i], of_this[i]);
         };

@@ -166,10 +166,12 @@ public:
                 continue;
             }
             lead += padded(inches_text(*room.pinch), 10) + "  " + padded(millimeters_text(*room.pinch), 9) + "  ";
-            const std::string open = names_of(pests_, rooms_open[i]);
-            print_hanging(
-                lead, (room.maybe ? "perhaps " : "") + (open.empty() && !pests_.empty() ? "none of these animals" : open) + " ",
-                console_);
+            std::string open = names_of(pests_, rooms_open[i]);
+            if (room.maybe)
+                open = "perhaps, if widths are larger by their plus-minus" + (open.empty() ? "" : "; for certain " + open);
+            if (open.empty() && !pests_.empty()) open = "none of these animals";
+            if (open.empty()) console_.out << lead.substr(0, lead.find_last_not_of(' ') + 1) << '\n';
+            print_hanging(lead, open, console_);
         }
     }
 

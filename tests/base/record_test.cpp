@@ -184,6 +184,12 @@ TEST(ReadText, RefusesControlCharactersOfTwoBytes) {
     EXPECT_EQ(read.faults().size(), 1U);
 }
 
+TEST(ReadText, TakesFourThousandBytes) {
+    Read read(("id: " + std::string(4000, 'x') + '\n').c_str());
+    EXPECT_EQ(read.record.text("id"), std::string(4000, 'x'));
+    EXPECT_TRUE(read.faults().empty());
+}
+
 TEST(ReadText, RefusesTextWithoutEnd) {
     const std::string yaml = "id: " + std::string(5000, 'x');
     Read read(yaml.c_str());

@@ -2,6 +2,9 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <chrono>
+#include <limits>
+#include <thread>
 
 #include "network/pinches.h"
 #include "paths/path_order.h"
@@ -161,6 +164,35 @@ TEST(PathProperties, AgreeWithTextbookYenOnLargerNetworks) {
         for (int k = 0; k < 15; ++k) ours.push_back(ranked.next().value());
         ASSERT_EQ(ours, textbook_yen(survey, network, roles, 15)) << "seed " << seed;
     }
+}
+
+/// A grid of equal gaps has more paths than anyone can wait for.
+TEST(PathProperties, CancellingStopsTheWorkInItsMiddle) {
+    constexpr std::uint32_t side = 60;
+    Survey survey;
+    const auto add_gap = [&](std::uint32_t a, std::uint32_t b) {
+        Gap gap;
+        gap.id = "g" + std::to_string(survey.gaps.size());
+        gap.between = {SpaceIndex{a}, SpaceIndex{b}};
+        gap.shape = Slot{0.005, 1};
+        gap.at = Point{1.0 * (a % side), 1.0 * (a / side), 0};
+        survey.gaps.push_back(std::move(gap));
+    };
+    for (std::uint32_t i = 0; i < side * side; ++i) {
+        survey.spaces.push_back({"s" + std::to_string(i), "",
+                                 i == 0                 ? SpaceKind::outdoors
+                                 : i + 1 == side * side ? SpaceKind::living
+                                                        : SpaceKind::cavity});
+        if (i % side > 0) add_gap(i - 1, i);
+        if (i >= side) add_gap(i - side, i);
+    }
+    RunContext context;
+    std::thread other([&] {
+        std::this_thread::sleep_for(std::chrono::milliseconds(100));
+        context.cancel();
+    });
+    EXPECT_THROW((void)trace(survey, {.top = std::numeric_limits<std::size_t>::max()}, context), Cancelled);
+    other.join();
 }
 
 TEST(PathProperties, CancellingStopsTheWork) {

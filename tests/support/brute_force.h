@@ -12,7 +12,7 @@
 namespace seamward::test {
 
 /// A second opinion that shares no code with the engine's search: every entry path, found by walking on from each
-/// start in all ways, sorted by the order of the contract written down anew. For surveys of a few gaps only.
+/// start in all ways, sorted by the order of docs/commands.md written down anew. For surveys of a few gaps only.
 [[nodiscard]] std::vector<EntryPath> all_paths(const Survey& survey, std::span<const SpaceIndex> to,
                                                const std::function<bool(const Gap&)>& counts);
 
