@@ -90,18 +90,7 @@ TEST(Pinches, PublishedMaldonToFeering) {
 
 /// The flow network of Cormen et al., Introduction to Algorithms, as undirected gaps: the widest way from s to t is 12.
 TEST(Pinches, TextbookNetwork) {
-    SurveyBuilder net;
-    net.outdoors("s").cavity("v1").cavity("v2").cavity("v3").cavity("v4").living("t");
-    net.slot("a", "s", "v1", 16)
-        .slot("b", "s", "v2", 13)
-        .slot("c", "v1", "v2", 10)
-        .slot("d", "v2", "v1", 4)
-        .slot("e", "v1", "v3", 12);
-    net.slot("f", "v3", "v2", 9)
-        .slot("g", "v2", "v4", 14)
-        .slot("h", "v4", "v3", 7)
-        .slot("i", "v3", "t", 20)
-        .slot("j", "v4", "t", 4);
+    const SurveyBuilder net = textbook_network();
     EXPECT_NEAR(pinch_of(net, "t"), 12, 1e-9);
 }
 

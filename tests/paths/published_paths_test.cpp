@@ -43,18 +43,7 @@ TEST(PublishedPaths, CycleOfSevenWithUnitWidths) {
 
 /// Widest paths of the flow network of Cormen et al. taken both ways: the best is s-v1-v3-t with 12.
 TEST(PublishedPaths, TextbookNetwork) {
-    SurveyBuilder net;
-    net.outdoors("s").cavity("v1").cavity("v2").cavity("v3").cavity("v4").living("t");
-    net.slot("a", "s", "v1", 16)
-        .slot("b", "s", "v2", 13)
-        .slot("c", "v1", "v2", 10)
-        .slot("d", "v2", "v1", 4)
-        .slot("e", "v1", "v3", 12);
-    net.slot("f", "v3", "v2", 9)
-        .slot("g", "v2", "v4", 14)
-        .slot("h", "v4", "v3", 7)
-        .slot("i", "v3", "t", 20)
-        .slot("j", "v4", "t", 4);
+    const SurveyBuilder net = textbook_network();
     EXPECT_EQ(spaces_of_paths(net.survey(), 1), (std::vector<std::string>{"s-v1-v3-t"}));
 }
 

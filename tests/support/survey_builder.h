@@ -28,4 +28,8 @@ private:
     Survey survey_;
 };
 
+/// The flow network of Cormen et al., Introduction to Algorithms, its capacities taken as widths in millimeters and its
+/// edges both ways.
+[[nodiscard]] SurveyBuilder textbook_network();
+
 }  // namespace seamward::test
