@@ -33,7 +33,8 @@ TEST(PlaceLabels, KeepOffMarkers) {
     }
     const std::vector<LabelWish> wishes{{{400, 300}, {160, 50}, 46}, {{430, 310}, {90, 22}, 26}};
     for (const QRectF& place : place_labels(wishes, kept, area)) {
-        for (int i = 0; i < 12; ++i) EXPECT_FALSE(place.intersects(QRectF(kept[i].at - QPointF(14, 14), QSizeF(28, 28)))) << i;
+        for (int i = 0; i < 12; ++i)
+            EXPECT_FALSE(place.intersects(QRectF(kept[static_cast<std::size_t>(i)].at - QPointF(14, 14), QSizeF(28, 28)))) << i;
     }
 }
 
