@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <algorithm>
 #include <array>
+#include <string>
+#include <unordered_set>
 
 #include "base/nearest_word.h"
 #include "base/record.h"
@@ -146,6 +147,7 @@ private:
     }
 
     void read_pests() {
+        std::unordered_set<std::string> ids;
         file_.each("pests", [&](Node node) {
             Pest pest;
             if (node.is_mapping()) {
@@ -167,9 +169,7 @@ private:
                 }
                 pest = *shipped;
             }
-            const bool twice =
-                std::any_of(job_.pests.begin(), job_.pests.end(), [&](const Pest& other) { return other.id == pest.id; });
-            if (twice) diagnostics_.add(node.place(), "pest \"" + pest.id + "\" stands twice", "keep one");
+            if (!ids.insert(pest.id).second) diagnostics_.add(node.place(), "pest \"" + pest.id + "\" stands twice", "keep one");
             job_.pests.push_back(std::move(pest));
         });
     }

@@ -105,8 +105,7 @@ private:
             if (!gap.closing.never.empty())
                 remarks_.push_back(gap.label() + ": listed as closed, and must never be: " + gap.closing.never);
             else if (gap.must_stay_open())
-                remarks_.push_back(gap.label() + ": listed as closed, but it serves as a " + duty_words(gap.duty) +
-                                   " and must stay open");
+                remarks_.push_back(gap.label() + ": listed as closed, but must stay open; its duty: " + duty_words(gap.duty));
         }
     }
 

@@ -6,6 +6,7 @@
 #include "base/nearest_word.h"
 #include "base/text.h"
 #include "catalog/shipped.h"
+#include "job_file/id_index.h"
 #include "tool/wrong_usage.h"
 
 namespace seamward {
@@ -29,13 +30,21 @@ Pest find_pest(const Job& job, const std::string& id) {
     fail_unknown("--pest", id, std::move(known));
 }
 
-SpaceIndex find_space(const Job& job, const std::string& id) {
-    const std::vector<Space>& spaces = job.survey.spaces;
-    const auto found = std::find_if(spaces.begin(), spaces.end(), [&](const Space& space) { return space.id == id; });
-    if (found != spaces.end()) return {static_cast<std::uint32_t>(found - spaces.begin())};
-    std::vector<std::string_view> known;
-    for (const Space& space : spaces) known.emplace_back(space.id);
-    fail_unknown("--to", id, std::move(known));
+std::vector<SpaceIndex> find_spaces(const Job& job, const std::vector<std::string>& ids) {
+    if (ids.empty()) return {};
+    IdIndex index(job.survey.spaces.size());
+    for (const Space& space : job.survey.spaces) index.add(space.id);
+    std::vector<SpaceIndex> found;
+    for (const std::string& id : ids) {
+        if (const auto position = index.find(id)) {
+            found.push_back({*position});
+            continue;
+        }
+        std::vector<std::string_view> known;
+        for (const Space& space : job.survey.spaces) known.emplace_back(space.id);
+        fail_unknown("--to", id, std::move(known));
+    }
+    return found;
 }
 
 }  // namespace
@@ -45,7 +54,7 @@ void run_trace(const TraceRequest& request, const Console& console, const RunCon
     TraceSettings settings;
     settings.top = request.top;
     for (const std::string& id : request.pests) settings.pests.push_back(find_pest(job, id));
-    for (const std::string& id : request.to) settings.to.push_back(find_space(job, id));
+    settings.to = find_spaces(job, request.to);
     const Trace result = trace(job.survey, settings, context);
     if (request.json)
         console.out << trace_answer(job, settings, result);

@@ -67,7 +67,7 @@ TEST(Remarks, ObjectToClosedOpeningsThatMustStayOpen) {
         remarks(
             house + gaps +
             "closed: [{gap: weep, with: bead}, {gap: vent, with: mesh, opening: 6 mm}, {gap: flue}, {gap: door, with: sweep}]"),
-        (Lines{"weep: listed as closed, but it serves as a weep and must stay open",
+        (Lines{"weep: listed as closed, but must stay open; its duty: weep",
                "flue: listed as closed, and must never be: it carries flue gas"}));
 }
 
