@@ -8,7 +8,7 @@
 #include <functional>
 
 #include "base/file_io.h"
-#include "catalog/tables.h"
+#include "catalog/features.h"
 
 namespace {
 
@@ -36,7 +36,11 @@ int main(int argc, char** argv) try {
     };
     embed("pests", [](const std::string& text, const std::string& path) { (void)seamward::read_pests(text, path); });
     embed("gauges", [](const std::string& text, const std::string& path) { (void)seamward::read_gauges(text, path); });
-    embed("treatments", [](const std::string& text, const std::string& path) { (void)seamward::read_treatments(text, path); });
+    seamward::Table<seamward::Treatment> treatments;
+    embed("treatments",
+          [&](const std::string& text, const std::string& path) { treatments = seamward::read_treatments(text, path); });
+    embed("features",
+          [&](const std::string& text, const std::string& path) { (void)seamward::read_features(text, path, treatments); });
     out += "\n}  // namespace seamward::shipped_text\n";
     std::ofstream file(argv[2], std::ios::binary);
     file << out;

@@ -20,4 +20,10 @@ const Table<Treatment>& shipped_treatments() {
     return table;
 }
 
+const Table<Feature>& shipped_features() {
+    static const Table<Feature> table =
+        read_features(shipped_text::features, "engine/catalog/features.yaml", shipped_treatments());
+    return table;
+}
+
 }  // namespace seamward

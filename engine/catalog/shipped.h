@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "catalog/features.h"
 #include "catalog/tables.h"
 
 namespace seamward {
@@ -10,5 +11,6 @@ namespace seamward {
 [[nodiscard]] const Table<Pest>& shipped_pests();
 [[nodiscard]] const Table<Gauge>& shipped_gauges();
 [[nodiscard]] const Table<Treatment>& shipped_treatments();
+[[nodiscard]] const Table<Feature>& shipped_features();
 
 }  // namespace seamward

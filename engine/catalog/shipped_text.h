@@ -9,5 +9,6 @@ namespace seamward::shipped_text {
 extern const std::string_view pests;
 extern const std::string_view gauges;
 extern const std::string_view treatments;
+extern const std::string_view features;
 
 }  // namespace seamward::shipped_text

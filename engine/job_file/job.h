@@ -8,6 +8,7 @@
 #include "base/run_context.h"
 #include "base/survey.h"
 #include "catalog/tables.h"
+#include "house/build_house.h"
 
 namespace seamward {
 
@@ -26,11 +27,14 @@ struct Job {
     Survey survey;
     std::vector<Pest> pests;  ///< in the file's order; a profile of the file's own has no sources
     std::vector<ClosedGap> closed;
+    /// The described house, when the job has one and its solids were asked for. Its survey is the job's.
+    House house;
 };
 
 /// Reads a job file (YAML, or JSON when its name ends in `.json`). Throws BadInput with all faults of the file,
-/// each with its line and column. O(file size) time and memory.
-[[nodiscard]] Job read_job(const std::filesystem::path& path, const RunContext& context);
+/// each with its line and column; faults of the house's file likewise. O(file size) time and memory, and what building the house
+/// takes.
+[[nodiscard]] Job read_job(const std::filesystem::path& path, const RunContext& context, Make make = Make::survey);
 
 /// The same from text in memory; a file that the text refers to is looked for beside `shown_as`.
 [[nodiscard]] Job parse_job_yaml(std::string_view text, const std::string& shown_as);

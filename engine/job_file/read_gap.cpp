@@ -3,6 +3,7 @@
 
 #include <array>
 
+#include "base/read_evidence.h"
 #include "base/record.h"
 
 namespace seamward {
@@ -19,9 +20,6 @@ constexpr std::array<std::string_view, 2> ring_keys{"width", "around"};
 constexpr std::array<std::string_view, 2> mesh_keys{"opening", "area"};
 constexpr std::array<std::string_view, 10> duty_file_words{"none",           "drain", "weep",   "vent",     "exhaust",
                                                            "combustion-air", "flood", "relief", "movement", "operable"};
-constexpr std::array<std::string_view, 2> evidence_keys{"how", "plus_minus"};
-constexpr std::array<std::string_view, 3> how_words{"measured", "modeled", "assumed"};
-constexpr std::array<std::string_view, 2> closing_keys{"cost", "never"};
 
 Shape read_shape(std::string_view word, Node node, Diagnostics& diagnostics) {
     if (word == "slot") {
@@ -107,28 +105,6 @@ void read_at(const Record& record, Gap& gap, Diagnostics& diagnostics) {
     if (whole) gap.at = Point{point[0], point[1], point[2]};
 }
 
-void read_evidence(const Record& record, Gap& gap, Diagnostics& diagnostics) {
-    if (!record.has("evidence")) return;
-    const Record evidence(record["evidence"], evidence_keys, "evidence", diagnostics);
-    const std::optional<std::size_t> how = evidence.word("how", how_words);
-    if (how) gap.evidence.how = static_cast<Evidence::How>(*how + 1);  // the first is `unstated`
-    gap.evidence.plus_minus = evidence.length("plus_minus").value_or(0);
-}
-
-void read_closing(const Record& record, Gap& gap, Diagnostics& diagnostics) {
-    if (!record.has("closing")) return;
-    const Record closing(record["closing"], closing_keys, "closing", diagnostics);
-    gap.closing.cost = closing.money("cost");
-    gap.closing.never = closing.text("never").value_or("");
-    if (!closing.usable()) return;
-    if (closing.has("never")) (void)closing.required_line("never");
-    if (closing.has("cost") != closing.has("never")) return;
-    record.report(
-        closing.place(),
-        "closing holds either a cost or the reason why never, not " + std::string(closing.has("cost") ? "both" : "neither"),
-        "write {cost: $8.00} or {never: \"why\"}");
-}
-
 }  // namespace
 
 Gap read_gap(Node node, const IdIndex& spaces, Diagnostics& diagnostics) {
@@ -148,9 +124,36 @@ Gap read_gap(Node node, const IdIndex& spaces, Diagnostics& diagnostics) {
         if (std::optional<std::string> text = read_line(word, "substrate", diagnostics))
             gap.substrates.push_back(std::move(*text));
     });
-    read_evidence(record, gap, diagnostics);
-    read_closing(record, gap, diagnostics);
+    gap.evidence = read_evidence(record, diagnostics);
+    gap.closing = read_closing(record, diagnostics);
     return gap;
+}
+
+GapUpdate read_gap_update(Node node, Diagnostics& diagnostics) {
+    constexpr std::array<std::string_view, 9> update_keys{"id",   "slot",     "hole",    "ring", "mesh",
+                                                          "duty", "evidence", "closing", "note"};
+    constexpr std::array<std::pair<const char*, std::string_view>, 4> width_keys{
+        {{"slot", "width"}, {"hole", "diameter"}, {"ring", "width"}, {"mesh", "opening"}}};
+    const Record record(node, update_keys, "new measurement of a gap of the house", diagnostics);
+    GapUpdate update;
+    update.place = node.place();
+    if (!record.usable()) return update;
+    record.require({"id"});
+    update.id = record["id"];
+    (void)record.text("note");
+    for (const auto& [word, key] : width_keys) {
+        if (!record.has(word)) continue;
+        const std::array<std::string_view, 1> keys{key};
+        const Record shape(record[word], keys, word, diagnostics);
+        shape.require({key});
+        update.width = shape.length(key);
+        if (update.shape != nullptr) record.report(record[word].place(), "a gap has exactly one shape", "keep one");
+        update.shape = word;
+    }
+    if (record.has("evidence")) update.evidence = read_evidence(record, diagnostics);
+    if (record.has("closing")) update.closing = read_closing(record, diagnostics);
+    if (record.has("duty")) update.duty = static_cast<Duty>(record.word("duty", duty_file_words).value_or(0));
+    return update;
 }
 
 }  // namespace seamward

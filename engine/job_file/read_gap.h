@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <optional>
+
 #include "base/document.h"
 #include "base/survey.h"
 #include "job_file/id_index.h"
@@ -9,5 +11,18 @@ namespace seamward {
 
 /// Reads one entry of the list of gaps. Faults go to `diagnostics`; what comes back is then not to be used.
 [[nodiscard]] Gap read_gap(Node node, const IdIndex& spaces, Diagnostics& diagnostics);
+
+/// What a job says anew of a gap of its house: an entry of the list of gaps without `between`.
+struct GapUpdate {
+    Place place;
+    Node id;
+    std::optional<double> width;  ///< meters
+    const char* shape = nullptr;  ///< the word that the width stood under
+    std::optional<Evidence> evidence;
+    std::optional<Duty> duty;
+    std::optional<Closing> closing;
+};
+
+[[nodiscard]] GapUpdate read_gap_update(Node node, Diagnostics& diagnostics);
 
 }  // namespace seamward

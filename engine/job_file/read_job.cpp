@@ -45,18 +45,22 @@ constexpr std::array<std::pair<std::string_view, std::string_view>, 16> everyday
 
 class JobReader {
 public:
-    JobReader(const Document& document, const RunContext& context)
-        : context_(context), diagnostics_(document.file()), file_(document.root(), job_file_keys, "job file", diagnostics_) {}
+    JobReader(const Document& document, const RunContext& context, Make make)
+        : context_(context),
+          make_(make),
+          diagnostics_(document.file()),
+          file_(document.root(), job_file_keys, "job file", diagnostics_) {}
 
     Job read() {
         check_version();
         read_head();
-        check_house();
+        read_house();
         read_spaces();
         read_gaps();
         read_pests();
         read_closed();
         diagnostics_.throw_if_any();
+        if (make_ == Make::solids) finish_house();
         return std::move(job_);
     }
 
@@ -80,16 +84,76 @@ private:
         job_.notes = head.text("notes").value_or("");
     }
 
-    void check_house() {
+    /// Spaces and gaps of a described house come before the job's own. Widths that the job measured anew go into it, so that
+    /// its solids are open as wide as was measured.
+    void read_house() {
         const std::optional<std::string> house = file_.line("house");
         if (!house) return;
         const std::filesystem::path path = std::filesystem::path(diagnostics_.file()).parent_path() / *house;
         std::error_code error;
-        const bool there = std::filesystem::exists(path, error);
-        file_.report(file_["house"].place(),
-                     there ? "this version works from surveys and does not open house files" : "no such file: " + path.string(),
-                     there ? "list the spaces and gaps of the house in the job file"
-                           : "check the path; it is taken from the folder of the job file");
+        if (!std::filesystem::exists(path, error)) {
+            file_.report(file_["house"].place(), "no such file: " + path.string(),
+                         "check the path; it is taken from the folder of the job file");
+            return;
+        }
+        const std::string ending = path.extension().string();
+        if (ending != ".yaml" && ending != ".yml" && ending != ".json") {
+            file_.report(file_["house"].place(),
+                         "this version opens described houses (.yaml, .json), not 3D files: " + path.string(),
+                         "describe the house, or list its spaces and gaps in the job file");
+            return;
+        }
+        std::map<std::string, double> widths;
+        file_.each("gaps", [&](Node node) {
+            if (!is_update(node)) return;
+            Diagnostics later(diagnostics_.file());  // reported when the list is read
+            const GapUpdate update = read_gap_update(node, later);
+            if (update.width && update.id.present()) widths.emplace(std::string(update.id.text()), *update.width);
+        });
+        try {
+            const HouseDescription described = read_house_description(path, path.string(), context_);
+            job_.house = build_house(described, widths, make_, context_);
+        } catch (const BadInput& bad) {
+            std::vector<Diagnostic> faults = bad.diagnostics();
+            for (Diagnostic& fault : faults) fault.what += " (in the house of " + diagnostics_.file() + ")";
+            throw BadInput(std::move(faults));
+        }
+        job_.survey = std::move(job_.house.survey);
+        if (job_.name.empty()) job_.name = job_.house.name;
+    }
+
+    /// An entry that only says something new of a gap of the house.
+    [[nodiscard]] bool is_update(Node node) const {
+        if (!file_.has("house") || !node.is_mapping()) return false;
+        bool between = false;
+        node.for_each_pair([&](Node key, Node) { between = between || key.text() == "between"; });
+        return !between;
+    }
+
+    void update_gap(Node node) {
+        const GapUpdate update = read_gap_update(node, diagnostics_);
+        if (!update.id.present()) return;
+        IdIndex own(house_gaps_);
+        for (std::size_t i = 0; i < house_gaps_; ++i) own.add(job_.survey.gaps[i].id);
+        const auto position = own.resolve(update.id, "gap of the house", diagnostics_);
+        if (!position) return;
+        Gap& gap = job_.survey.gaps[*position];
+        if (update.shape != nullptr && std::string_view(shape_word(gap.shape)) != update.shape)
+            diagnostics_.add(update.place, "gap \"" + gap.id + "\" is a " + shape_word(gap.shape) + ", not a " + update.shape,
+                             "measure it as what it is, or describe it anew in the house");
+        else if (update.width)
+            gap.shape = widened(gap.shape, *update.width - clear_width(gap.shape));
+        if (update.evidence) gap.evidence = *update.evidence;
+        if (update.duty) gap.duty = *update.duty;
+        if (update.closing) gap.closing = *update.closing;
+    }
+
+    /// Gaps and spaces that the job added have no solids.
+    void finish_house() {
+        job_.house.survey = job_.survey;
+        job_.house.middles.resize(job_.survey.spaces.size());
+        while (job_.house.places.size() < job_.survey.gaps.size())
+            job_.house.places.push_back({{static_cast<std::uint32_t>(job_.house.places.size())}, {}});
     }
 
     /// Reports ids that stand twice. Ids are indexed once all are read, when their texts no longer move.
@@ -98,15 +162,17 @@ private:
         IdIndex ids(things.size());
         for (std::size_t i = 0; i < things.size(); ++i) {
             if (ids.add(things[i].id) || things[i].id.empty()) continue;
-            const std::string first = std::to_string(places[ids.find(things[i].id).value_or(0)].line);
-            diagnostics_.add(places[i], std::string(called) + " id \"" + things[i].id + "\" stands twice, first on line " + first,
+            const std::uint32_t line = places[ids.find(things[i].id).value_or(0)].line;
+            diagnostics_.add(places[i],
+                             std::string(called) + " id \"" + things[i].id + "\" stands twice, first " +
+                                 (line > 0 ? "on line " + std::to_string(line) : "in the house"),
                              "give each its own");
         }
         return ids;
     }
 
     void read_spaces() {
-        std::vector<Place> places;
+        std::vector<Place> places(job_.survey.spaces.size());  // the house's own stand in its file
         file_.each("spaces", [&](Node node) {
             const Record record(node, space_keys, "space", diagnostics_);
             record.require({"kind"});
@@ -133,13 +199,18 @@ private:
     }
 
     void read_gaps() {
-        std::vector<Place> places;
+        house_gaps_ = job_.survey.gaps.size();
+        std::vector<Place> places(house_gaps_);
         if (file_.has("gaps")) {
-            job_.survey.gaps.reserve(file_["gaps"].size());
-            places.reserve(file_["gaps"].size());
+            job_.survey.gaps.reserve(house_gaps_ + file_["gaps"].size());
+            places.reserve(house_gaps_ + file_["gaps"].size());
         }
         file_.each("gaps", [&](Node node) {
             if (places.size() % 1024 == 0) context_.check();
+            if (is_update(node)) {
+                update_gap(node);
+                return;
+            }
             job_.survey.gaps.push_back(read_gap(node, spaces_, diagnostics_));
             places.push_back(node.place());
         });
@@ -215,6 +286,8 @@ private:
     }
 
     const RunContext& context_;
+    Make make_;
+    std::size_t house_gaps_ = 0;
     Diagnostics diagnostics_;
     Record file_;
     Job job_;
@@ -224,15 +297,16 @@ private:
 
 }  // namespace
 
-Job read_job(const std::filesystem::path& path, const RunContext& context) {
+Job read_job(const std::filesystem::path& path, const RunContext& context, Make make) {
     const Document document = read_document(path, path.string());
     context.stage("checking the job");
-    return JobReader(document, context).read();
+    return JobReader(document, context, make).read();
 }
 
 Job parse_job_yaml(std::string_view text, const std::string& shown_as) {
     const Document document = parse_yaml(text, shown_as);
-    return JobReader(document, RunContext()).read();
+    const RunContext context;
+    return JobReader(document, context, Make::survey).read();
 }
 
 std::string heading(const Job& job, const std::filesystem::path& path) {

@@ -13,8 +13,12 @@
 #include "base/quantity.h"
 #include "base/text.h"
 #include "tool/console.h"
+#include "tool/picture_command.h"
 #include "tool/trace_command.h"
 #include "tool/wrong_usage.h"
+#ifdef SEAMWARD_PICTURES
+#include "offscreen/draw_picture.h"
+#endif
 
 namespace {
 
@@ -34,26 +38,80 @@ void answer_errors(const std::vector<seamward::Diagnostic>& faults, std::ostream
     out << json.text();
 }
 
+void add_pests_and_ends(CLI::App& command, std::vector<std::string>& pests, std::vector<std::string>& to) {
+    command.add_option("--pest", pests, "Only paths that let this animal through (repeat: any of them)")
+        ->type_name("ID")
+        ->allow_extra_args(false);
+    command.add_option("--to", to, "Paths to this space instead of the living spaces (repeatable)")
+        ->type_name("SPACE")
+        ->allow_extra_args(false);
+}
+
+/// A whole number from 1 as the value of an option.
+void add_count(CLI::App& command, const std::string& option, const std::string& word, const std::string& text,
+               std::size_t& count) {
+    command
+        .add_option_function<std::string>(
+            option,
+            [option, &count](const std::string& value) {
+                const seamward::Parsed<std::uint32_t> parsed = seamward::parse_count(value);
+                if (!parsed) throw seamward::WrongUsage(option + ": " + parsed.fault.what);
+                count = *parsed;
+            },
+            text)
+        ->type_name(word);
+}
+
 void add_trace(CLI::App& app, seamward::TraceRequest& request) {
     CLI::App* trace = app.add_subcommand("trace", "Entry paths from outdoors to living spaces, ranked by their smallest gap");
     trace->add_option("JOB", request.job, "Job file, YAML or JSON")->required();
-    trace->add_option("--pest", request.pests, "Only paths that let this animal through (repeat: any of them)")
-        ->type_name("ID")
-        ->allow_extra_args(false);
-    trace->add_option("--to", request.to, "Paths to this space instead of the living spaces (repeatable)")
-        ->type_name("SPACE")
-        ->allow_extra_args(false);
-    trace
-        ->add_option_function<std::string>(
-            "--top",
-            [&request](const std::string& text) {
-                const seamward::Parsed<std::uint32_t> count = seamward::parse_count(text);
-                if (!count) throw seamward::WrongUsage("--top: " + count.fault.what);
-                request.top = *count;
-            },
-            "How many paths, best first (10 when left out)")
-        ->type_name("K");
+    add_pests_and_ends(*trace, request.pests, request.to);
+    add_count(*trace, "--top", "K", "How many paths, best first (10 when left out)", request.top);
     trace->add_flag("--json", request.json, "Answer in JSON");
+}
+
+void add_picture(CLI::App& app, seamward::PictureCommand& command) {
+    CLI::App* picture = app.add_subcommand("picture", "The house of a job and its ways in as a picture");
+    picture->add_option("JOB", command.job, "Job file with a described house")->required();
+    picture->add_option("-o,--output", command.file, "PNG to write")->type_name("FILE.png")->required();
+    add_pests_and_ends(*picture, command.pests, command.to);
+    add_count(*picture, "--way", "N", "Show this way in, by its rank (1 when left out)", command.way);
+    picture->add_option("--gap", command.gap, "Show this gap from close by")->type_name("ID");
+    picture
+        ->add_option_function<std::string>(
+            "--size", [&command](const std::string& text) { seamward::parse_picture_size(text, command); },
+            "Width and height in pixels (1600x1100 when left out)")
+        ->type_name("WxH");
+}
+
+void add_export(CLI::App& app, seamward::PictureCommand& command) {
+    CLI::App* exported = app.add_subcommand("export", "The solids of a job's house as a 3D file");
+    exported->add_option("JOB", command.job, "Job file with a described house")->required();
+    exported->add_option("-o,--output", command.file, "3D file to write")->type_name("FILE.glb|FILE.obj")->required();
+}
+
+void draw(const seamward::PictureCommand& command, const seamward::Console& console, const seamward::RunContext& context) {
+    if (!command.file.ends_with(".png"))
+        throw seamward::WrongUsage("-o: " + seamward::in_quotes(command.file) + " does not end in .png");
+#ifdef SEAMWARD_PICTURES
+    const seamward::PictureContent content = seamward::picture_content(command, context);
+    std::vector<seamward::viewer::DrawnPath> paths;
+    for (std::size_t i = 0; i < content.ways.size(); ++i) paths.push_back({content.ways[i], content.routes[i]});
+    seamward::viewer::PictureRequest request;
+    request.file = command.file;
+    request.width = command.width;
+    request.height = command.height;
+    request.rank = command.way;
+    request.more_ways = content.more_ways;
+    request.closeup = content.closeup;
+    context.stage("drawing");
+    seamward::viewer::draw_picture(content.job.house, content.heading, paths, request);
+    console.out << command.file << '\n';
+#else
+    (void)console;
+    context.check();
+    throw seamward::WrongUsage("this program was built without pictures (SEAMWARD_VIEWER=OFF)");
+#endif
 }
 
 /// CLI11 says that a word was not expected; this says what it was probably meant to be.
@@ -86,6 +144,7 @@ int main(int argc, char** argv) {
     const std::vector<std::string> words(argv + 1, argv + argc);
     const seamward::Console console = seamward::Console::of_process();
     seamward::TraceRequest request;
+    seamward::PictureCommand picture, exported;
     const auto fail = [&](ExitCode code, const std::string& text, const std::vector<seamward::Diagnostic>& faults) {
         console.err << text << '\n';
         // Before the options are read, the word alone has to do.
@@ -100,6 +159,8 @@ int main(int argc, char** argv) {
     app.set_version_flag("--version", SEAMWARD_VERSION);
     app.require_subcommand(1);
     add_trace(app, request);
+    add_picture(app, picture);
+    add_export(app, exported);
     if (words.empty()) return fail(wrong_usage, app.help(), {});
     try {
         check_words(app, words);
@@ -108,7 +169,9 @@ int main(int argc, char** argv) {
         const seamward::RunContext context([&](std::string_view stage) {
             if (std::chrono::steady_clock::now() - begin > std::chrono::seconds(1)) console.err << stage << " ...\n";
         });
-        seamward::run_trace(request, console, context);
+        if (app.got_subcommand("trace")) seamward::run_trace(request, console, context);
+        if (app.got_subcommand("picture")) draw(picture, console, context);
+        if (app.got_subcommand("export")) seamward::export_house(exported.job, exported.file, context);
         console.out.flush();
         if (!console.out) throw std::runtime_error("the answer could not be written");
         return done;
@@ -121,6 +184,10 @@ int main(int argc, char** argv) {
         return fail_in_words(wrong_usage, error.what());
     } catch (const seamward::BadInput& bad) {
         return fail(bad_input, bad.what(), bad.diagnostics());
+#ifdef SEAMWARD_PICTURES
+    } catch (const seamward::viewer::BadPicture& bad) {
+        return fail_in_words(bad_input, bad.what());
+#endif
     } catch (const std::bad_alloc&) {
         return fail_in_words(bad_input, "the input needs more memory than there is");
     } catch (const std::exception& fault) {

@@ -91,6 +91,37 @@ TEST(CatalogPage, ShowsTheTreatmentsAsInTheirTable) {
     expect_same(table_below(page("docs/catalog.md"), "## Treatments"), table);
 }
 
+/// Place, shape, clear width, duty and usual treatment, as in features.yaml.
+std::string gap_cell(Node gap) {
+    std::string cell = text_at(gap, "at") + ' ' + text_at(gap, "shape") + ' ';
+    for (const char* key : {"width", "diameter", "opening"}) cell += text_at(gap, key);
+    for (const char* key : {"duty", "usual"}) {
+        if (value_of(gap, key).present()) cell += ", " + text_at(gap, key);
+    }
+    return cell + (value_of(gap, "never").present() ? ", never" : "");
+}
+
+TEST(CatalogPage, ShowsTheFeaturesAsInTheirTable) {
+    const auto table = TableText("features").rows([](Node row) {
+        std::string hosts, gaps;
+        value_of(row, "hosts").for_each_item([&](Node host) { hosts += (hosts.empty() ? "" : ", ") + std::string(host.text()); });
+        value_of(row, "gaps").for_each_item([&](Node gap) { gaps += (gaps.empty() ? "" : "; ") + gap_cell(gap); });
+        return Cells{text_at(row, "name"), hosts, gaps};
+    });
+    EXPECT_EQ(table.size(), shipped_features().rows.size());
+    expect_same(table_below(page("docs/catalog.md"), "## Features"), table);
+}
+
+/// Every word for a place that a row may use is explained.
+TEST(CatalogPage, ExplainsThePlacesOfGaps) {
+    const std::string text = page("docs/catalog.md");
+    const std::string places = text.substr(text.find("\nPlaces: "));
+    for (int host = 0; host <= static_cast<int>(Host::duct); ++host) {
+        for (const FeatureGap::At at : places_of(static_cast<Host>(host)))
+            EXPECT_NE(places.find('`' + std::string(place_word(at)) + '`'), std::string::npos) << place_word(at);
+    }
+}
+
 /// The page quotes what the table of treatments quotes.
 TEST(CatalogPage, QuotesTheSourceOfWhatIsGnawed) {
     const std::string quote = "Rodents can chew through caulk, expanding foam, plastic, wood";

@@ -1,0 +1,284 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "exchange/gltf.h"
+
+#include <algorithm>
+#include <array>
+#include <bit>
+#include <cmath>
+#include <cstdint>
+#include <limits>
+#include <optional>
+#include <stdexcept>
+#include <utility>
+#include <vector>
+
+#include "base/json_writer.h"
+#include "base/text.h"
+#include "exchange/face_groups.h"
+#include "exchange/finish.h"
+
+// Khronos Group, glTF 2.0 Specification, 2021 (ISO/IEC 12113:2022); the numbers below are its.
+
+namespace seamward {
+
+namespace {
+
+constexpr std::int64_t float_component = 5126, unsigned_component = 5125;
+constexpr std::int64_t array_buffer = 34962, element_array_buffer = 34963;
+constexpr std::uint32_t glb_magic = 0x46546C67U, json_chunk = 0x4E4F534AU, binary_chunk = 0x004E4942U;
+constexpr std::int64_t point_bytes = 12, index_bytes = 4;
+
+/// Middles of parts are multiples of this many meters: few enough bits for a float up to 16 km, fine enough to be the middle.
+constexpr double middle_grid = 1.0 / 1024;
+
+using Float3 = std::array<float, 3>;
+
+/// x east, y north, z up as x, y up, z south.
+std::array<double, 3> y_up(const Point& p) { return {p.x, p.z, -p.y}; }
+
+void put(std::string& bytes, std::uint32_t word) {
+    for (unsigned shift = 0; shift < 32; shift += 8) bytes += static_cast<char>((word >> shift) & 0xFFU);
+}
+
+struct Primitive {
+    GapIndex gap;
+    std::size_t first_index = 0, index_count = 0;  ///< among the indices of all parts
+};
+
+struct PartNumbers {
+    std::array<double, 3> middle{};
+    Float3 lowest{}, highest{};
+    std::size_t first_point = 0, point_count = 0;  ///< among the points of all parts
+    std::vector<Primitive> primitives;
+};
+
+/// The numbers of all parts; a part without triangles has none.
+struct Numbers {
+    std::string points, indices;
+    std::vector<std::optional<PartNumbers>> of_part;
+};
+
+std::array<double, 3> middle_of(const std::vector<Point>& points) {
+    std::array<double, 3> middle{};
+    for (std::size_t axis = 0; axis < 3; ++axis) {
+        const auto [low, high] = std::minmax_element(
+            points.begin(), points.end(), [&](const Point& a, const Point& b) { return y_up(a).at(axis) < y_up(b).at(axis); });
+        middle.at(axis) = std::round((y_up(*low).at(axis) + y_up(*high).at(axis)) / 2 / middle_grid) * middle_grid;
+    }
+    return middle;
+}
+
+PartNumbers add_numbers(const Part& part, Numbers& numbers) {
+    PartNumbers own{.middle = middle_of(part.mesh.points),
+                    .first_point = numbers.points.size() / point_bytes,
+                    .point_count = part.mesh.points.size()};
+    own.lowest.fill(std::numeric_limits<float>::max());
+    own.highest.fill(std::numeric_limits<float>::lowest());
+    for (const Point& point : part.mesh.points) {
+        for (std::size_t axis = 0; axis < 3; ++axis) {
+            const auto at = static_cast<float>(y_up(point).at(axis) - own.middle.at(axis));
+            own.lowest.at(axis) = std::min(own.lowest.at(axis), at);
+            own.highest.at(axis) = std::max(own.highest.at(axis), at);
+            put(numbers.points, std::bit_cast<std::uint32_t>(at));
+        }
+    }
+    for (const FaceGroup& group : face_groups(part)) {
+        own.primitives.push_back({group.gap, numbers.indices.size() / index_bytes, 3 * group.triangles.size()});
+        for (const std::size_t triangle : group.triangles) {
+            for (const std::uint32_t corner : part.mesh.triangles[triangle]) put(numbers.indices, corner);
+        }
+    }
+    return own;
+}
+
+Numbers numbers_of(std::span<const Part> parts) {
+    Numbers numbers;
+    for (const Part& part : parts) {
+        if (part.mesh.triangles.empty())
+            numbers.of_part.emplace_back();
+        else
+            numbers.of_part.emplace_back(add_numbers(part, numbers));
+    }
+    return numbers;
+}
+
+/// Writes the JSON chunk.
+class Description {
+public:
+    Description(std::span<const Part> parts, const Survey& survey, const Numbers& numbers)
+        : parts_(parts), survey_(survey), numbers_(numbers), surfaces_(surfaces_of(parts)) {}
+
+    std::string text(const std::string& house_name) {
+        json_.begin_object();
+        json_.key("asset").begin_object().key("version").value("2.0").key("generator").value("Seamward").end_object();
+        json_.key("scene").value(std::int64_t{0}).key("scenes").begin_array().begin_object();
+        json_.key("nodes").begin_array().value(std::int64_t{0}).end_array().end_object().end_array();
+        write_nodes(house_name);
+        if (!numbers_.points.empty()) {  // empty arrays are not allowed
+            write_meshes();
+            write_materials();
+            write_accessors();
+            write_buffer();
+        }
+        json_.end_object();
+        return json_.text();
+    }
+
+private:
+    JsonWriter& number(const char* key, std::size_t value) { return json_.key(key).value(static_cast<std::int64_t>(value)); }
+    JsonWriter& words(const char* key, const std::string& text) {
+        return json_.key(key).value(is_utf8(text) ? text : printable(text));
+    }
+    template <class Three>
+    void three(const char* key, const Three& numbers) {
+        json_.key(key).begin_array();
+        for (const auto each : numbers) json_.value(double{each});
+        json_.end_array();
+    }
+
+    void write_nodes(const std::string& house_name) {
+        json_.key("nodes").begin_array().begin_object();
+        words("name", house_name);
+        if (!parts_.empty()) {
+            json_.key("children").begin_array();
+            for (std::size_t i = 0; i < parts_.size(); ++i) json_.value(static_cast<std::int64_t>(i) + 1);
+            json_.end_array();
+        }
+        json_.end_object();
+        std::size_t meshes = 0;
+        for (std::size_t i = 0; i < parts_.size(); ++i) {
+            const Part& part = parts_[i];
+            json_.begin_object();
+            words("name", part.id);
+            if (const std::optional<PartNumbers>& own = numbers_.of_part[i]) {
+                number("mesh", meshes++);
+                three("translation", own->middle);
+            }
+            json_.key("extras").begin_object();
+            words("name", part.name);
+            words("material", part.material);
+            words("layer", layer_word(part.layer));
+            json_.end_object().end_object();
+        }
+        json_.end_array();
+    }
+
+    void write_meshes() {
+        json_.key("meshes").begin_array();
+        std::size_t accessors = 0;
+        for (std::size_t i = 0; i < parts_.size(); ++i) {
+            const std::optional<PartNumbers>& own = numbers_.of_part[i];
+            if (!own) continue;
+            json_.begin_object();
+            words("name", parts_[i].id);
+            json_.key("primitives").begin_array();
+            const std::size_t points = accessors++;
+            for (const Primitive& primitive : own->primitives) {
+                json_.begin_object().key("attributes").begin_object();
+                number("POSITION", points).end_object();
+                number("indices", accessors++);
+                number("material", surfaces_.of_part[i]);
+                if (primitive.gap.valid()) {
+                    json_.key("extras").begin_object();
+                    words("gap", survey_[primitive.gap].id).end_object();
+                }
+                json_.end_object();
+            }
+            json_.end_array().end_object();
+        }
+        json_.end_array();
+    }
+
+    void write_materials() {
+        json_.key("materials").begin_array();
+        for (const Surface& surface : surfaces_.list) {
+            const Finish finish = finish_of(surface.layer, surface.material);
+            json_.begin_object();
+            words("name", surface.name());
+            json_.key("pbrMetallicRoughness").begin_object().key("baseColorFactor").begin_array();
+            for (const std::uint8_t byte : finish.color) json_.value(linear(byte));
+            json_.value(finish.opaque).end_array();
+            json_.key("metallicFactor").value(finish.metallic).key("roughnessFactor").value(finish.rough).end_object();
+            if (finish.opaque < 1) json_.key("alphaMode").value("BLEND");
+            json_.end_object();
+        }
+        json_.end_array();
+    }
+
+    /// sRGB to light as the format wants it, to four digits: the same text whatever the last bit of std::pow.
+    static double linear(std::uint8_t byte) {
+        const double value = byte / 255.0;
+        const double light = value <= 0.04045 ? value / 12.92 : std::pow((value + 0.055) / 1.055, 2.4);
+        return std::round(light * 1e4) / 1e4;
+    }
+
+    /// For each part its points, then the indices of its primitives: the order in which write_meshes counts.
+    void write_accessors() {
+        json_.key("accessors").begin_array();
+        for (const std::optional<PartNumbers>& own : numbers_.of_part) {
+            if (!own) continue;
+            write_accessor(0, own->first_point * point_bytes, float_component, own->point_count, "VEC3");
+            three("min", own->lowest);
+            three("max", own->highest);
+            json_.end_object();
+            for (const Primitive& primitive : own->primitives) {
+                write_accessor(1, primitive.first_index * index_bytes, unsigned_component, primitive.index_count, "SCALAR");
+                json_.end_object();
+            }
+        }
+        json_.end_array();
+    }
+
+    void write_accessor(std::size_t view, std::size_t offset, std::int64_t component, std::size_t count, const char* type) {
+        json_.begin_object();
+        number("bufferView", view);
+        number("byteOffset", offset);
+        json_.key("componentType").value(component);
+        number("count", count);
+        json_.key("type").value(type);
+    }
+
+    void write_buffer() {
+        json_.key("bufferViews").begin_array().begin_object();
+        number("buffer", 0);
+        number("byteLength", numbers_.points.size());
+        json_.key("byteStride").value(point_bytes).key("target").value(array_buffer).end_object();
+        json_.begin_object();
+        number("buffer", 0);
+        number("byteOffset", numbers_.points.size());
+        number("byteLength", numbers_.indices.size());
+        json_.key("target").value(element_array_buffer).end_object().end_array();
+        json_.key("buffers").begin_array().begin_object();
+        number("byteLength", numbers_.points.size() + numbers_.indices.size()).end_object().end_array();
+    }
+
+    std::span<const Part> parts_;
+    const Survey& survey_;
+    const Numbers& numbers_;
+    Surfaces surfaces_;
+    JsonWriter json_;
+};
+
+}  // namespace
+
+std::string gltf_binary(std::span<const Part> parts, const Survey& survey, const std::string& house_name) {
+    const Numbers numbers = numbers_of(parts);
+    std::string json = Description(parts, survey, numbers).text(house_name);
+    json.append((4 - json.size() % 4) % 4, ' ');
+    const std::size_t binary = numbers.points.size() + numbers.indices.size();
+    const std::size_t total = 12 + 8 + json.size() + (binary == 0 ? 0 : 8 + binary);
+    if (total > std::numeric_limits<std::uint32_t>::max()) throw std::length_error("the house is too large for a GLB file");
+
+    std::string bytes;
+    bytes.reserve(total);
+    for (const std::uint32_t word : {glb_magic, 2U, static_cast<std::uint32_t>(total)}) put(bytes, word);
+    put(bytes, static_cast<std::uint32_t>(json.size()));
+    put(bytes, json_chunk);
+    bytes += json;
+    if (binary == 0) return bytes;
+    put(bytes, static_cast<std::uint32_t>(binary));
+    put(bytes, binary_chunk);
+    return bytes + numbers.points + numbers.indices;
+}
+
+}  // namespace seamward

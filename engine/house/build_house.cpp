@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "house/build_house.h"
+
+#include "house/layout.h"
+
+namespace seamward {
+
+namespace {
+
+/// Meshes of all panels. A panel that cuts leave nothing of is no part.
+std::vector<Part> make_parts(std::vector<Panel>& panels, const RunContext& context) {
+    std::vector<Part> parts;
+    parts.reserve(panels.size());
+    for (Panel& panel : panels) {
+        context.check();
+        Part part;
+        part.id = std::move(panel.id);
+        part.name = std::move(panel.name);
+        part.material = std::move(panel.material);
+        part.layer = panel.layer;
+        for (const Prism& prism : panel.prisms) add_prism(prism, part.mesh, part.bounds);
+        if (!part.mesh.triangles.empty()) parts.push_back(std::move(part));
+    }
+    return parts;
+}
+
+}  // namespace
+
+House build_house(const HouseDescription& described, const std::map<std::string, double>& widths, Make make,
+                  const RunContext& context) {
+    context.stage("building the house");
+    Diagnostics faults(described.file);
+    Layout layout{.described = described, .faults = faults, .widths = widths};
+    layout.house.name = described.name;
+    lay_out_shell(layout);
+    faults.throw_if_any();
+    lay_out_openings(layout);
+    lay_out_foundation(layout);
+    lay_out_roof(layout);
+    faults.throw_if_any();
+    lay_out_yard(layout);
+    lay_out_features(layout);
+    faults.throw_if_any();
+    if (make == Make::solids) layout.house.parts = make_parts(layout.panels, context);
+    return std::move(layout.house);
+}
+
+}  // namespace seamward

@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "house/layout.h"
+
+namespace seamward {
+
+/// The sizes of one gap of a feature: what the house file says, else what the table says.
+struct GapSizes {
+    double width = 0, around = 0, length = 0;
+    std::array<double, 2> size{};
+    std::uint32_t count = 1;
+    double spacing = 0;
+};
+
+/// One opening in the making: where it is cut, and a point in the middle of its clear width.
+struct Cutout {
+    const Skin* skin = nullptr;
+    Loop loop;  ///< bounds the gap
+    Point2 through;
+    Loop filled = {};  ///< cut too, and filled tightly by what stands in the opening
+};
+
+/// Makes gaps: their entries in the survey, the cuts in the panels and what stands in them.
+class Cutter {
+public:
+    explicit Cutter(Layout& layout) : layout_(layout) {}
+
+    [[nodiscard]] GapSizes sizes(const FeatureDescription& feature, std::size_t gap) const;
+    /// The id of a gap: of the feature when it makes only this one, else of the feature and the row.
+    [[nodiscard]] std::string gap_id(const FeatureDescription& feature, std::size_t gap) const;
+
+    /// Enters a gap. `front` and `back` are the spaces at the two sides of the skins of `cutouts` (n points to the front);
+    /// `length` is that of all slots together. Cuts each cutout, once per panel of its skin; `way` replaces the straight way
+    /// through.
+    GapIndex enter(const FeatureDescription& feature, std::size_t gap, SpaceIndex front, SpaceIndex back, const Shape& shape,
+                   const std::vector<Cutout>& cutouts, std::vector<Point> way = {});
+    /// Only the entry, for what is cut otherwise.
+    GapIndex enter_uncut(const FeatureDescription& feature, std::size_t gap, SpaceIndex front, SpaceIndex back,
+                         const Shape& shape, std::vector<Point> way, double depth, std::vector<std::string> substrates);
+
+    /// Cuts loops out of all panels of a skin; reports what they run into.
+    void cut(const FeatureDescription& feature, const Skin& skin, const Loop& loop, GapIndex gap, const Loop& filled = {});
+    /// Something that stands in an opening of a skin, reaching `behind` and `before` it.
+    void stand(const FeatureDescription& feature, const std::string& what, const std::string& material, const Skin& skin,
+               const Loop& outline, double behind, double before, GapIndex gap);
+    /// Bars of a screen with square openings across a rectangle of a skin.
+    void screen(const FeatureDescription& feature, const std::string& what, const Skin& skin, Point2 least, Point2 most,
+                double opening, GapIndex gap);
+    /// The middle of an opening of a screen, nearest to the middle of the rectangle.
+    [[nodiscard]] static Point2 screen_opening(Point2 least, Point2 most, double opening);
+
+    /// Openings of the row's shape about a point, as many as `count` in a row along u; boxes and screens are put into them by
+    /// fill().
+    [[nodiscard]] std::vector<Cutout> cutouts(const FeatureGap& row, const GapSizes& sizes, const Skin& skin, Point2 at) const;
+    void fill(const FeatureDescription& feature, std::size_t gap, const GapSizes& sizes, const std::vector<Cutout>& cutouts,
+              Point2 at, double behind, double before, GapIndex index);
+    [[nodiscard]] static Shape shape_of(const FeatureGap& row, const GapSizes& sizes, double slot_length);
+    /// Where the pieces of a row of `count` stand along u, about a point.
+    [[nodiscard]] static std::vector<Point2> places(const FeatureGap& row, const GapSizes& sizes, Point2 at);
+
+    /// What people call a gap: the house file's words, else the table's and where it is.
+    [[nodiscard]] std::string gap_name(const FeatureDescription& feature, std::size_t gap) const;
+    /// "kitchen ceiling", "north wall", "front door".
+    [[nodiscard]] std::string place_name(const FeatureDescription& feature) const;
+
+    void report(const FeatureDescription& feature, const std::string& what, const std::string& mend = "") {
+        layout_.faults.add(feature.place, "feature " + feature.id + ": " + what, mend);
+    }
+    [[nodiscard]] Layout& layout() { return layout_; }
+
+private:
+    Layout& layout_;
+    std::size_t inserts_ = 0;
+};
+
+constexpr int pipe_sides = 24;  ///< of polygons that stand for circles; opposite sides are parallel, so clear widths are exact
+
+}  // namespace seamward

@@ -1,0 +1,91 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "house/layout.h"
+
+#include <cmath>
+#include <numbers>
+
+namespace seamward {
+
+SpaceIndex Layout::add_space(const NamedSpace& named, SpaceKind kind, Place place, bool source) {
+    for (std::size_t i = 0; i < house.survey.spaces.size(); ++i) {
+        if (house.survey.spaces[i].id != named.id) continue;
+        faults.add(place, "space id \"" + named.id + "\" stands twice, first on line " + std::to_string(space_places[i].line),
+                   "give each its own");
+        break;
+    }
+    Space space;
+    space.id = named.id;
+    space.name = named.name;
+    space.kind = kind;
+    space.source = source;
+    house.survey.spaces.push_back(std::move(space));
+    house.middles.emplace_back();
+    space_places.push_back(place);
+    return {static_cast<std::uint32_t>(house.survey.spaces.size() - 1)};
+}
+
+std::size_t Layout::add_panel(Panel panel) {
+    panels.push_back(std::move(panel));
+    return panels.size() - 1;
+}
+
+std::size_t Layout::add_panel(std::string id, std::string name, std::string material, Layer layer, Prism prism) {
+    return add_panel({std::move(id), std::move(name), std::move(material), layer, {std::move(prism)}});
+}
+
+void Layout::set_middle(SpaceIndex space, const Frame& frame, Figure figure) {
+    MiddleSurface& middle = house.middles[space.value];
+    if (middle.figure.outline.empty()) middle = {frame, std::move(figure)};
+}
+
+const RoomLayout* Layout::room_at(std::size_t story, Point2 at) const {
+    for (const RoomLayout& room : stories[story].rooms) {
+        if (!is_inside(room.figure.outline, at)) continue;
+        bool in_hole = false;
+        for (const Loop& hole : room.figure.holes) in_hole = in_hole || is_inside(hole, at);
+        if (!in_hole) return &room;
+    }
+    return nullptr;
+}
+
+SpaceIndex Layout::room_space(std::size_t story, Point2 at) const {
+    const RoomLayout* room = room_at(story, at);
+    return room != nullptr ? room->space : SpaceIndex();
+}
+
+Loop rectangle(Point2 least, Point2 most) { return {least, {most.x, least.y}, most, {least.x, most.y}}; }
+
+Loop around_circle(Point2 middle, double radius, int sides) {
+    Loop loop;
+    const double out = radius / std::cos(std::numbers::pi / sides);
+    for (int i = 0; i < sides; ++i) {
+        const double angle = 2 * std::numbers::pi * (i + 0.5) / sides;
+        loop.push_back(middle + Point2{std::cos(angle), std::sin(angle)} * out);
+    }
+    return loop;
+}
+
+Loop offset_outline(const Loop& outline, const std::vector<double>& outward) {
+    const std::size_t n = outline.size();
+    Loop moved;
+    for (std::size_t i = 0; i < n; ++i) {
+        const Point2 before = outline[(i + n - 1) % n], here = outline[i], after = outline[(i + 1) % n];
+        const auto unit = [](Point2 p) { return p * (1 / std::sqrt(dot(p, p))); };
+        const Point2 a = unit(here - before), b = unit(after - here);
+        const double da = outward[(i + n - 1) % n], db = outward[i];
+        // The point at distance da right of the line along a, and db right of the line along b.
+        const double turn = cross(a, b);
+        if (std::abs(turn) < 1e-12) {
+            moved.push_back(here + Point2{b.y, -b.x} * db);
+            continue;
+        }
+        moved.push_back(here + (b * da - a * db) * (-1 / turn));
+    }
+    return moved;
+}
+
+Frame level_frame(double z) { return {{0, 0, z}, {1, 0, 0}, {0, 1, 0}, {0, 0, 1}}; }
+
+Frame plan_frame(const Frame& wall) { return {wall.origin, wall.u, wall.n * -1, {0, 0, 1}}; }
+
+}  // namespace seamward

@@ -1,0 +1,167 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "base/diagnostics.h"
+#include "geometry/prism.h"
+#include "house/description.h"
+#include "house/house.h"
+
+namespace seamward {
+
+/// A part in the making.
+struct Panel {
+    std::string id, name, material;
+    Layer layer = Layer::framing;
+    std::vector<Prism> prisms;  ///< what features cut is the first
+};
+
+/// Panels one behind the other that keep two bodies of air apart. Features cut through all of them at once.
+struct Skin {
+    std::string name;  ///< for people: "stucco of the north wall"
+    Frame frame;
+    double back = 0, front = 0;       ///< along n
+    double along = 0, up = 0;         ///< how much n rises along u and v: of a roof
+    std::vector<std::size_t> panels;  ///< from back to front
+    Loop extent;                      ///< where features may be, in the frame's plane
+
+    /// A height that runs along with the skin.
+    [[nodiscard]] Height height(double out) const { return {out, along, up}; }
+    [[nodiscard]] Point at(Point2 p, double out) const { return frame.at(p.x, p.y, height(out).at(p)); }
+};
+
+/// Air inside of a wall, between two of its skins.
+struct WallCavity {
+    double back = 0, front = 0;
+    SpaceIndex space;
+};
+
+/// A wall of one story, or a partition.
+struct WallLayout {
+    std::string id, name;
+    std::size_t story = 0;
+    bool exterior = false;
+    Frame frame;  ///< from its left end as seen from outside (from its right side, for a partition), at the floor; n outward
+    double length = 0;  ///< at n = 0
+    Slant slant;
+    double bottom = 0, top = 0;             ///< of the outer skin, heights over the story's floor
+    double plate_top = 0;                   ///< of the framing
+    std::vector<Skin> skins;                ///< from outside in
+    std::vector<std::size_t> outer_panels;  ///< all that may go on up into a gable
+    std::vector<WallCavity> cavities;       ///< one fewer
+    Skin top_plate, bottom_plate;           ///< level ones
+    std::vector<Loop> openings;             ///< doors and windows, in u and v
+    [[nodiscard]] double outside() const { return skins.front().front; }
+    [[nodiscard]] double inside() const { return skins.back().back; }
+};
+
+/// A room, or a chase: a piece of the plan of one story.
+struct RoomLayout {
+    Figure figure;
+    SpaceIndex space;
+    Skin ceiling;
+};
+
+struct StoryLayout {
+    double floor = 0;      ///< height of the floor
+    double ceiling = 0;    ///< of the ceiling's lower side
+    double plate_top = 0;  ///< of the walls' framing, flush with the ceiling's upper side
+    SpaceIndex above;      ///< attic, or the air between the next story's joists
+    SpaceIndex below;      ///< crawl space, settled fill, joist void; invalid: solid ground
+    std::vector<RoomLayout> rooms;
+    Skin floor_skin;  ///< slab or subfloor
+};
+
+/// One plane of the roof.
+struct RoofFace {
+    Loop plan;
+    Height bottom;  ///< of the deck, over the plan
+    Skin skin;      ///< level frame
+};
+
+/// The box under the eave of one wall.
+struct EaveLayout {
+    bool present = false;  ///< whether there is a box
+    SpaceIndex air;        ///< in the box
+    bool blocked = false;  ///< whether blocking stands on the wall
+    Skin soffit;           ///< level; frame: u along the wall, v into the house
+    Skin blocking;         ///< upright, between the rafters
+    Skin fascia;           ///< upright
+    double soffit_bottom = 0;
+};
+
+/// Something with a face of its own that features go into: a door leaf, a window, a duct's end.
+struct LeafLayout {
+    Skin skin;
+    SpaceIndex front, back;
+    double width = 0, height = 0;
+};
+
+/// One straight piece of a block wall.
+struct BlockRun {
+    std::string id;  ///< of the block wall
+    std::size_t number = 0;
+    Frame frame;  ///< along the middle; v from the ground up
+    double length = 0, height = 0;
+    SpaceIndex cells;
+    Skin right, left, top;
+    std::optional<Skin> start, end;  ///< where it meets the house: in the frame of the house's wall
+    std::size_t start_wall = 0, end_wall = 0;
+};
+
+/// A house in the making: spaces, gaps and panels. The stages add to it in turn.
+struct Layout {
+    const HouseDescription& described;
+    Diagnostics& faults;
+    const std::map<std::string, double>& widths;  ///< clear widths that were measured anew, by id of the gap
+    House house;
+    std::vector<Panel> panels;
+    std::vector<Place> space_places, gap_places;  ///< in the description
+    SpaceIndex outdoors, attic;
+    std::vector<StoryLayout> stories;
+    std::vector<WallLayout> walls;  ///< exterior ones, story by story, then partitions
+    std::vector<RoofFace> roof;
+    std::vector<EaveLayout> eaves;             ///< one for each edge of the outline
+    std::vector<WallLayout> foundation_walls;  ///< one for each edge of the outline, when there is air behind
+    std::map<std::string, LeafLayout> leaves;  ///< by opening; the ends of a hollow sill as "ID/outer" and "ID/inner"
+    std::vector<BlockRun> block_runs;
+    std::map<std::uint32_t, std::pair<Skin, Point2>> duct_caps;  ///< by the air in them: what closes ducts over the roof
+    double ground = 0;                                           ///< height of the yard
+
+    [[nodiscard]] std::size_t edges() const { return described.outline.size(); }
+    SpaceIndex add_space(const NamedSpace& named, SpaceKind kind, Place place, bool source = false);
+    std::size_t add_panel(Panel panel);
+    /// A panel of one prism.
+    std::size_t add_panel(std::string id, std::string name, std::string material, Layer layer, Prism prism);
+    /// The middle of a space, when it has none yet.
+    void set_middle(SpaceIndex space, const Frame& frame, Figure figure);
+    /// The room of a story that a point of the plan lies in, or nothing.
+    [[nodiscard]] const RoomLayout* room_at(std::size_t story, Point2 at) const;
+    [[nodiscard]] SpaceIndex room_space(std::size_t story, Point2 at) const;
+};
+
+/// The stages, in this order.
+void lay_out_shell(Layout& layout);     ///< walls, floors, rooms, ceilings
+void lay_out_openings(Layout& layout);  ///< doors and windows; before panels of walls are finished
+void lay_out_foundation(Layout& layout);
+void lay_out_roof(Layout& layout);
+void lay_out_yard(Layout& layout);
+void lay_out_features(Layout& layout);
+
+/// A rectangle, counterclockwise.
+[[nodiscard]] Loop rectangle(Point2 least, Point2 most);
+/// A regular polygon about a point, such that circles of that radius fit into it and touch all sides; corners first at half a
+/// step.
+[[nodiscard]] Loop around_circle(Point2 middle, double radius, int sides);
+/// The outline with each edge moved outward by its own distance; corners where neighbors cross.
+[[nodiscard]] Loop offset_outline(const Loop& outline, const std::vector<double>& outward);
+/// Level frame at a height: u east, v north.
+[[nodiscard]] Frame level_frame(double z);
+/// Level frame along a wall: u along it, v into the house (against its n), n up.
+[[nodiscard]] Frame plan_frame(const Frame& wall);
+
+}  // namespace seamward

@@ -1,0 +1,126 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "house/layout.h"
+
+namespace seamward {
+
+namespace {
+
+constexpr double sill_height = 0.06, sill_skin = 0.005;  ///< of a hollow sill, and of the sheet that it is made of
+constexpr double sash = 0.06, glass = 0.006;             ///< width of the border round a pane, and the pane's thickness
+
+struct LeafSizes {
+    double front = 0, back = 0;  ///< along n
+    const char* material = "wood";
+    bool glazed = false;
+};
+
+LeafSizes sizes_of(const OpeningDescription& opening, const WallLayout& wall) {
+    const bool window = opening.kind == OpeningKind::window, slider = opening.kind == OpeningKind::sliding_door;
+    const double thickness = window ? 0.06 : slider ? 0.08 : 0.045;
+    const double front = wall.exterior ? -0.005 : thickness / 2;
+    return {front, front - thickness,
+            window                                               ? "vinyl"
+            : slider || opening.kind == OpeningKind::garage_door ? "metal"
+                                                                 : "wood",
+            window || slider};
+}
+
+class OpeningBuilder {
+public:
+    OpeningBuilder(Layout& layout, const OpeningDescription& opening, const WallLayout& wall)
+        : layout_(layout), opening_(opening), wall_(wall), sizes_(sizes_of(opening, wall)) {
+        name_ = opening.name.empty() ? opening.id : opening.name;
+    }
+
+    void build() {
+        const Point2 least{opening_.along - opening_.width / 2, opening_.sill};
+        const Point2 most{opening_.along + opening_.width / 2, opening_.sill + opening_.height};
+        const SpaceIndex front = wall_.exterior ? layout_.outdoors : room_beside(wall_.outside() + 0.1);
+        const SpaceIndex back = room_beside(wall_.inside() - 0.1);
+        if (!front.valid() || !back.valid()) {
+            layout_.faults.add(opening_.place, opening_.id + " does not have a room at its middle on each side", "move it");
+            return;
+        }
+        Point2 low = least;
+        if (!opening_.frame.id.empty()) low.y = add_hollow_sill(least, most, front, back);
+        Prism leaf = upright(rectangle(low, most), sizes_.back, sizes_.front);
+        if (sizes_.glazed) {
+            const double middle = (sizes_.back + sizes_.front) / 2;
+            const Loop pane = rectangle(low + Point2{sash, sash}, most - Point2{sash, sash});
+            leaf.cuts.push_back(pane);
+            leaf.gap_of_cut.emplace_back();
+            layout_.add_panel(opening_.id + "/glass", "glass of " + name_, "glass", Layer::opening,
+                              upright(pane, middle - glass / 2, middle + glass / 2));
+        }
+        LeafLayout out;
+        out.front = front;
+        out.back = back;
+        out.width = most.x - low.x;
+        out.height = most.y - low.y;
+        out.skin = {
+            .name = name_, .frame = wall_.frame, .back = sizes_.back, .front = sizes_.front, .extent = rectangle(low, most)};
+        out.skin.panels.push_back(
+            layout_.add_panel(opening_.id + "/leaf", name_, sizes_.material, Layer::opening, std::move(leaf)));
+        layout_.leaves.emplace(opening_.id, std::move(out));
+    }
+
+private:
+    [[nodiscard]] SpaceIndex room_beside(double n) const {
+        const Point at = wall_.frame.at(opening_.along, 0, n);
+        return layout_.room_space(wall_.story, {at.x, at.y});
+    }
+
+    [[nodiscard]] Prism upright(const Loop& outline, double back, double front) const {
+        Prism prism;
+        prism.frame = wall_.frame;
+        prism.outline = outline;
+        prism.heights = {{back}, {front}};
+        return prism;
+    }
+
+    /// The sill's three sheets; its air is a space of its own. Answers the height of its upper side.
+    double add_hollow_sill(Point2 least, Point2 most, SpaceIndex front, SpaceIndex back) {
+        const SpaceIndex air = layout_.add_space(opening_.frame, SpaceKind::cavity, opening_.place);
+        const double top = least.y + sill_height;
+        const Loop face = rectangle(least, {most.x, top - sill_skin});
+        const auto add_face = [&](const char* end, double n0, double n1, SpaceIndex before, SpaceIndex behind) {
+            LeafLayout leaf;
+            leaf.front = before;
+            leaf.back = behind;
+            leaf.width = most.x - least.x;
+            leaf.height = sill_height - sill_skin;
+            leaf.skin = {.name = name_ + " sill", .frame = wall_.frame, .back = n0, .front = n1, .extent = face};
+            leaf.skin.panels.push_back(layout_.add_panel(opening_.id + "/sill-" + end, "sill of " + name_, sizes_.material,
+                                                         Layer::opening, upright(face, n0, n1)));
+            layout_.leaves.emplace(opening_.id + "/" + end, std::move(leaf));
+        };
+        add_face("outer", sizes_.front - sill_skin, sizes_.front, front, air);
+        add_face("inner", sizes_.back, sizes_.back + sill_skin, air, back);
+        layout_.add_panel(opening_.id + "/sill-top", "sill of " + name_, sizes_.material, Layer::opening,
+                          upright(rectangle({least.x, top - sill_skin}, {most.x, top}), sizes_.back, sizes_.front));
+        Frame middle = wall_.frame;
+        middle.origin = middle.at(0, 0, (sizes_.back + sizes_.front) / 2);
+        layout_.set_middle(air, middle, {rectangle(least, {most.x, top - sill_skin}), {}});
+        return top;
+    }
+
+    Layout& layout_;
+    const OpeningDescription& opening_;
+    const WallLayout& wall_;
+    LeafSizes sizes_;
+    std::string name_;
+};
+
+}  // namespace
+
+void lay_out_openings(Layout& layout) {
+    for (const OpeningDescription& opening : layout.described.openings) {
+        const WallLayout* found = nullptr;
+        for (const WallLayout& wall : layout.walls) {
+            if (wall.id == opening.in && wall.story == opening.story) found = &wall;
+        }
+        if (found != nullptr) OpeningBuilder(layout, opening, *found).build();
+    }
+}
+
+}  // namespace seamward

@@ -1,0 +1,173 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+#include <cmath>
+
+#include "house/framing.h"
+#include "house/layout.h"
+
+namespace seamward {
+
+namespace {
+
+constexpr double block = 0.19, shell = 0.035, cap = 0.04;  ///< meters; a common hollow block
+constexpr double paving_thickness = 0.05;
+
+class BlockWallBuilder {
+public:
+    BlockWallBuilder(Layout& layout, const BlockWallDescription& described) : layout_(layout), described_(described) {
+        named_ = {described.id, described.name};
+    }
+
+    void build() {
+        cells_ = layout_.add_space(named_, SpaceKind::harborage, described_.place);
+        const std::size_t runs = described_.points.size() - 1;
+        for (std::size_t i = 0; i < runs; ++i) add_run(i, runs);
+    }
+
+private:
+    [[nodiscard]] double half_turn(std::size_t corner) const {
+        if (corner == 0 || corner + 1 == described_.points.size()) return 0;
+        const Point2 a = described_.points[corner] - described_.points[corner - 1],
+                     b = described_.points[corner + 1] - described_.points[corner];
+        return std::tan(std::atan2(cross(a, b), dot(a, b)) / 2);
+    }
+
+    /// How far from `at` in direction `along` the cladding of a wall of the house stands.
+    [[nodiscard]] std::optional<std::pair<double, std::size_t>> house_beyond(Point2 at, Point2 along) const {
+        for (std::size_t i = 0; i < layout_.edges(); ++i) {
+            const WallLayout& wall = layout_.walls[i];
+            const Point2 origin{wall.frame.origin.x, wall.frame.origin.y}, u{wall.frame.u.x, wall.frame.u.y},
+                n{wall.frame.n.x, wall.frame.n.y};
+            if (dot(along, n) > -0.999) continue;
+            const double t = dot(at - origin, n) - wall.outside();
+            const double where = dot(at - origin, u);
+            if (std::abs(t) < 0.3 && where > block && where < wall.length - block) return std::pair{t, i};
+        }
+        return std::nullopt;
+    }
+
+    void add_run(std::size_t i, std::size_t runs) {
+        Point2 from = described_.points[i], to = described_.points[i + 1];
+        const Point2 line = to - from;
+        const Point2 along = line * (1 / std::sqrt(dot(line, line)));
+        BlockRun run;
+        run.id = described_.id;
+        run.number = i + 1;
+        run.height = described_.height;
+        run.cells = cells_;
+        const auto start = i == 0 ? house_beyond(from, along * -1) : std::nullopt;
+        const auto end = i + 1 == runs ? house_beyond(to, along) : std::nullopt;
+        if (start) from = from - along * (start->first - shell);
+        if (end) to = to + along * (end->first - shell);
+        const Point2 whole = to - from;
+        run.length = std::sqrt(dot(whole, whole));
+        const Vector u{along.x, along.y, 0};
+        run.frame = {{from.x, from.y, layout_.ground}, u, {0, 0, 1}, {u.y, -u.x, 0}};
+        const Slant slant{0, -half_turn(i), run.length, half_turn(i + 1)};
+        const std::string id = described_.id + "/" + std::to_string(i + 1),
+                          name = described_.name.empty() ? described_.id : described_.name;
+        const auto add_face = [&](const char* side, double back, double front) {
+            Prism prism;
+            prism.frame = run.frame;
+            prism.outline = rectangle({0, 0}, {run.length, run.height});
+            prism.heights = {{back}, {front}};
+            prism.slant = slant;
+            Skin skin{.name = name, .frame = run.frame, .back = back, .front = front, .extent = prism.outline};
+            skin.panels.push_back(layout_.add_panel(id + side, "blocks of " + name, "block", Layer::yard, std::move(prism)));
+            return skin;
+        };
+        run.right = add_face("/right", block / 2 - shell, block / 2);
+        run.left = add_face("/left", -block / 2, -block / 2 + shell);
+        Prism top;
+        top.frame = plan_frame(run.frame);
+        const auto corner = [&](double n, bool right) {
+            return Point2{right ? run.length + slant.right_slant * n : slant.left_slant * n, -n};
+        };
+        // At the house the cap goes on over the piece that ends the cells there.
+        const auto reach = [&](Point2 p, bool right) {
+            return Point2{p.x + (right ? (end ? shell : 0) : (start ? -shell : 0)), p.y};
+        };
+        top.outline = {reach(corner(block / 2, false), false), reach(corner(block / 2, true), true),
+                       reach(corner(-block / 2, true), true), reach(corner(-block / 2, false), false)};
+        top.heights = {{run.height}, {run.height + cap}};
+        run.top = {.name = name, .frame = top.frame, .back = run.height, .front = run.height + cap, .extent = top.outline};
+        run.top.panels.push_back(layout_.add_panel(id + "/top", "top course of " + name, "block", Layer::yard, std::move(top)));
+        if (i == 0) end_cells(run, id, false, start);
+        if (i + 1 == runs) end_cells(run, id, true, end);
+
+        Frame middle = run.frame;
+        layout_.set_middle(cells_, middle, {rectangle({0, 0}, {run.length, run.height}), {}});
+        layout_.block_runs.push_back(std::move(run));
+    }
+
+    /// The piece that ends the cells: against the house's cladding, or free.
+    void end_cells(BlockRun& run, const std::string& id, bool right, const std::optional<std::pair<double, std::size_t>>& house) {
+        const double u = right ? run.length : 0;
+        if (!house) {
+            Prism prism;
+            prism.frame = run.frame;
+            prism.outline = rectangle({right ? u - shell : 0, 0}, {right ? u : shell, run.height});
+            prism.heights = {{-block / 2 + shell}, {block / 2 - shell}};
+            layout_.add_panel(id + (right ? "/end" : "/start"), "end block", "block", Layer::yard, std::move(prism));
+            return;
+        }
+        const WallLayout& wall = layout_.walls[house->second];
+        const Point at = run.frame.at(u, 0, 0);
+        const Vector off = at - wall.frame.origin;
+        const double where = dot(off, wall.frame.u), low = layout_.ground - wall.frame.origin.z;
+        Prism prism;
+        prism.frame = wall.frame;
+        prism.outline = rectangle({where - block / 2, low}, {where + block / 2, low + run.height});
+        prism.heights = {{wall.outside()}, {wall.outside() + shell}};
+        Skin skin = wall.skins.front();
+        skin.front = wall.outside() + shell;
+        skin.extent = prism.outline;
+        skin.panels.push_back(layout_.add_panel(id + (right ? "/end" : "/start"), "end block at " + wall.name, "block",
+                                                Layer::yard, std::move(prism)));
+        (right ? run.end : run.start) = std::move(skin);
+        (right ? run.end_wall : run.start_wall) = house->second;
+    }
+
+    Layout& layout_;
+    const BlockWallDescription& described_;
+    NamedSpace named_;
+    SpaceIndex cells_;
+};
+
+}  // namespace
+
+void lay_out_yard(Layout& layout) {
+    const HouseDescription& described = layout.described;
+    Point2 least{1e9, 1e9}, most{-1e9, -1e9};
+    const auto take = [&](Point2 p) {
+        least = {std::min(least.x, p.x), std::min(least.y, p.y)};
+        most = {std::max(most.x, p.x), std::max(most.y, p.y)};
+    };
+    std::for_each(described.outline.begin(), described.outline.end(), take);
+    for (const BlockWallDescription& wall : described.block_walls) std::for_each(wall.points.begin(), wall.points.end(), take);
+    for (const PavingDescription& paving : described.paving) std::for_each(paving.corners.begin(), paving.corners.end(), take);
+    const Point2 margin{described.yard_margin, described.yard_margin};
+
+    Prism earth;
+    earth.frame = level_frame(0);
+    earth.outline = rectangle(least - margin, most + margin);
+    earth.cuts = {described.outline};
+    earth.gap_of_cut.resize(1);
+    earth.heights = {{layout.ground - framing::footing_depth}, {layout.ground}};
+    layout.add_panel("yard/ground", "ground", "earth", Layer::ground, std::move(earth));
+    for (std::size_t i = 0; i < described.paving.size(); ++i) {
+        const PavingDescription& paving = described.paving[i];
+        Prism prism;
+        prism.frame = level_frame(0);
+        prism.outline = paving.corners;
+        prism.cuts = {described.outline};
+        for (std::size_t k = 0; k < i; ++k) prism.cuts.push_back(described.paving[k].corners);
+        prism.gap_of_cut.resize(prism.cuts.size());
+        prism.heights = {{layout.ground}, {layout.ground + paving_thickness}};
+        layout.add_panel("paving/" + paving.id, paving.name.empty() ? paving.id : paving.name, "concrete", Layer::yard,
+                         std::move(prism));
+    }
+    for (const BlockWallDescription& wall : described.block_walls) BlockWallBuilder(layout, wall).build();
+}
+
+}  // namespace seamward

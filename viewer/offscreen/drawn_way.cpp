@@ -1,0 +1,249 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "offscreen/drawn_way.h"
+
+#include <vtkConeSource.h>
+#include <vtkIdList.h>
+#include <vtkTriangleFilter.h>
+#include <vtkTubeFilter.h>
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+#include "adapt/polydata.h"
+#include "layers/palette.h"
+#include "offscreen/colored_triangles.h"
+#include "offscreen/lettering.h"
+
+namespace seamward::viewer {
+
+namespace {
+
+constexpr double same_place = 1e-4;  ///< meters
+constexpr double led_on = 0.9;       ///< meters outdoors before the first gap
+constexpr double led_in = 0.6;       ///< meters into the room behind the last gap
+constexpr double tube_radius = 2.9;  ///< units of the picture at the middle of the house
+constexpr double thin_radius = 1.4;
+constexpr double head_size = 20;     ///< of an arrowhead, likewise
+constexpr double head_radius = 8.2;
+constexpr double head_spacing = 110;
+constexpr double rim = 1.7;
+
+/// Adds the faces of a solid in one color. With a `rim_toward` only those of its far side are to be seen, lit as if they faced
+/// that way: around a slightly smaller solid they make a rim.
+void add(ColoredTriangles& all, vtkPolyData* solid, const QColor& color, std::optional<Vector> rim_toward = std::nullopt) {
+    vtkNew<vtkTriangleFilter> triangles;
+    triangles->SetInputData(solid);
+    triangles->PassLinesOff();
+    triangles->PassVertsOff();
+    triangles->Update();
+    vtkPolyData* faces = triangles->GetOutput();
+    vtkNew<vtkIdList> ids;
+    for (vtkIdType cell = 0; cell < faces->GetNumberOfCells(); ++cell) {
+        faces->GetCellPoints(cell, ids);
+        std::array<Point, 3> corners;
+        for (int i = 0; i < 3; ++i) {
+            std::array<double, 3> at{};
+            faces->GetPoint(ids->GetId(rim_toward ? 2 - i : i), at.data());
+            corners.at(static_cast<std::size_t>(i)) = {at[0], at[1], at[2]};
+        }
+        rim_toward ? all.add(corners, color, *rim_toward) : all.add(corners, color);
+    }
+}
+
+vtkSmartPointer<vtkPolyData> tube(const std::vector<Point>& line, double radius) {
+    const std::array<std::vector<Point>, 1> one{line};
+    vtkNew<vtkTubeFilter> filter;
+    filter->SetInputData(lines_data(one));
+    filter->SetRadius(radius);
+    filter->SetNumberOfSides(14);
+    filter->CappingOn();
+    filter->Update();
+    return filter->GetOutput();
+}
+
+vtkSmartPointer<vtkPolyData> cone(const Point& middle, Vector along, double size, double radius) {
+    vtkNew<vtkConeSource> source;
+    source->SetCenter(middle.x, middle.y, middle.z);
+    source->SetDirection(along.x, along.y, along.z);
+    source->SetHeight(size);
+    source->SetRadius(radius);
+    source->SetResolution(24);
+    source->Update();
+    return source->GetOutput();
+}
+
+std::vector<Point> without_repeats(const std::vector<Point>& line) {
+    std::vector<Point> apart;
+    for (const Point& at : line) {
+        if (apart.empty() || distance(apart.back(), at) > same_place) apart.push_back(at);
+    }
+    return apart;
+}
+
+double length_of(const std::vector<Point>& line) {
+    double sum = 0;
+    for (std::size_t i = 1; i < line.size(); ++i) sum += distance(line[i - 1], line[i]);
+    return sum;
+}
+
+/// A point of a line and its direction there.
+struct Stance {
+    Point at;
+    Vector along;
+};
+
+Stance stance_at(const std::vector<Point>& line, double along) {
+    for (std::size_t i = 1; i < line.size(); ++i) {
+        const Vector step = line[i] - line[i - 1];
+        const double size = length(step);
+        if (along <= size || i + 1 == line.size()) {
+            const double share = std::clamp(along / size, 0.0, 1.0);
+            return {line[i - 1] + step * share, step * (1 / size)};
+        }
+        along -= size;
+    }
+    return {};
+}
+
+/// Where arrowheads stand: at the end, and about evenly spaced before it, off the marks. `one`: meters of a unit.
+std::vector<Stance> arrowheads(const std::vector<Point>& line, std::span<const Point> marks, double one) {
+    const double whole = length_of(line);
+    const int heads = std::max(1, static_cast<int>(whole / (head_spacing * one)));
+    Stance tip = stance_at(line, whole);
+    tip.at = tip.at + tip.along * (head_size * 0.3 * one);
+    std::vector<Stance> all{tip};
+    for (int i = 0; i < heads; ++i) {
+        for (const double aside : {0.0, 26.0, -26.0, 40.0, -40.0}) {
+            const Stance stance = stance_at(line, std::clamp(whole * (i + 0.5) / heads + aside * one, 0.0, whole));
+            const auto near = [&](const Point& mark) { return distance(mark, stance.at) < 27 * one; };
+            if (near(tip.at) || std::any_of(marks.begin(), marks.end(), near)) continue;
+            all.push_back(stance);
+            break;
+        }
+    }
+    return all;
+}
+
+/// Straight from place to place through a path's gaps.
+std::vector<Point> through_gaps(const House& house, const EntryPath& path) {
+    std::vector<Point> line;
+    for (std::size_t i = 0; i < path.gaps.size(); ++i) {
+        const GapIndex gap = path.gaps[i];
+        std::vector<Point> through;
+        if (gap.value < house.places.size()) through = house.places[gap.value].through;
+        if (through.empty() && house.survey[gap].at) through.push_back(*house.survey[gap].at);
+        if (i < path.spaces.size() && house.survey[gap].between[0] != path.spaces[i]) std::reverse(through.begin(), through.end());
+        line.insert(line.end(), through.begin(), through.end());
+    }
+    return line;
+}
+
+/// How far the line runs before it first comes close to a point.
+double length_until(const std::vector<Point>& line, const Point& at) {
+    double sum = 0;
+    double nearest = 1e300;
+    double until = 0;
+    for (std::size_t i = 0; i < line.size(); ++i) {
+        if (i > 0) sum += distance(line[i - 1], line[i]);
+        if (distance(line[i], at) >= nearest) continue;
+        nearest = distance(line[i], at);
+        until = sum;
+    }
+    return until;
+}
+
+}  // namespace
+
+std::optional<Point> gap_middle(const House& house, GapIndex gap) {
+    if (gap.value < house.places.size() && !house.places[gap.value].through.empty()) {
+        const std::vector<Point>& through = house.places[gap.value].through;
+        if (through.size() == 1) return through.front();
+        return stance_at(through, length_of(through) / 2).at;
+    }
+    return house.survey[gap].at;
+}
+
+std::optional<Vector> opens_toward(const House& house, GapIndex gap, SpaceIndex space) {
+    if (gap.value >= house.places.size() || house.places[gap.value].through.size() < 2) return std::nullopt;
+    const std::vector<Point>& through = house.places[gap.value].through;
+    Vector out = through.front() - through.back();
+    if (house.survey[gap].between[0] != space) out = out * -1;
+    const double whole = length(out);
+    const double level = std::hypot(out.x, out.y);
+    if (!(level > 0.3 * whole) || !(level > 1e-6)) return std::nullopt;
+    return Vector{out.x / level, out.y / level, 0};
+}
+
+std::vector<Point> line_of_way(const House& house, const HouseFrame& frame, const DrawnPath& path) {
+    const EntryPath& way = path.way.path;
+    std::vector<Point> line = without_repeats(path.route.empty() ? through_gaps(house, way) : path.route);
+    if (line.empty() || way.gaps.empty()) return {};
+    const auto first = gap_middle(house, way.gaps.front());
+    const auto last = gap_middle(house, way.gaps.back());
+    std::vector<Point> backward(line.rbegin(), line.rend());
+    if (first && length_until(line, *first) < led_on / 2) {
+        // Beside the wall where it opens downward, as a screed does: straight away from the house.
+        Vector out = opens_toward(house, way.gaps.front(), way.from()).value_or(Vector{});
+        if (out.x == 0 && out.y == 0) {
+            const Point at = frame.to_scene(line.front());
+            const double to_x = std::min(frame.house.high.x - at.x, at.x - frame.house.low.x);
+            const double to_y = std::min(frame.house.high.y - at.y, at.y - frame.house.low.y);
+            out = to_x < to_y ? Vector{at.x < 0 ? -1.0 : 1.0, 0, 0} : Vector{0, at.y < 0 ? -1.0 : 1.0, 0};
+        }
+        line.insert(line.begin(), line.front() + out * led_on);
+    }
+    if (last && length_until(backward, *last) < led_in / 2 && line.size() > 1) {
+        const Vector in = line.back() - line[line.size() - 2];
+        line.push_back(line.back() + in * (led_in / length(in)));
+    }
+    for (Point& at : line) at = frame.to_scene(at);
+    return line;
+}
+
+std::vector<Point> rounded(const std::vector<Point>& line, double radius) {
+    if (line.size() < 3) return line;
+    constexpr int pieces = 6;
+    std::vector<Point> smooth{line.front()};
+    for (std::size_t i = 1; i + 1 < line.size(); ++i) {
+        const Vector back = line[i - 1] - line[i];
+        const Vector ahead = line[i + 1] - line[i];
+        const double cut = std::min({radius, length(back) * 0.45, length(ahead) * 0.45});
+        const Point from = line[i] + back * (cut / length(back));
+        const Point to = line[i] + ahead * (cut / length(ahead));
+        for (int piece = 0; piece <= pieces; ++piece) {
+            const double t = static_cast<double>(piece) / pieces;
+            // The curve of second degree that touches both legs.
+            smooth.push_back(line[i] + (from - line[i]) * ((1 - t) * (1 - t)) + (to - line[i]) * (t * t));
+        }
+    }
+    smooth.push_back(line.back());
+    return without_repeats(smooth);
+}
+
+vtkSmartPointer<vtkPolyData> way_solid(const std::vector<Point>& line, std::span<const Point> marks, const Sight& sight,
+                                       double unit) {
+    ColoredTriangles all;
+    if (line.size() < 2) return all.data();
+    const double one = sight.pixel(sight.camera().distance) * unit;
+    const Vector to_eye = sight.forward() * -1;
+    add(all, tube(line, tube_radius * one), palette::way);
+    add(all, tube(line, (tube_radius + rim) * one), lettering::light_paper, to_eye);
+    for (const Stance& stance : arrowheads(line, marks, one)) {
+        add(all, cone(stance.at, stance.along, head_size * one, head_radius * one), palette::way);
+        add(all, cone(stance.at + stance.along * (0.6 * rim * one), stance.along, (head_size + 2.6 * rim) * one,
+                      (head_radius + 1.3 * rim) * one), lettering::light_paper, to_eye);
+    }
+    return all.data();
+}
+
+vtkSmartPointer<vtkPolyData> thin_ways(const std::vector<std::vector<Point>>& lines, const Sight& sight, double unit) {
+    ColoredTriangles all;
+    const double one = sight.pixel(sight.camera().distance) * unit;
+    for (const std::vector<Point>& line : lines) {
+        if (line.size() > 1) add(all, tube(line, thin_radius * one), lettering::other_way);
+    }
+    return all.data();
+}
+
+}  // namespace seamward::viewer

@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <vtkPolyData.h>
+#include <vtkSmartPointer.h>
+
+#include <array>
+#include <cstdint>
+#include <optional>
+#include <vector>
+
+#include "adapt/picture_frame.h"
+#include "base/vector.h"
+#include "house/house.h"
+
+namespace seamward::viewer {
+
+/// Where the picture of a house stands. Scene: the house's meters, moved to the middle of the house at x = y = 0.
+struct HouseFrame {
+    Point origin;  ///< of the scene, in the frame of the house
+    Box house;     ///< scene: around the house without the ground and what stands in the yard; never flat
+    Box all;       ///< scene: around all of it
+
+    [[nodiscard]] Point to_scene(const Point& at) const { return {at.x - origin.x, at.y - origin.y, at.z - origin.z}; }
+};
+
+/// O(points).
+[[nodiscard]] HouseFrame house_frame(const House& house);
+
+/// What is drawn as one, and fades as one, from what stays to what fades.
+enum class Group : std::uint8_t { ground, solid, framing, interior, opening, cladding, roof };
+inline constexpr std::size_t group_count = 7;
+
+/// The solids of a house, sorted for one direction of view: what the eye looks through (the near walls, ceilings, the roof) is
+/// apart from what it looks at (the floor, the far walls).
+using HouseGroups = std::array<vtkSmartPointer<vtkPolyData>, group_count>;
+
+/// Triangles in scene coordinates with a color and a normal at each corner. `to_eye`: level and of unit length, from the house
+/// toward the eye. O(triangles).
+[[nodiscard]] HouseGroups house_groups(const House& house, const HouseFrame& frame, Vector to_eye);
+
+/// The faces that bound a gap, in one color; without cells when the house has none.
+[[nodiscard]] vtkSmartPointer<vtkPolyData> gap_faces(const House& house, const HouseFrame& frame, GapIndex gap);
+
+}  // namespace seamward::viewer

@@ -1,0 +1,245 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "offscreen/picture_labels.h"
+
+#include <QFontMetricsF>
+#include <algorithm>
+#include <cmath>
+
+#include "layers/label_places.h"
+#include "layers/palette.h"
+#include "offscreen/lettering.h"
+
+namespace seamward::viewer {
+
+namespace {
+
+using namespace lettering;
+using Kind = PlacedLabel::Kind;
+
+constexpr double disc = 13;       ///< radius of a number's disc
+constexpr double ring = 13;       ///< radius of the ring around the smallest gap
+constexpr double dot = 8;         ///< what a dot takes
+constexpr double tick = 17;
+constexpr double box_width = 330; ///< of the smallest gap's words, at most
+constexpr double pad_x = 13, pad_y = 9;
+constexpr int name_size = 17, small_size = 15;
+
+QSizeF wrapped(const QFont& font, const QString& text, double width) {
+    return text.isEmpty() ? QSizeF(0, 0) : QFontMetricsF(font).boundingRect(QRectF(0, 0, width, 400), Qt::TextWordWrap, text).size();
+}
+
+/// From the left edge of the smallest gap's box to its words: past the bar and the number.
+constexpr double words_in_box = pad_x + 2 * disc + 9;
+
+QSizeF size_of(const PlacedLabel& label) {
+    switch (label.kind) {
+        case Kind::smallest: {
+            const QSizeF name = wrapped(words(name_size, true), label.text, box_width);
+            const QSizeF more = wrapped(words(small_size), label.more, box_width);
+            return {std::ceil(std::max(name.width(), more.width())) + words_in_box + pad_x + 2, std::ceil(name.height() + more.height()) + 2 * pad_y + 3};
+        }
+        case Kind::step: return {2 * disc, 2 * disc};
+        case Kind::room: return {std::ceil(width_of(slanted(small_size), label.text)) + 6, 20};
+        case Kind::tick: return {tick, tick};
+        case Kind::end: break;
+    }
+    return {std::ceil(width_of(words(name_size), label.text)) + 26, 32};
+}
+
+double away(Kind kind) {
+    switch (kind) {
+        case Kind::smallest: return 58;
+        case Kind::step: return 20;
+        case Kind::end: return 24;
+        case Kind::room:
+        case Kind::tick: break;
+    }
+    return 0;
+}
+
+class Layout {
+public:
+    Layout(const OrbitCamera& camera, const QSizeF& sheet, const QRectF& area, std::span<const QRectF> taken)
+        : camera_(camera), sheet_(sheet), area_(area), taken_(taken.begin(), taken.end()) {}
+
+    [[nodiscard]] std::optional<QPointF> shown(const Point& at) const {
+        const auto point = camera_.shown_at(at, sheet_.width(), sheet_.height());
+        if (!point || !QRectF(QPointF(), sheet_).contains(point->x, point->y)) return std::nullopt;
+        return QPointF(point->x, point->y);
+    }
+
+    void keep_clear(std::span<const Point> line) {
+        std::optional<QPointF> last;
+        for (const Point& at : line) {
+            const auto point = shown(at);
+            if (point && last) {
+                const QPointF step = *point - *last;
+                const int pieces = std::max(1, static_cast<int>(std::hypot(step.x(), step.y()) / 9));
+                for (int i = 0; i < pieces; ++i) clear_.push_back({*last + step * (static_cast<double>(i) / pieces), 0});
+            }
+            last = point;
+        }
+    }
+    void keep_clear(const QPointF& at, double radius) { clear_.push_back({at, radius}); }
+
+    void wish(PlacedLabel label) { wished_.push_back(std::move(label)); }
+
+    /// Gives every wish a place, in their order.
+    [[nodiscard]] std::vector<PlacedLabel> placed() {
+        std::vector<LabelWish> wishes;
+        for (const QRectF& rect : taken_) wishes.push_back({rect.topLeft(), rect.size(), 0, true});
+        for (const PlacedLabel& label : wished_) wishes.push_back({label.anchor, size_of(label), away(label.kind)});
+        const std::vector<QRectF> places = place_labels(wishes, clear_, area_);
+        std::vector<PlacedLabel> all;
+        for (std::size_t i = 0; i < wished_.size(); ++i) {
+            wished_[i].place = places[taken_.size() + i];
+            add(all, wished_[i]);
+        }
+        return all;
+    }
+
+    /// Adds a label that can be done without, where it covers nothing.
+    void add_faint(std::vector<PlacedLabel>& all, PlacedLabel label) const {
+        std::vector<QRectF> taken = taken_;
+        for (const PlacedLabel& other : all) taken.push_back(other.place);
+        const auto place = free_place({label.anchor, size_of(label)}, taken, clear_, area_);
+        if (!place) return;
+        label.place = *place;
+        all.push_back(std::move(label));
+    }
+
+    /// Adds a label if it has a place of its own.
+    void add(std::vector<PlacedLabel>& all, const PlacedLabel& label) const {
+        const auto meets = [&](const QRectF& other) { return other.intersects(label.place); };
+        if (!area_.contains(label.place) || std::any_of(taken_.begin(), taken_.end(), meets)) return;
+        if (std::any_of(all.begin(), all.end(), [&](const PlacedLabel& other) { return meets(other.place); })) return;
+        all.push_back(label);
+    }
+
+private:
+    const OrbitCamera& camera_;
+    QSizeF sheet_;
+    QRectF area_;
+    std::vector<QRectF> taken_;
+    std::vector<KeptClear> clear_;
+    std::vector<PlacedLabel> wished_;
+};
+
+QString smallest_words(const PictureStory& story, const PictureStory::Step& step) {
+    QString text = QStringLiteral("smallest gap: ") + step.width;
+    for (const QString& more : {story.smallest_feel, story.smallest_note}) {
+        if (!more.isEmpty()) text += '\n' + more;
+    }
+    return text;
+}
+
+void paint_leader(QPainter& painter, const PlacedLabel& label) {
+    const QRectF inside = label.place.adjusted(6, 6, -6, -6);
+    const QPointF end(std::clamp(label.anchor.x(), inside.left(), std::max(inside.left(), inside.right())),
+                      std::clamp(label.anchor.y(), inside.top(), std::max(inside.top(), inside.bottom())));
+    const QPointF step = end - label.anchor;
+    const double size = std::hypot(step.x(), step.y());
+    const double symbol = label.kind == Kind::smallest ? ring + 2 : label.kind == Kind::step ? (label.is_smallest ? ring : 6) : 3;
+    if (size <= symbol) return;
+    const QPointF begin = label.anchor + step * (symbol / size);
+    painter.setPen(QPen(light_paper, 4, Qt::SolidLine, Qt::RoundCap));
+    painter.drawLine(begin, end);
+    painter.setPen(QPen(label.is_smallest ? palette::smallest : palette::way, 1.8, Qt::SolidLine, Qt::RoundCap));
+    painter.drawLine(begin, end);
+}
+
+void paint_smallest(QPainter& painter, const PlacedLabel& label) {
+    const QRectF& place = label.place;
+    paint_card(painter, place, light_paper, palette::smallest, 9);
+    const double first = QFontMetricsF(words(name_size, true)).height();
+    if (!label.number.isEmpty()) paint_disc(painter, QPointF(place.left() + pad_x + disc, place.top() + pad_y + first / 2 + 1), disc, label.number, true);
+    const double left = label.number.isEmpty() ? pad_x : words_in_box;
+    const QRectF inside = place.adjusted(left, pad_y, -pad_x + 2, -pad_y);
+    painter.setPen(palette::ink);
+    painter.setFont(words(name_size, true));
+    painter.drawText(inside, Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, label.text);
+    painter.setFont(words(small_size));
+    painter.drawText(inside, Qt::AlignLeft | Qt::AlignBottom | Qt::TextWordWrap, label.more);
+}
+
+void paint_words(QPainter& painter, const PlacedLabel& label) {
+    if (label.kind == Kind::end) {
+        paint_card(painter, label.place, light_paper, palette::way, label.place.height() / 2);
+        painter.setPen(palette::way);
+        painter.setFont(words(name_size));
+    } else {
+        painter.setPen(Qt::NoPen);
+        painter.setBrush(QColor(255, 253, 249, 150));
+        painter.drawRoundedRect(label.place, 4, 4);
+        painter.setPen(palette::soft_ink);
+        painter.setFont(slanted(small_size));
+    }
+    painter.drawText(label.place, Qt::AlignCenter, label.text);
+}
+
+}  // namespace
+
+std::vector<PlacedLabel> placed_labels(const PictureStory& story, std::span<const Point> line, const OrbitCamera& camera,
+                                       const QSizeF& sheet, const QRectF& area, std::span<const QRectF> taken) {
+    Layout layout(camera, sheet, area, taken);
+    layout.keep_clear(line);
+    std::vector<PlacedLabel> smallest;
+    std::vector<PlacedLabel> others;
+    for (const PictureStory::Step& step : story.steps) {
+        if (!step.at) continue;
+        const auto at = layout.shown(*step.at);
+        if (!at) continue;
+        layout.keep_clear(*at, step.smallest ? ring + 3 : dot);
+        if (step.smallest) {
+            smallest.push_back({Kind::smallest, step.number, step.name, smallest_words(story, step), *at, {}, true});
+        } else {
+            others.push_back({Kind::step, step.number, {}, {}, *at});
+        }
+    }
+    for (PlacedLabel& label : smallest) layout.wish(std::move(label));
+    for (PlacedLabel& label : others) layout.wish(std::move(label));
+    for (const PictureStory::Word& end : story.ends) {
+        if (const auto at = layout.shown(end.at)) layout.wish({Kind::end, {}, end.text, {}, *at});
+    }
+    std::vector<PlacedLabel> all = layout.placed();
+    for (const PictureStory::Closed& closed : story.closed) {
+        const auto at = closed.at ? layout.shown(*closed.at) : std::nullopt;
+        if (!at) continue;
+        PlacedLabel label{Kind::tick, {}, {}, {}, *at};
+        label.is_hidden = closed.is_hidden;
+        label.place = QRectF(*at - QPointF(tick / 2, tick / 2), QSizeF(tick, tick));
+        layout.add(all, label);
+    }
+    for (const PictureStory::Word& room : story.rooms) {
+        if (const auto at = layout.shown(room.at)) layout.add_faint(all, {Kind::room, {}, room.text, {}, *at});
+    }
+    return all;
+}
+
+void paint_labels(QPainter& painter, std::span<const PlacedLabel> labels) {
+    for (const PlacedLabel& label : labels) {
+        if (label.kind == Kind::room) paint_words(painter, label);
+        if (label.kind != Kind::tick) continue;
+        painter.setOpacity(label.is_hidden ? 0.45 : 1);
+        paint_tick(painter, label.place.center(), tick);
+        painter.setOpacity(1);
+    }
+    for (const PlacedLabel& label : labels) {
+        if (label.kind == Kind::step || label.kind == Kind::smallest || label.kind == Kind::end) paint_leader(painter, label);
+    }
+    for (const PlacedLabel& label : labels) {
+        if (label.kind == Kind::step) paint_dot(painter, label.anchor);
+        if (label.kind == Kind::smallest) paint_ring(painter, label.anchor, ring);
+    }
+    for (const PlacedLabel& label : labels) {
+        switch (label.kind) {
+            case Kind::smallest: paint_smallest(painter, label); break;
+            case Kind::step: paint_disc(painter, label.place.center(), disc, label.number, false); break;
+            case Kind::end: paint_words(painter, label); break;
+            case Kind::room:
+            case Kind::tick: break;
+        }
+    }
+}
+
+}  // namespace seamward::viewer

@@ -1,0 +1,109 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "offscreen/picture_story.h"
+
+#include <algorithm>
+
+#include "catalog/field_check.h"
+#include "catalog/shipped.h"
+#include "document/way_text.h"
+#include "offscreen/drawn_way.h"
+
+namespace seamward::viewer {
+
+namespace {
+
+QString plain(const std::string& text) { return QString::fromStdString(text).simplified(); }
+
+/// The middle of a room's floor plan, at the height of a table.
+std::optional<Point> room_place(const MiddleSurface& room) {
+    const Loop& loop = room.figure.outline;
+    const double doubled = loop.size() < 3 ? 0 : doubled_area(loop);
+    if (doubled == 0) return std::nullopt;
+    Point2 sum;
+    for (std::size_t i = 0; i < loop.size(); ++i) {
+        const Point2 next = loop[i + 1 < loop.size() ? i + 1 : 0];
+        sum = sum + (loop[i] + next) * cross(loop[i], next);
+    }
+    return room.frame.at(sum.x / (3 * doubled), sum.y / (3 * doubled), 0);
+}
+
+void tell_closed(PictureStory& story, const House& house, const HouseFrame& frame) {
+    for (std::uint32_t i = 0; i < house.survey.gaps.size(); ++i) {
+        const Gap& gap = house.survey.gaps[i];
+        if (!is_shut(gap.shape)) continue;
+        const auto at = gap_middle(house, {i});
+        story.closed.push_back({plain(gap.label()), at ? std::optional(frame.to_scene(*at)) : std::nullopt});
+    }
+}
+
+void tell_rooms(PictureStory& story, const House& house, const HouseFrame& frame, std::optional<SpaceIndex> but) {
+    for (std::uint32_t i = 0; i < std::min(house.survey.spaces.size(), house.middles.size()); ++i) {
+        const Space& space = house.survey.spaces[i];
+        if (but == SpaceIndex{i} || (!space.is_living() && space.kind != SpaceKind::attached)) continue;
+        if (const auto at = room_place(house.middles[i])) story.rooms.push_back({plain(space.label()), frame.to_scene(*at)});
+    }
+}
+
+/// "yard" and "yard and wall cavity".
+QString joined(const Survey& survey, const Gap& gap) {
+    return QStringLiteral("between %1 and %2").arg(plain(survey[gap.between[0]].label()), plain(survey[gap.between[1]].label()));
+}
+
+}  // namespace
+
+PictureStory story_of_way(const House& house, const HouseFrame& frame, std::span<const DrawnPath> paths,
+                          const PictureRequest& request, std::span<const Point> line) {
+    PictureStory story;
+    tell_closed(story, house, frame);
+    if (paths.empty()) {
+        tell_rooms(story, house, frame, std::nullopt);
+        story.way = QStringLiteral("No open way in");
+        story.detail = QStringLiteral("nothing open leads from outdoors into a room");
+        return story;
+    }
+    const RankedPath& way = paths[request.rank - 1].way;
+    const Survey& survey = house.survey;
+    story.other_ways = paths.size() - 1;
+    const QString of_how_many = QString::number(paths.size()) + (request.more_ways ? QStringLiteral(" or more") : QString());
+    const QString from = plain(survey[way.path.from()].label());
+    const QString to = plain(survey[way.path.to()].label());
+    story.way = QStringLiteral("Way %1 of %2: %3 to %4").arg(QString::number(request.rank), of_how_many, from, to);
+    story.detail = QStringLiteral("smallest gap %1").arg(gap_width_text(survey[way.pinch_gap]));
+    for (std::size_t i = 0; i < way.path.gaps.size(); ++i) {
+        const GapIndex gap = way.path.gaps[i];
+        const auto at = gap_middle(house, gap);
+        story.steps.push_back({QString::number(i + 1), plain(survey[gap].label()), width_words(clear_width(survey[gap].shape)),
+                               at ? std::optional(frame.to_scene(*at)) : std::nullopt, gap == way.pinch_gap});
+    }
+    story.smallest_feel = plain(field_check(way.pinch, shipped_gauges().rows));
+    story.smallest_note = stays_open_text(survey[way.pinch_gap]);
+    if (!line.empty()) {
+        story.ends.push_back({QStringLiteral("from %1").arg(from), line.front()});
+        story.ends.push_back({QStringLiteral("into %1").arg(to), line.back()});
+    }
+    tell_rooms(story, house, frame, way.path.to());
+    return story;
+}
+
+PictureStory story_of_gap(const House& house, const HouseFrame& frame, GapIndex index) {
+    PictureStory story;
+    const Gap& gap = house.survey[index];
+    const auto at = gap_middle(house, index);
+    const QString width = gap_width_text(gap);
+    story.way = plain(gap.label());
+    story.detail = is_shut(gap.shape) ? QStringLiteral("closed") : QStringLiteral("%1, %2").arg(shape_word(gap.shape), width);
+    story.steps.push_back({{}, plain(gap.label()), width, at ? std::optional(frame.to_scene(*at)) : std::nullopt, true});
+    story.notes << joined(house.survey, gap);
+    if (gap.count > 1) story.notes << QStringLiteral("%1 alike; the picture shows one").arg(gap.count);
+    if (gap.depth) story.notes << QStringLiteral("%1 deep").arg(width_words(*gap.depth));
+    if (!gap.substrates.empty()) {
+        QStringList sides;
+        for (const std::string& substrate : gap.substrates) sides << plain(substrate);
+        story.notes << QStringLiteral("its sides: %1").arg(sides.join(", "));
+    }
+    const QString stays = stays_open_text(gap);
+    if (!stays.isEmpty()) story.notes << stays;
+    return story;
+}
+
+}  // namespace seamward::viewer

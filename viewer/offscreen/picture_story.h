@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QString>
+#include <QStringList>
+#include <optional>
+#include <span>
+#include <vector>
+
+#include "offscreen/draw_picture.h"
+#include "offscreen/house_groups.h"
+
+namespace seamward::viewer {
+
+/// What a picture tells in words, and where the words belong. Places are of the scene.
+struct PictureStory {
+    /// A gap with its number.
+    struct Step {
+        QString number;  ///< empty: a gap seen from close by
+        QString name;
+        QString width;  ///< "3/64 in (1.2 mm)"
+        std::optional<Point> at;
+        bool smallest = false;
+    };
+    /// A word or two at the end of a way, or the name of a room.
+    struct Word {
+        QString text;
+        Point at;
+    };
+
+    /// A gap that nothing gets through any more.
+    struct Closed {
+        QString name;
+        std::optional<Point> at;
+        bool is_hidden = false;  ///< behind something that is not faded
+    };
+
+    QString heading;
+    QString way;     ///< "Way 1 of 3: yard to kitchen"; or what there is to say instead
+    QString detail;  ///< "smallest gap 3/64 in (1.2 mm)"; may be empty
+    std::vector<Step> steps;
+    QString smallest_feel;  ///< "between a card and a dime": its width in things at hand
+    QString smallest_note;  ///< "never close: smoke has to leave"; may be empty
+    std::vector<Word> ends;
+    std::vector<Word> rooms;
+    std::vector<Closed> closed;
+    std::size_t other_ways = 0;
+    QStringList notes;  ///< of a gap seen from close by, a line each
+    QString faded;      ///< "Drawn faded: roof, near walls."; may be empty
+};
+
+/// The story of the way shown (null: there is none). `line`: how it is drawn.
+[[nodiscard]] PictureStory story_of_way(const House& house, const HouseFrame& frame, std::span<const DrawnPath> paths,
+                                        const PictureRequest& request, std::span<const Point> line);
+
+/// The story of one gap.
+[[nodiscard]] PictureStory story_of_gap(const House& house, const HouseFrame& frame, GapIndex gap);
+
+}  // namespace seamward::viewer

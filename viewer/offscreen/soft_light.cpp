@@ -1,0 +1,285 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "offscreen/soft_light.h"
+
+#include <vtkDataArray.h>
+#include <vtkPoints.h>
+
+#include <QPainter>
+#include <QPolygonF>
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <numbers>
+
+#include "base/plane.h"
+#include "offscreen/rows.h"
+
+namespace seamward::viewer {
+
+namespace {
+
+constexpr double sky_reach = 0.55;    ///< meters around a point that take light from it
+constexpr double sky_strength = 0.85;
+constexpr int sky_samples = 14;
+constexpr double shadow_cell = 0.04;  ///< meters
+constexpr double shadow_blur = 0.16;  ///< meters
+constexpr double shadow_dark = 0.30;
+constexpr double whole_ground = 1.2;  ///< meters around the house where the ground is whole
+constexpr double ground_ends = 4.2;   ///< meters around the house where it ends
+
+std::size_t index(int x, int y, int width) {
+    return static_cast<std::size_t>(y) * static_cast<std::size_t>(width) + static_cast<std::size_t>(x);
+}
+
+/// Depths of the picture's pixels, rows from above: of the nearest sample in each.
+std::vector<float> nearest_depths(std::span<const DrawnLayer* const> layers, const Sight& sight, int fine) {
+    const int width = sight.width();
+    const int height = sight.height();
+    std::vector<float> depths(index(0, height, width), 1);
+    for (const DrawnLayer* layer : layers) {
+        if (layer->empty()) continue;
+        for_rows(height, [&](int y) {
+            for (int x = 0; x < width; ++x) {
+                float& nearest = depths[index(x, y, width)];
+                for (int j = 0; j < fine; ++j) {
+                    const std::size_t first = index(x * fine, (height - 1 - y) * fine + j, width * fine);
+                    for (int i = 0; i < fine; ++i) nearest = std::min(nearest, layer->depth()[first + static_cast<std::size_t>(i)]);
+                }
+            }
+        });
+    }
+    return depths;
+}
+
+/// Where a point takes its samples, in shares of the reach: a spiral of five turns.
+using Spiral = std::array<Point2, sky_samples>;
+
+Spiral spiral(double turn) {
+    Spiral all;
+    for (int i = 0; i < sky_samples; ++i) {
+        const double share = (i + 0.5) / sky_samples;
+        const double angle = turn + share * 2 * std::numbers::pi * 5;
+        all.at(static_cast<std::size_t>(i)) = {std::cos(angle) * share, std::sin(angle) * share};
+    }
+    return all;
+}
+
+class Sky {
+public:
+    Sky(const std::vector<float>& depths, const Sight& sight) : depths_(depths), sight_(sight) {
+        for (std::size_t i = 0; i < spirals_.size(); ++i) spirals_.at(i) = spiral(static_cast<double>(i) * 2 * std::numbers::pi / 16);
+        places_.resize(depths.size());
+        for_rows(sight.height(), [&](int y) {
+            for (int x = 0; x < sight.width(); ++x) {
+                const std::size_t i = index(x, y, sight.width());
+                if (depths[i] < 1) places_[i] = sight.at(x, y, depths[i]);
+            }
+        });
+    }
+
+    [[nodiscard]] float light(int x, int y) const {
+        const std::size_t here = index(x, y, sight_.width());
+        if (depths_[here] >= 1) return 1;
+        const Point& at = places_[here];
+        const Vector normal = normal_at(x, y);
+        const double away = sight_.away(static_cast<double>(depths_[here]));
+        const double reach = std::clamp(sky_reach / sight_.pixel(away), 3.0, 160.0);
+        // Turned from pixel to pixel, in a pattern of four by four that the smoothing below takes away.
+        double taken = 0;
+        for (const Point2& share : spirals_[static_cast<std::size_t>((x & 3) * 4 + (y & 3))]) {
+            const int to_x = static_cast<int>(x + 0.5 + share.x * reach);
+            const int to_y = static_cast<int>(y + 0.5 + share.y * reach);
+            if (to_x < 0 || to_y < 0 || to_x >= sight_.width() || to_y >= sight_.height()) continue;
+            const std::size_t there = index(to_x, to_y, sight_.width());
+            if (depths_[there] >= 1) continue;
+            const Vector off = places_[there] - at;
+            const double squared = dot(off, off);
+            if (squared > sky_reach * sky_reach) continue;
+            taken += std::max(0.0, dot(off, normal) - 0.004 - 0.0006 * away) / (squared + 0.004) * sky_reach;
+        }
+        return static_cast<float>(std::max(0.0, 1 - sky_strength * taken / sky_samples));
+    }
+
+private:
+    /// From the neighbors that lie on the same face, as far as can be told.
+    [[nodiscard]] Vector normal_at(int x, int y) const {
+        const Vector across = slope(x, y, 1, 0);
+        const Vector down = slope(x, y, 0, 1);
+        const Vector normal = cross(down, across);
+        const double size = length(normal);
+        return size > 0 ? normal * (1 / size) : sight_.forward() * -1;
+    }
+
+    [[nodiscard]] Vector slope(int x, int y, int by_x, int by_y) const {
+        const std::size_t here = index(x, y, sight_.width());
+        const int width = sight_.width();
+        const bool has_next = x + by_x < width && y + by_y < sight_.height();
+        const bool has_last = x >= by_x && y >= by_y;
+        const float next = has_next ? std::abs(depths_[index(x + by_x, y + by_y, width)] - depths_[here]) : 2;
+        const float last = has_last ? std::abs(depths_[index(x - by_x, y - by_y, width)] - depths_[here]) : 2;
+        if (next <= last) return has_next ? places_[index(x + by_x, y + by_y, width)] - places_[here] : Vector{};
+        return places_[here] - places_[index(x - by_x, y - by_y, width)];
+    }
+
+    const std::vector<float>& depths_;
+    const Sight& sight_;
+    std::array<Spiral, 16> spirals_;
+    std::vector<Point> places_;
+};
+
+/// The mean of four by four pixels that lie at about the same depth.
+std::vector<float> smoothed(const std::vector<float>& light, const std::vector<float>& depths, const Sight& sight) {
+    std::vector<float> smooth(light.size(), 1);
+    const int width = sight.width();
+    for_rows(sight.height(), [&](int y) {
+        for (int x = 0; x < width; ++x) {
+            const std::size_t here = index(x, y, width);
+            if (depths[here] >= 1) continue;
+            const double away = sight.away(static_cast<double>(depths[here]));
+            float sum = 0;
+            float count = 0;
+            for (int j = std::max(0, y - 2); j < std::min(sight.height(), y + 2); ++j) {
+                for (int i = std::max(0, x - 2); i < std::min(width, x + 2); ++i) {
+                    const std::size_t there = index(i, j, width);
+                    if (depths[there] >= 1 || std::abs(sight.away(static_cast<double>(depths[there])) - away) > 0.12) continue;
+                    sum += light[there];
+                    count += 1;
+                }
+            }
+            if (count > 0) smooth[here] = sum / count;
+        }
+    });
+    return smooth;
+}
+
+/// A map of the ground, seen from above: how much of it is in shadow.
+class ShadowMap {
+public:
+    ShadowMap(std::span<vtkPolyData* const> casting, const Box& house, double level, Vector sun)
+        : low_{house.low.x - ground_ends, house.low.y - ground_ends, level} {
+        const double across = std::max(house.high.x - house.low.x, house.high.y - house.low.y) + 2 * ground_ends;
+        cell_ = std::max(shadow_cell, across / 1500);
+        const QSize size(static_cast<int>((house.high.x - house.low.x + 2 * ground_ends) / cell_) + 1,
+                         static_cast<int>((house.high.y - house.low.y + 2 * ground_ends) / cell_) + 1);
+        QImage map(size, QImage::Format_Grayscale8);
+        map.fill(0);
+        QPainter painter(&map);
+        painter.setPen(Qt::NoPen);
+        painter.setBrush(Qt::white);
+        for (vtkPolyData* solids : casting) {
+            vtkDataArray* corners = solids->GetPoints()->GetData();
+            std::array<QPointF, 3> triangle;
+            for (vtkIdType i = 0; i + 2 < corners->GetNumberOfTuples(); i += 3) {
+                for (int corner = 0; corner < 3; ++corner) {
+                    std::array<double, 3> at{};
+                    corners->GetTuple(i + corner, at.data());
+                    const double up = std::max(0.0, at[2] - level);
+                    triangle.at(static_cast<std::size_t>(corner)) = {(at[0] - sun.x / sun.z * up - low_.x) / cell_,
+                                                                     (at[1] - sun.y / sun.z * up - low_.y) / cell_};
+                }
+                painter.drawPolygon(triangle.data(), 3);
+            }
+        }
+        painter.end();
+        take(map);
+    }
+
+    [[nodiscard]] float at(const Point& on_ground) const {
+        const double x = std::clamp((on_ground.x - low_.x) / cell_ - 0.5, 0.0, width_ - 1.001);
+        const double y = std::clamp((on_ground.y - low_.y) / cell_ - 0.5, 0.0, height_ - 1.001);
+        const int i = static_cast<int>(x);
+        const int j = static_cast<int>(y);
+        const auto value = [&](int di, int dj) { return shade_[index(i + di, j + dj, width_)]; };
+        const auto right = static_cast<float>(x - i);
+        const auto down = static_cast<float>(y - j);
+        return std::lerp(std::lerp(value(0, 0), value(1, 0), right), std::lerp(value(0, 1), value(1, 1), right), down);
+    }
+
+private:
+    void take(const QImage& map) {
+        width_ = map.width();
+        height_ = map.height();
+        shade_.resize(index(0, height_, width_));
+        for (int y = 0; y < height_; ++y) {
+            for (int x = 0; x < width_; ++x) shade_[index(x, y, width_)] = static_cast<float>(map.constScanLine(y)[x]) / 255;
+        }
+        for (int pass = 0; pass < 3; ++pass) {
+            blur(width_, height_, 1, static_cast<std::size_t>(width_));
+            blur(height_, width_, static_cast<std::size_t>(width_), 1);
+        }
+    }
+
+    /// A running mean along lines: `count` cells in a line, `step` from one to the next.
+    void blur(int count, int lines, std::size_t step, std::size_t line_step) {
+        const int reach = std::max(1, static_cast<int>(shadow_blur / cell_));
+        for_rows(lines, [&](int line) {
+            float* const cells = shade_.data() + static_cast<std::size_t>(line) * line_step;
+            std::vector<float> sums(static_cast<std::size_t>(count) + 1, 0);
+            for (std::size_t i = 0; i < static_cast<std::size_t>(count); ++i) sums[i + 1] = sums[i] + cells[i * step];
+            for (int i = 0; i < count; ++i) {
+                const auto from = static_cast<std::size_t>(std::max(0, i - reach));
+                const auto to = static_cast<std::size_t>(std::min(count, i + reach + 1));
+                cells[static_cast<std::size_t>(i) * step] = (sums[to] - sums[from]) / static_cast<float>(to - from);
+            }
+        });
+    }
+
+    Point low_;
+    double cell_ = 1;
+    int width_ = 0, height_ = 0;
+    std::vector<float> shade_;
+};
+
+/// Toward the sun: over the viewer's left shoulder, so that the shadow falls to the right behind the house.
+Vector sun_of(const Sight& sight) {
+    const Vector ahead = sight.forward();
+    const Vector right = cross(ahead, {0, 0, 1});
+    return right * (-1.0 / length(right)) * 0.62 + Vector{-ahead.x, -ahead.y, 0} * (0.25 / std::hypot(ahead.x, ahead.y)) +
+           Vector{0, 0, 1};
+}
+
+/// What a function says of the places that a layer shows; 1 where it shows none.
+template <class Function>
+std::vector<float> over_places(const DrawnLayer& layer, const Sight& sight, int fine, const Function& function) {
+    const std::array<const DrawnLayer*, 1> only{&layer};
+    const std::vector<float> depths = nearest_depths(only, sight, fine);
+    std::vector<float> values(depths.size(), 1);
+    for_rows(sight.height(), [&](int y) {
+        for (int x = 0; x < sight.width(); ++x) {
+            const std::size_t here = index(x, y, sight.width());
+            if (depths[here] < 1) values[here] = function(sight.at(x + 0.5, y + 0.5, static_cast<double>(depths[here])));
+        }
+    });
+    return values;
+}
+
+}  // namespace
+
+std::vector<float> sky_light(std::span<const DrawnLayer* const> layers, const Sight& sight, int fine) {
+    const std::vector<float> depths = nearest_depths(layers, sight, fine);
+    const Sky sky(depths, sight);
+    std::vector<float> light(depths.size(), 1);
+    for_rows(sight.height(), [&](int y) {
+        for (int x = 0; x < sight.width(); ++x) light[index(x, y, sight.width())] = sky.light(x, y);
+    });
+    return smoothed(light, depths, sight);
+}
+
+std::vector<float> ground_light(const DrawnLayer& ground, std::span<vtkPolyData* const> casting, const Box& house, double level,
+                                const Sight& sight, int fine) {
+    if (ground.empty()) return {};
+    const ShadowMap shadow(casting, house, level, sun_of(sight));
+    return over_places(ground, sight, fine, [&](const Point& at) { return static_cast<float>(1 - shadow_dark * shadow.at(at)); });
+}
+
+std::vector<float> nearness(const DrawnLayer& layer, const Box& house, const Sight& sight, int fine) {
+    if (layer.empty()) return {};
+    return over_places(layer, sight, fine, [&](const Point& at) {
+        const double off_x = std::max({house.low.x - at.x, at.x - house.high.x, 0.0});
+        const double off_y = std::max({house.low.y - at.y, at.y - house.high.y, 0.0});
+        const double share = std::clamp((std::hypot(off_x, off_y) - whole_ground) / (ground_ends - whole_ground), 0.0, 1.0);
+        return static_cast<float>(1 - share * share * (3 - 2 * share));
+    });
+}
+
+}  // namespace seamward::viewer
