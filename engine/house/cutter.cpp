@@ -72,10 +72,6 @@ std::string Cutter::gap_id(const FeatureDescription& feature, std::size_t gap) c
 }
 
 std::string Cutter::place_name(const FeatureDescription& feature) const {
-    const auto spoken = [](std::string id) {
-        std::replace(id.begin(), id.end(), '-', ' ');
-        return id;
-    };
     if (feature.at) {
         const RoomLayout* room = layout_.room_at(feature.story, *feature.at);
         return room == nullptr || layout_.roof.empty() ? "" : layout_.house.survey[room->space].label();
@@ -101,7 +97,10 @@ std::string Cutter::gap_name(const FeatureDescription& feature, std::size_t gap)
     if (!feature.name.empty() && feature.type->gaps.size() == 1) return feature.name;
     const std::string what = row.name.empty() ? feature.type->name : row.name;
     const std::string where = feature.name.empty() ? place_name(feature) : feature.name;
-    return where.empty() || what.find(where) != std::string::npos ? what : what + ", " + where;
+    if (where.empty() || what.find(where) != std::string::npos) return what;
+    const std::vector<Host>& hosts = feature.type->hosts;
+    const bool opening = std::find(hosts.begin(), hosts.end(), Host::opening) != hosts.end() && hosts.size() == 1;
+    return opening ? where + ": " + what : what + ", " + where;
 }
 
 GapIndex Cutter::enter_uncut(const FeatureDescription& feature, std::size_t number, SpaceIndex front, SpaceIndex back,
@@ -121,7 +120,7 @@ GapIndex Cutter::enter_uncut(const FeatureDescription& feature, std::size_t numb
     gap.evidence = said.evidence;
     gap.closing = said.closing;
     if (gap.closing.never.empty() && !gap.closing.cost) gap.closing.never = row.never.text;
-    if (!way.empty()) gap.at = way[way.size() / 2];
+    if (!way.empty()) gap.at = way[1];
     for (std::size_t i = 0; i < layout_.house.survey.gaps.size(); ++i) {
         if (layout_.house.survey.gaps[i].id != gap.id) continue;
         layout_.faults.add(feature.place,

@@ -106,6 +106,22 @@ struct PavingDescription {
     Loop corners;
 };
 
+/// Walls and partitions whose studs part their cavity into bays, each a space of its own.
+struct StudBaysDescription {
+    Place place;
+    std::vector<std::string> on;
+    double spacing = 0;
+};
+
+/// A box under a ceiling: a dropped soffit over cabinets, a cover over ducts.
+struct BulkheadDescription {
+    Place place;
+    std::string id, name;
+    std::size_t story = 0;
+    Point2 least, most;  ///< of its plan
+    double drop = 0;     ///< from the ceiling down
+};
+
 /// One line of the list of features.
 struct FeatureDescription {
     Place place;
@@ -144,6 +160,8 @@ struct HouseDescription {
     FoundationDescription foundation;
     std::vector<StoryDescription> stories;
     std::vector<PartitionDescription> partitions;
+    std::vector<StudBaysDescription> stud_bays;
+    std::vector<BulkheadDescription> bulkheads;
     std::vector<RoomDescription> rooms;
     std::vector<OpeningDescription> openings;
     RoofDescription roof;

@@ -109,13 +109,13 @@ private:
         };
         SpaceIndex front, back;
         if (skin > 0)
-            front = wall.cavities[skin - 1].space;
+            front = wall.cavities[skin - 1].at(at);
         else
             front = wall.exterior ? outside_of(layout_, wall, at.y) : beyond(true);
         if (wall.exterior && at.y > wall.plate_top && wall.story + 1 == layout_.stories.size())
             back = layout_.attic;
         else
-            back = skin < wall.cavities.size() ? wall.cavities[skin].space : beyond(false);
+            back = skin < wall.cavities.size() ? wall.cavities[skin].at(at) : beyond(false);
         return {front, back};
     }
 
@@ -147,11 +147,7 @@ private:
         const std::size_t first = skin == 0 ? 0 : skin - 1, last = std::min(skin, wall.cavities.size() - 1);
         if (at.y > wall.plate_top) return;
         for (std::size_t i = first; i <= last; ++i) {
-            const MiddleSurface& middle = layout_.house.middles[wall.cavities[i].space.value];
-            if (middle.figure.outline.empty()) continue;
-            bool clear = is_inside(middle.figure.outline, at);
-            for (const Loop& hole : middle.figure.holes) clear = clear && !is_inside(hole, at);
-            if (clear) continue;
+            if (clear_at(wall.cavities[i], at)) continue;
             cutter_.report(feature_,
                            "at its place in " + wall.name + " stands framing (a post, a plate or the frame of an opening)",
                            "move it along or up by a few centimeters");
@@ -184,6 +180,15 @@ private:
         }
         sleeves_.push_back(std::make_unique<Skin>(std::move(curb)));
         pierce(*sleeves_.back(), number, at, front, back, 0, 0);
+    }
+
+    [[nodiscard]] bool clear_at(const WallCavity& cavity, Point2 at) const {
+        if (!cavity.bays.empty()) return cavity.at(at).valid();
+        const MiddleSurface& middle = layout_.house.middles[cavity.space.value];
+        if (middle.figure.outline.empty()) return true;
+        bool clear = is_inside(middle.figure.outline, at);
+        for (const Loop& hole : middle.figure.holes) clear = clear && !is_inside(hole, at);
+        return clear;
     }
 
     void pierce(const Skin& skin, std::size_t number, Point2 at, SpaceIndex front, SpaceIndex back, double behind,
@@ -399,9 +404,9 @@ private:
             return;
         }
         if (up)
-            pierce(skin, number, at, beyond, cavity.space, 0.06, 0.08);
+            pierce(skin, number, at, beyond, cavity.at({at.x, wall.plate_top - framing::double_top_plate - 0.02}), 0.06, 0.08);
         else
-            pierce(skin, number, at, cavity.space, beyond, 0.05, 0.04);
+            pierce(skin, number, at, cavity.at({at.x, framing::plate + 0.02}), beyond, 0.05, 0.04);
     }
 
     /// One pipe for each place, through all skins that it passes with one diameter.

@@ -116,7 +116,7 @@ private:
         for (const OpeningDescription& described : layout_.described.openings) {
             if (described.id != opening_) continue;
             for (const WallLayout& candidate : layout_.walls) {
-                if (candidate.id != described.in || candidate.story != described.story) continue;
+                if (candidate.described != described.in || candidate.story != described.story) continue;
                 wall = &candidate;
                 for (const Loop& opening : candidate.openings) {
                     if (std::abs((opening[0].x + opening[2].x) / 2 - described.along) < 1e-9 &&

@@ -87,7 +87,18 @@ private:
         return true;
     }
 
+    /// Openings in the lower side of a bulkhead lead from its air into the room.
+    bool on_bulkhead(const FeatureDescription& feature) {
+        for (const BulkheadLayout& bulkhead : layout_.bulkheads) {
+            if (word(feature) != bulkhead.id || !feature.at) continue;
+            place_on_level(cutter_, feature, bulkhead.bottom, bulkhead.space, layout_.room_space(bulkhead.story, *feature.at));
+            return true;
+        }
+        return false;
+    }
+
     void on_level(const FeatureDescription& feature, bool ceiling) {
+        if (on_bulkhead(feature)) return;
         const RoomLayout* room = feature.at ? layout_.room_at(feature.story, *feature.at) : nullptr;
         if (room == nullptr) {
             cutter_.report(feature, feature.at ? "its point lies in no room" : "at is missing",
@@ -96,7 +107,7 @@ private:
         }
         const StoryLayout& story = layout_.stories[feature.story];
         if (ceiling)
-            place_on_level(cutter_, feature, room->ceiling, story.above, room->space);
+            place_on_level(cutter_, feature, room->ceiling, story.above, layout_.under_ceiling(feature.story, *feature.at));
         else if (story.below.valid())
             place_on_level(cutter_, feature, story.floor_skin, room->space, story.below);
         else
@@ -142,9 +153,8 @@ private:
             return;
         }
         for (const WallLayout& wall : layout_.walls) {
-            if (wall.id != id &&
-                !(wall.exterior && wall.story == feature.story && layout_.described.walls[wall_edge(layout_, wall)] == id))
-                continue;
+            const bool named = wall.described == id && wall.story == feature.story;
+            if (!named && (wall.id != id || wall.id == wall.described)) continue;
             if (feature.type->id == "weep-screed")
                 place_weep_screed(cutter_, feature, wall);
             else if (can)

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "house/layout.h"
 
+#include <algorithm>
 #include <cmath>
 #include <numbers>
 
@@ -53,6 +54,23 @@ SpaceIndex Layout::room_space(std::size_t story, Point2 at) const {
     return room != nullptr ? room->space : SpaceIndex();
 }
 
+SpaceIndex Layout::under_ceiling(std::size_t story, Point2 at) const {
+    for (const BulkheadLayout& bulkhead : bulkheads) {
+        if (bulkhead.story == story && is_inside(bulkhead.plan, at)) return bulkhead.space;
+    }
+    return room_space(story, at);
+}
+
+SpaceIndex WallCavity::at(Point2 p) const {
+    if (bays.empty()) return space;
+    for (const auto& [figure, bay] : bays) {
+        bool inside = is_inside(figure.outline, p);
+        for (const Loop& hole : figure.holes) inside = inside && !is_inside(hole, p);
+        if (inside) return bay;
+    }
+    return {};
+}
+
 Loop rectangle(Point2 least, Point2 most) { return {least, {most.x, least.y}, most, {least.x, most.y}}; }
 
 Loop around_circle(Point2 middle, double radius, int sides) {
@@ -82,6 +100,11 @@ Loop offset_outline(const Loop& outline, const std::vector<double>& outward) {
         moved.push_back(here + (b * da - a * db) * (-1 / turn));
     }
     return moved;
+}
+
+std::string spoken(std::string id) {
+    std::replace(id.begin(), id.end(), '-', ' ');
+    return id;
 }
 
 Frame level_frame(double z) { return {{0, 0, z}, {1, 0, 0}, {0, 1, 0}, {0, 0, 1}}; }

@@ -37,12 +37,17 @@ struct Skin {
 /// Air inside of a wall, between two of its skins.
 struct WallCavity {
     double back = 0, front = 0;
-    SpaceIndex space;
+    SpaceIndex space;                                 ///< of the first bay, when studs part it
+    std::vector<std::pair<Figure, SpaceIndex>> bays;  ///< in u and v; empty: all of it is one space
+
+    /// The space at a place of the wall; invalid where framing stands.
+    [[nodiscard]] SpaceIndex at(Point2 p) const;
 };
 
 /// A wall of one story, or a partition.
 struct WallLayout {
     std::string id, name;
+    std::string described;  ///< id in the description; walls of upper stories share it
     std::size_t story = 0;
     bool exterior = false;
     Frame frame;  ///< from its left end as seen from outside (from its right side, for a partition), at the floor; n outward
@@ -64,6 +69,15 @@ struct RoomLayout {
     Figure figure;
     SpaceIndex space;
     Skin ceiling;
+};
+
+/// A box under a ceiling.
+struct BulkheadLayout {
+    std::string id;
+    std::size_t story = 0;
+    Loop plan;
+    SpaceIndex space;
+    Skin bottom;
 };
 
 struct StoryLayout {
@@ -127,6 +141,7 @@ struct Layout {
     std::vector<RoofFace> roof;
     std::vector<EaveLayout> eaves;             ///< one for each edge of the outline
     std::vector<WallLayout> foundation_walls;  ///< one for each edge of the outline, when there is air behind
+    std::vector<BulkheadLayout> bulkheads;
     std::map<std::string, LeafLayout> leaves;  ///< by opening; the ends of a hollow sill as "ID/outer" and "ID/inner"
     std::vector<BlockRun> block_runs;
     std::map<std::uint32_t, std::pair<Skin, Point2>> duct_caps;  ///< by the air in them: what closes ducts over the roof
@@ -142,6 +157,8 @@ struct Layout {
     /// The room of a story that a point of the plan lies in, or nothing.
     [[nodiscard]] const RoomLayout* room_at(std::size_t story, Point2 at) const;
     [[nodiscard]] SpaceIndex room_space(std::size_t story, Point2 at) const;
+    /// What lies under the ceiling there: the room, or the air of a bulkhead.
+    [[nodiscard]] SpaceIndex under_ceiling(std::size_t story, Point2 at) const;
 };
 
 /// The stages, in this order.
@@ -159,6 +176,8 @@ void lay_out_features(Layout& layout);
 [[nodiscard]] Loop around_circle(Point2 middle, double radius, int sides);
 /// The outline with each edge moved outward by its own distance; corners where neighbors cross.
 [[nodiscard]] Loop offset_outline(const Loop& outline, const std::vector<double>& outward);
+/// An id as it is spoken: "north wall" for "north-wall".
+[[nodiscard]] std::string spoken(std::string id);
 /// Level frame at a height: u east, v north.
 [[nodiscard]] Frame level_frame(double z);
 /// Level frame along a wall: u along it, v into the house (against its n), n up.

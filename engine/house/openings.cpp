@@ -117,7 +117,7 @@ void lay_out_openings(Layout& layout) {
     for (const OpeningDescription& opening : layout.described.openings) {
         const WallLayout* found = nullptr;
         for (const WallLayout& wall : layout.walls) {
-            if (wall.id == opening.in && wall.story == opening.story) found = &wall;
+            if (wall.described == opening.in && wall.story == opening.story) found = &wall;
         }
         if (found != nullptr) OpeningBuilder(layout, opening, *found).build();
     }

@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <charconv>
 #include <cmath>
+#include <map>
 
 #include "base/nearest_word.h"
 #include "base/record.h"
@@ -15,9 +16,10 @@ namespace seamward {
 
 namespace {
 
-constexpr std::array<std::string_view, 17> house_keys{
-    "seamward-house", "name",  "outdoors", "assemblies", "outline", "walls",    "wall_assembly", "foundation", "stories",
-    "partitions",     "rooms", "openings", "roof",       "yard",    "features", "paving",        "block_walls"};
+constexpr std::array<std::string_view, 19> house_keys{"seamward-house", "name",          "outdoors",   "assemblies", "outline",
+                                                      "walls",          "wall_assembly", "foundation", "stories",    "partitions",
+                                                      "rooms",          "openings",      "roof",       "yard",       "features",
+                                                      "paving",         "block_walls",   "stud_bays",  "bulkheads"};
 constexpr std::array<std::string_view, 2> assembly_keys{"id", "layers"};
 constexpr std::array<std::string_view, 3> layer_keys{"of", "air", "thick"};
 constexpr std::array<std::string_view, 4> foundation_keys{"kind", "above_grade", "height", "space"};
@@ -34,6 +36,8 @@ constexpr std::array<std::string_view, 4> roof_words{"hip", "gable", "shed", "fl
 constexpr std::array<std::string_view, 1> yard_keys{"margin"};
 constexpr std::array<std::string_view, 3> paving_keys{"id", "name", "corners"};
 constexpr std::array<std::string_view, 4> block_wall_keys{"id", "name", "points", "height"};
+constexpr std::array<std::string_view, 2> bay_keys{"on", "spacing"};
+constexpr std::array<std::string_view, 6> bulkhead_keys{"id", "name", "story", "from", "to", "drop"};
 constexpr std::array<std::string_view, 2> space_keys{"id", "name"};
 constexpr std::array<std::string_view, 5> kind_words{"outdoors", "cavity", "attached", "living", "harborage"};
 
@@ -60,6 +64,8 @@ public:
         read_partitions();
         read_rooms();
         read_openings();
+        read_stud_bays();
+        read_bulkheads();
         read_roof();
         read_yard();
         FeatureReader features(diagnostics_, house_.stories.size());
@@ -119,6 +125,9 @@ private:
             }
             house_.assemblies.push_back(std::move(assembly));
         });
+        const Node list = file_["assemblies"];
+        if (list.present() && (list.is_null() || (list.is_sequence() && list.size() == 0)))
+            file_.report(list.place(), "assemblies is empty", "describe the layers of the walls, from outside in");
         if (file_.has("wall_assembly")) house_.wall_assembly = assembly_named(file_, "wall_assembly");
     }
 
@@ -168,15 +177,32 @@ private:
                                  "leave such jogs out");
             }
         }
-        file_.each("walls", [&](Node node) { house_.walls.push_back(read_line(node, "wall", diagnostics_).value_or("?")); });
-        if (house_.walls.empty()) {
-            for (std::size_t i = 0; i < outline.size(); ++i) house_.walls.push_back("wall-" + std::to_string(i + 1));
-        } else if (house_.walls.size() != outline.size()) {
-            file_.report(
-                file_["walls"].place(),
-                "there are " + std::to_string(house_.walls.size()) + " names for " + std::to_string(outline.size()) + " walls",
-                "name the walls from the first corner on, one for each side of the outline");
+        file_.each("walls", [&](Node node) {
+            house_.walls.push_back(read_line(node, "wall", diagnostics_).value_or(""));
+            take_host(house_.walls.back(), "wall", node.place());
+        });
+        const bool unnamed = house_.walls.empty();
+        // Corners with faults count too: what is meant are so many walls.
+        const std::size_t corners = file_.has("outline") ? std::min(file_["outline"].size(), most_corners) : 0;
+        for (std::size_t i = 0; unnamed && i < corners; ++i) {
+            house_.walls.push_back("wall-" + std::to_string(i + 1));
+            take_host(house_.walls.back(), "wall", place);
         }
+        if (house_.walls.size() != corners && corners >= 3)
+            file_.report(file_["walls"].place(),
+                         "there are " + std::to_string(house_.walls.size()) + " names for " + std::to_string(corners) + " walls",
+                         "name the walls from the first corner on, one for each side of the outline");
+    }
+
+    /// Notes the id of something that openings and features go on. Reports one that stands twice.
+    void take_host(const std::string& id, const std::string& called, Place place) {
+        if (id.empty()) return;
+        const auto [first, fresh] = hosts_.emplace(id, called);
+        if (!fresh)
+            diagnostics_.add(place,
+                             called + " id \"" + id + "\" stands twice" +
+                                 (first->second == called ? "" : " (" + first->second + " and " + called + ")"),
+                             "give each its own");
     }
 
     void read_foundation() {
@@ -241,10 +267,7 @@ private:
                 partition.assembly = 1;
             }
             if (record.has("cavity")) partition.cavity = read_space(record["cavity"]);
-            for (const PartitionDescription& other : house_.partitions) {
-                if (other.id == partition.id)
-                    record.report(node.place(), "partition id \"" + partition.id + "\" stands twice", "give each its own");
-            }
+            take_host(partition.id, "partition", node.place());
             house_.partitions.push_back(std::move(partition));
         });
     }
@@ -286,18 +309,59 @@ private:
             if (opening.width < 0.2 || opening.height < 0.2)
                 record.report(node.place(), "an opening is at least 0.2 m wide and high");
             if (record.has("frame")) opening.frame = read_space(record["frame"]);
-            bool known = std::find(house_.walls.begin(), house_.walls.end(), opening.in) != house_.walls.end();
-            for (const PartitionDescription& partition : house_.partitions) known = known || partition.id == opening.in;
-            if (!known && !opening.in.empty()) {
-                std::vector<std::string_view> walls(house_.walls.begin(), house_.walls.end());
-                for (const PartitionDescription& partition : house_.partitions) walls.emplace_back(partition.id);
-                record.report(record["in"].place(), "unknown wall \"" + opening.in + '"', suggestion(opening.in, walls));
-            }
-            for (const OpeningDescription& other : house_.openings) {
-                if (other.id == opening.id)
-                    record.report(node.place(), "opening id \"" + opening.id + "\" stands twice", "give each its own");
-            }
+            if (record.has("in")) check_wall(record["in"], opening.in);
+            take_host(opening.id, "opening", node.place());
             house_.openings.push_back(std::move(opening));
+        });
+    }
+
+    /// Reports an id that is neither a wall's nor a partition's.
+    void check_wall(Node node, const std::string& id) {
+        std::vector<std::string_view> known(house_.walls.begin(), house_.walls.end());
+        for (const PartitionDescription& partition : house_.partitions) known.emplace_back(partition.id);
+        if (!id.empty() && std::find(known.begin(), known.end(), id) == known.end())
+            diagnostics_.add(node.place(), "unknown wall \"" + id + '"', suggestion(id, known));
+    }
+
+    void read_stud_bays() {
+        file_.each("stud_bays", [&](Node node) {
+            const Record record(node, bay_keys, "entry of stud_bays", diagnostics_);
+            StudBaysDescription bays;
+            bays.place = node.place();
+            record.require({"on", "spacing"});
+            const auto take = [&](Node wall) {
+                bays.on.push_back(read_line(wall, "on", diagnostics_).value_or(""));
+                check_wall(wall, bays.on.back());
+            };
+            if (record.has("on") && record["on"].is_sequence())
+                record["on"].for_each_item(take);
+            else if (record.has("on"))
+                take(record["on"]);
+            bays.spacing = record.distance("spacing").value_or(0.4);
+            if (bays.spacing < 0.15 || bays.spacing > 2) record.report(node.place(), "studs stand between 0.15 m and 2 m apart");
+            house_.stud_bays.push_back(std::move(bays));
+        });
+    }
+
+    void read_bulkheads() {
+        file_.each("bulkheads", [&](Node node) {
+            const Record record(node, bulkhead_keys, "bulkhead", diagnostics_);
+            BulkheadDescription bulkhead;
+            bulkhead.place = node.place();
+            bulkhead.id = record.required_line("id");
+            bulkhead.name = record.line("name").value_or("");
+            take_host(bulkhead.id, "bulkhead", node.place());
+            bulkhead.story = read_story(record);
+            record.require({"from", "to", "drop"});
+            bulkhead.drop = record.distance("drop").value_or(0.3);
+            const Point2 a = record.has("from") ? read_point(record["from"], "from").value_or(Point2()) : Point2();
+            const Point2 b = record.has("to") ? read_point(record["to"], "to").value_or(Point2(1, 1)) : Point2(1, 1);
+            bulkhead.least = {std::min(a.x, b.x), std::min(a.y, b.y)};
+            bulkhead.most = {std::max(a.x, b.x), std::max(a.y, b.y)};
+            if (bulkhead.most.x - bulkhead.least.x < 0.15 || bulkhead.most.y - bulkhead.least.y < 0.15)
+                record.report(node.place(), "a bulkhead is at least 0.15 m wide", "from and to are two corners of its plan");
+            if (bulkhead.drop < 0.1 || bulkhead.drop > 1.5) record.report(node.place(), "drop is between 0.1 m and 1.5 m");
+            house_.bulkheads.push_back(std::move(bulkhead));
         });
     }
 
@@ -356,6 +420,10 @@ private:
         file_.each("paving", [&](Node node) {
             const Record record(node, paving_keys, "paving", diagnostics_);
             PavingDescription paving{node.place(), record.required_line("id"), record.line("name").value_or(""), {}};
+            for (const PavingDescription& other : house_.paving) {
+                if (other.id == paving.id && !paving.id.empty())
+                    record.report(node.place(), "paving id \"" + paving.id + "\" stands twice", "give each its own");
+            }
             record.require({"corners"});
             paving.corners = read_points(record, "corners", 3);
             if (paving.corners.size() >= 3 && !is_simple(paving.corners))
@@ -365,6 +433,7 @@ private:
         file_.each("block_walls", [&](Node node) {
             const Record record(node, block_wall_keys, "block wall", diagnostics_);
             BlockWallDescription wall{node.place(), record.required_line("id"), record.line("name").value_or(""), {}, 0};
+            take_host(wall.id, "block wall", node.place());
             record.require({"points", "height"});
             wall.points = read_points(record, "points", 2);
             wall.height = record.distance("height").value_or(1.5);
@@ -379,6 +448,7 @@ private:
     }
 
     HouseDescription house_;
+    std::map<std::string, std::string> hosts_;  ///< by id, what it is
     Diagnostics diagnostics_;
     Record file_;
 };

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "house/read_feature.h"
 
+#include <algorithm>
+
 #include "base/nearest_word.h"
 #include "base/read_evidence.h"
 #include "base/text.h"
@@ -62,6 +64,7 @@ std::optional<Point2> read_point(Node node, std::string_view called, Diagnostics
 std::size_t read_story(const Record& record, std::size_t stories) {
     const std::uint32_t story = record.count("story").value_or(1);
     if (story <= stories) return story - 1;
+    if (stories == 0) return 0;  // reported where they are listed
     record.report(record["story"].place(), "there is no story " + std::to_string(story),
                   "the house has " + std::to_string(stories));
     return 0;
@@ -79,11 +82,21 @@ FeatureDescription FeatureReader::read(Node node) {
     }
     std::vector<std::string_view> keys(feature_keys.begin(), feature_keys.end());
     keys.emplace_back("closing");
-    if (type != nullptr) {
-        for (const FeatureGap& row : type->gaps) keys.emplace_back(row.id);
+    for (const Feature& row : shipped_features().rows) {
+        if (type != nullptr && type != &row) continue;  // of an unknown type, any gap may be meant
+        for (const FeatureGap& gap : row.gaps) {
+            if (std::find(keys.begin(), keys.end(), gap.id) == keys.end()) keys.emplace_back(gap.id);
+        }
+    }
+    if (node.size() > Record::most_keys) {
+        diagnostics_.add(node.place(), "a feature has more than " + std::to_string(Record::most_keys) + " keys",
+                         "make several features of it");
+        node = {};
     }
     const Record record(node, keys, "feature", diagnostics_);
     feature.id = record.required_line("id");
+    if (!feature.id.empty() && !ids_.insert(feature.id).second)
+        record.report(node.place(), "feature id \"" + feature.id + "\" stands twice", "give each its own");
     const std::string word = record.required_line("type");
     if (type == nullptr) {
         if (!word.empty()) {

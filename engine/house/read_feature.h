@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <set>
+
 #include "base/record.h"
 #include "house/description.h"
 
@@ -18,6 +20,7 @@ private:
 
     Diagnostics& diagnostics_;
     std::size_t stories_;
+    std::set<std::string> ids_;
 };
 
 /// A point of the plan: two coordinates with units.

@@ -99,15 +99,51 @@ private:
             named.id = studs ? wall_.id : wall_.id + "-air";
             named.name = (studs ? "cavity of " : "air behind the cladding of ") + wall_.name;
         }
-        const SpaceIndex space = layout_.add_space(named, SpaceKind::cavity, place);
-        wall_.cavities.push_back({back, front, space});
-        if (studs)
-            frame_studs(back, front, space);
-        else
-            close_air(back, front, space);
+        wall_.cavities.push_back({back, front, {}, {}});
+        if (studs) {
+            frame_studs(back, front, named, place);
+            return;
+        }
+        wall_.cavities.back().space = layout_.add_space(named, SpaceKind::cavity, place);
+        close_air(back, front, wall_.cavities.back().space);
     }
 
-    void frame_studs(double back, double front, SpaceIndex space) {
+    /// How far apart studs part the cavity; nothing: they do not.
+    [[nodiscard]] std::optional<double> bay_spacing() const {
+        for (const StudBaysDescription& bays : layout_.described.stud_bays) {
+            if (std::find(bays.on.begin(), bays.on.end(), wall_.described) != bays.on.end()) return bays.spacing;
+        }
+        return std::nullopt;
+    }
+
+    /// Studs at a spacing, and the bays that they and the openings leave, each a space.
+    void part_into_bays(double spacing, const Loop& inner, std::vector<Loop> solid, double back, double front,
+                        const NamedSpace& named, Place place) {
+        std::size_t number = 0;
+        for (double u = inner[0].x + spacing - stud; u + stud < inner[1].x; u += spacing) {
+            const Loop loop = rectangle({u, inner[0].y}, {u + stud, inner[2].y});
+            Prism made = upright(loop, back, front, false);
+            for (const Loop& buck : solid) {
+                if (buck[0].x < u + stud && buck[2].x > u) cut(made, buck);
+            }
+            layout_.add_panel(wall_.id + "/stud-" + std::to_string(++number), "stud of " + wall_.name, "wood", Layer::framing,
+                              std::move(made));
+            solid.push_back(loop);
+        }
+        WallCavity& cavity = wall_.cavities.back();
+        Frame frame = wall_.frame;
+        frame.origin = frame.at(0, 0, (back + front) / 2);
+        for (CutFigure& piece : remainder(inner, solid)) {
+            const std::string bay = std::to_string(cavity.bays.size() + 1);
+            const SpaceIndex space =
+                layout_.add_space({named.id + "-bay-" + bay, named.name + ", bay " + bay}, SpaceKind::cavity, place);
+            layout_.set_middle(space, frame, piece.figure);
+            cavity.bays.emplace_back(std::move(piece.figure), space);
+        }
+        if (!cavity.bays.empty()) cavity.space = cavity.bays.front().second;
+    }
+
+    void frame_studs(double back, double front, const NamedSpace& named, Place place) {
         const double low = plate, high = wall_.plate_top - double_top_plate;
         const double left = left_reach(wall_, back, front) + stud, right = right_reach(wall_, back, front) - stud;
         wall_.bottom_plate = level_plate("bottom plate", back, front, 0, low, true);
@@ -127,7 +163,13 @@ private:
             layout_.add_panel(wall_.id + "/opening-" + std::to_string(bucks.size()), "frame of an opening in " + wall_.name,
                               "wood", Layer::framing, std::move(buck));
         }
-        set_middle(space, rectangle({left, low}, {right, high}), bucks, back, front);
+        const Loop inner = rectangle({left, low}, {right, high});
+        if (const auto spacing = bay_spacing()) {
+            part_into_bays(*spacing, inner, bucks, back, front, named, place);
+            return;
+        }
+        wall_.cavities.back().space = layout_.add_space(named, SpaceKind::cavity, place);
+        set_middle(wall_.cavities.back().space, inner, bucks, back, front);
     }
 
     void close_air(double back, double front, SpaceIndex space) {
@@ -189,7 +231,7 @@ private:
 /// Where a wall of that description stands among others of its story; openings in it are taken from the description.
 void take_openings(Layout& layout, WallLayout& wall) {
     for (const OpeningDescription& opening : layout.described.openings) {
-        if (opening.in != wall.id || opening.story != wall.story) continue;
+        if (opening.in != wall.described || opening.story != wall.story) continue;
         const Loop loop = rectangle({opening.along - opening.width / 2, opening.sill},
                                     {opening.along + opening.width / 2, opening.sill + opening.height});
         const double room = plate + stud;
@@ -224,7 +266,8 @@ void lay_out_exterior(Layout& layout, std::size_t story) {
         const Point2 from = described.outline[i], to = described.outline[(i + 1) % n];
         WallLayout wall;
         wall.id = numbered(described.walls[i], story);
-        wall.name = described.walls[i] + (story == 0 ? "" : ", story " + std::to_string(story + 1));
+        wall.described = described.walls[i];
+        wall.name = spoken(described.walls[i]) + (story == 0 ? "" : ", story " + std::to_string(story + 1));
         wall.story = story;
         wall.exterior = true;
         const Point2 along = to - from;
@@ -319,8 +362,8 @@ void lay_out_partition(Layout& layout, std::size_t number) {
     to = to + along * at_end;
 
     WallLayout wall;
-    wall.id = described.id;
-    wall.name = described.name.empty() ? described.id : described.name;
+    wall.id = wall.described = described.id;
+    wall.name = described.name.empty() ? spoken(described.id) : described.name;
     wall.story = described.story;
     const Point2 whole = to - from;
     wall.length = std::sqrt(dot(whole, whole));
@@ -392,6 +435,46 @@ void lay_out_rooms(Layout& layout, std::size_t story) {
     }
 }
 
+void lay_out_bulkhead(Layout& layout, const BulkheadDescription& described) {
+    constexpr double board = 0.013;
+    const StoryLayout& level = layout.stories[described.story];
+    const Loop plan = rectangle(described.least, described.most);
+    const RoomLayout* room = layout.room_at(described.story, (described.least + described.most) * 0.5);
+    bool fits = room != nullptr;
+    for (const Point2 p : plan) {
+        const Point2 inward = (described.least + described.most) * 0.5 - p;
+        fits = fits && is_inside(room->figure.outline, p + inward * 0.01);
+    }
+    if (!fits) {
+        layout.faults.add(described.place, "bulkhead " + described.id + " does not lie in one room",
+                          "move its corners to the faces of that room's walls");
+        return;
+    }
+    BulkheadLayout made;
+    made.id = described.id;
+    made.story = described.story;
+    made.plan = plan;
+    made.space = layout.add_space({described.id, described.name}, SpaceKind::cavity, described.place);
+    const double low = level.ceiling - described.drop;
+    Prism bottom;
+    bottom.frame = level_frame(0);
+    bottom.outline = plan;
+    bottom.heights = {{low}, {low + board}};
+    made.bottom = {.name = described.id, .frame = bottom.frame, .back = low, .front = low + board, .extent = plan};
+    made.bottom.panels.push_back(
+        layout.add_panel(described.id + "/bottom", "bottom of " + described.id, "drywall", Layer::interior, std::move(bottom)));
+    Prism sides;
+    sides.frame = level_frame(0);
+    sides.outline = plan;
+    sides.cuts = {rectangle(described.least + Point2{board, board}, described.most - Point2{board, board})};
+    sides.gap_of_cut.resize(1);
+    sides.heights = {{low + board}, {level.ceiling}};
+    layout.add_panel(described.id + "/sides", "sides of " + described.id, "drywall", Layer::interior, std::move(sides));
+    layout.set_middle(made.space, level_frame((low + level.ceiling) / 2),
+                      {rectangle(described.least + Point2{0.03, 0.03}, described.most - Point2{0.03, 0.03}), {}});
+    layout.bulkheads.push_back(std::move(made));
+}
+
 void lay_out_floor(Layout& layout, std::size_t story) {
     StoryLayout& level = layout.stories[story];
     if (story == 0) return;  // stands on the foundation
@@ -446,6 +529,7 @@ void lay_out_shell(Layout& layout) {
         lay_out_rooms(layout, i);
         lay_out_floor(layout, i);
     }
+    for (const BulkheadDescription& bulkhead : described.bulkheads) lay_out_bulkhead(layout, bulkhead);
 }
 
 }  // namespace seamward

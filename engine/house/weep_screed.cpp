@@ -35,6 +35,11 @@ public:
         const GapSizes holes = cutter_.sizes(feature_, 1);
         line_ = feature_.gaps[2].left_out ? 0 : cutter_.sizes(feature_, 2).width;
         channel_ = {joint_ + sheet, wall_.outside() - stucco_edge};
+        if (!wall_.cavities.empty() && !wall_.cavities.front().bays.empty()) {
+            cutter_.report(feature_, "behind a weep screed the air is one from bay to bay",
+                           "leave " + wall_.described + " out of stud_bays");
+            return;
+        }
         if (wall_.cavities.size() != 1 || wall_.story != 0) {
             cutter_.report(feature_, "a weep screed stands at the foot of stucco on one stud cavity",
                            "leave it out on " + wall_.name);

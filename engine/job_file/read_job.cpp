@@ -94,21 +94,23 @@ private:
         if (!std::filesystem::exists(path, error)) {
             file_.report(file_["house"].place(), "no such file: " + path.string(),
                          "check the path; it is taken from the folder of the job file");
-            return;
+            diagnostics_.throw_if_any();  // without the house, no id of the job can be judged
         }
         const std::string ending = path.extension().string();
         if (ending != ".yaml" && ending != ".yml" && ending != ".json") {
             file_.report(file_["house"].place(),
                          "this version opens described houses (.yaml, .json), not 3D files: " + path.string(),
                          "describe the house, or list its spaces and gaps in the job file");
-            return;
+            diagnostics_.throw_if_any();
         }
+        has_house_ = true;
         std::map<std::string, double> widths;
         file_.each("gaps", [&](Node node) {
             if (!is_update(node)) return;
             Diagnostics later(diagnostics_.file());  // reported when the list is read
             const GapUpdate update = read_gap_update(node, later);
-            if (update.width && update.id.present()) widths.emplace(std::string(update.id.text()), *update.width);
+            if (!update.width || !update.id.present()) return;
+            if (const auto id = read_line(update.id, "id", later)) widths.emplace(*id, *update.width);
         });
         try {
             const HouseDescription described = read_house_description(path, path.string(), context_);
@@ -124,20 +126,21 @@ private:
 
     /// An entry that only says something new of a gap of the house.
     [[nodiscard]] bool is_update(Node node) const {
-        if (!file_.has("house") || !node.is_mapping()) return false;
+        if (!has_house_ || !node.is_mapping()) return false;
         bool between = false;
         node.for_each_pair([&](Node key, Node) { between = between || key.text() == "between"; });
         return !between;
     }
 
-    void update_gap(Node node) {
+    void update_gap(Node node, const IdIndex& of_house, std::vector<bool>& updated) {
         const GapUpdate update = read_gap_update(node, diagnostics_);
         if (!update.id.present()) return;
-        IdIndex own(house_gaps_);
-        for (std::size_t i = 0; i < house_gaps_; ++i) own.add(job_.survey.gaps[i].id);
-        const auto position = own.resolve(update.id, "gap of the house", diagnostics_);
+        const auto position = of_house.resolve(update.id, "gap of the house", diagnostics_);
         if (!position) return;
         Gap& gap = job_.survey.gaps[*position];
+        if (updated[*position])
+            diagnostics_.add(update.place, "gap \"" + gap.id + "\" of the house is measured twice", "keep one entry");
+        updated[*position] = true;
         if (update.shape != nullptr && std::string_view(shape_word(gap.shape)) != update.shape)
             diagnostics_.add(update.place, "gap \"" + gap.id + "\" is a " + shape_word(gap.shape) + ", not a " + update.shape,
                              "measure it as what it is, or describe it anew in the house");
@@ -205,10 +208,13 @@ private:
             job_.survey.gaps.reserve(house_gaps_ + file_["gaps"].size());
             places.reserve(house_gaps_ + file_["gaps"].size());
         }
+        IdIndex of_house(house_gaps_);  // the texts of ids no longer move
+        for (std::size_t i = 0; i < house_gaps_; ++i) of_house.add(job_.survey.gaps[i].id);
+        std::vector<bool> updated(house_gaps_, false);
         file_.each("gaps", [&](Node node) {
             if (places.size() % 1024 == 0) context_.check();
             if (is_update(node)) {
-                update_gap(node);
+                update_gap(node, of_house, updated);
                 return;
             }
             job_.survey.gaps.push_back(read_gap(node, spaces_, diagnostics_));
@@ -287,6 +293,7 @@ private:
 
     const RunContext& context_;
     Make make_;
+    bool has_house_ = false;
     std::size_t house_gaps_ = 0;
     Diagnostics diagnostics_;
     Record file_;

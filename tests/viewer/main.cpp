@@ -4,15 +4,17 @@
 #include <QApplication>
 #include <iostream>
 
-#include "tests/viewer/own_screen.h"
+#include "offscreen/own_screen.h"
+#include "offscreen/runtime_folder.h"
 #include "window/look.h"
-#include "window/runtime_folder.h"
 
 int main(int argc, char** argv) {
     testing::InitGoogleTest(&argc, argv);
     if (testing::GTEST_FLAG(list_tests)) return RUN_ALL_TESTS();
     try {
-        const seamward::viewer::test::OwnScreen screen;
+        const seamward::viewer::OwnScreen screen(2000, 1200);
+        qputenv("QT_QPA_PLATFORM", "xcb");
+        qunsetenv("WAYLAND_DISPLAY");
         const seamward::viewer::RuntimeFolder runtime_folder;
         seamward::viewer::prepare_graphics();
         QApplication application(argc, argv);

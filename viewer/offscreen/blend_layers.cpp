@@ -13,8 +13,9 @@ namespace seamward::viewer {
 namespace {
 
 constexpr std::size_t most_layers = 12;
-constexpr double crease = 0.4;       ///< pixels that a face bends away within a pixel, to count as an edge
-constexpr double jump = 16;          ///< pixels of depth from one part to the one behind, to count as an outline
+constexpr float crease = 0.4F;       ///< pixels that a face bends away within a pixel, to count as an edge
+constexpr float jump = 16;           ///< pixels of depth from one part to the one behind, to count as an outline
+constexpr float doubt = 0.3F;        ///< share of a face's slope by which depths may be off: much where it is seen edge-on
 constexpr float crease_share = 0.72F; ///< strength of an edge inside of an outline
 constexpr float lens_behind = 0.3F;  ///< meters behind the way where nothing is faded any more
 constexpr float way_shows = 0.55F;   ///< share of the way's color that comes through anything
@@ -141,10 +142,10 @@ private:
         const float upward = below + above - 2 * depth;
         const float bend = std::abs(across) > std::abs(upward) ? across : upward;
         const float unit = bend_at_far_ * (far_ - depth * span_);  // a pixel toward the far plane, in depth
-        const float size = bend / unit;
-        if (size > static_cast<float>(jump)) return 1;
-        if (size < -static_cast<float>(jump)) return 0;  // what is before it has the outline
-        return crease_share * std::clamp((std::abs(size) - static_cast<float>(crease)) / static_cast<float>(crease), 0.0F, 1.0F);
+        const float slope = std::max(std::abs(right - left), std::abs(above - below)) / 2;
+        const float size = (std::abs(bend) - doubt * slope) / unit;
+        if (size > jump) return bend > 0 ? 1.0F : 0.0F;  // what is before it has the outline
+        return crease_share * std::clamp((size - crease) / crease, 0.0F, 1.0F);
     }
 
     [[nodiscard]] Color paper(int y) const {

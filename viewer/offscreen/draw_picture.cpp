@@ -1,15 +1,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "offscreen/draw_picture.h"
 
+#include <QBuffer>
 #include <QFontDatabase>
 #include <QGuiApplication>
-#include <QSaveFile>
 #include <array>
 #include <clocale>
 #include <optional>
 
+#include "base/diagnostics.h"
+#include "exchange/write_whole_file.h"
 #include "offscreen/own_screen.h"
 #include "offscreen/painted_picture.h"
+#include "offscreen/runtime_folder.h"
 
 namespace seamward::viewer {
 
@@ -53,12 +56,16 @@ void check(const House& house, std::span<const DrawnPath> paths, const PictureRe
     if (request.closeup && request.closeup->value >= house.survey.gaps.size()) throw BadPicture("there is no such gap");
 }
 
-/// Writes beside the file first and then takes its place, so that a picture is there whole or not at all.
 void save(const QImage& image, const std::filesystem::path& file) {
-    QSaveFile out(QString::fromLocal8Bit(file.string().c_str()));
-    const bool opened = out.open(QIODevice::WriteOnly);
-    const bool saved = opened && image.save(&out, "PNG") && out.commit();
-    if (!saved) throw BadPicture(quoted(file) + ": cannot be written: " + out.errorString().toStdString());
+    QByteArray bytes;
+    QBuffer buffer(&bytes);
+    buffer.open(QIODevice::WriteOnly);
+    if (!image.save(&buffer, "PNG")) throw BadPicture(quoted(file) + ": the picture cannot be made into a PNG");
+    try {
+        write_whole_file(file, file.string(), {bytes.constData(), static_cast<std::size_t>(bytes.size())});
+    } catch (const BadInput& fault) {
+        throw BadPicture(fault.what());
+    }
 }
 
 }  // namespace
@@ -71,6 +78,7 @@ void draw_picture(const House& house, const std::string& heading, std::span<cons
     } catch (const std::runtime_error& fault) {
         throw BadPicture(fault.what());
     }
+    const RuntimeFolder runtime_folder;
     const Letters letters;
     save(painted_picture(house, heading, paths, request).image, request.file);
 }

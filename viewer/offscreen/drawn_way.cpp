@@ -11,6 +11,7 @@
 #include <cmath>
 
 #include "adapt/polydata.h"
+#include "adapt/way_line.h"
 #include "layers/palette.h"
 #include "offscreen/colored_triangles.h"
 #include "offscreen/lettering.h"
@@ -23,15 +24,19 @@ constexpr double same_place = 1e-4;  ///< meters
 constexpr double led_on = 0.9;       ///< meters outdoors before the first gap
 constexpr double led_in = 0.6;       ///< meters into the room behind the last gap
 constexpr double tube_radius = 2.9;  ///< units of the picture at the middle of the house
-constexpr double thin_radius = 1.4;
+constexpr double thin_radius = 1.5;
+constexpr double dash_length = 10;
 constexpr double head_size = 20;     ///< of an arrowhead, likewise
 constexpr double head_radius = 8.2;
-constexpr double head_spacing = 110;
+constexpr double head_spacing = 140;
 constexpr double rim = 1.7;
 
-/// Adds the faces of a solid in one color. With a `rim_toward` only those of its far side are to be seen, lit as if they faced
-/// that way: around a slightly smaller solid they make a rim.
-void add(ColoredTriangles& all, vtkPolyData* solid, const QColor& color, std::optional<Vector> rim_toward = std::nullopt) {
+enum class Side : std::uint8_t { near, far };
+
+/// Adds the faces of a solid in one color, those that look toward the eye or those that look away from it: around a slightly
+/// smaller solid the latter make a rim. With a `lit_from` all of them are lit as if they looked there.
+void add(ColoredTriangles& all, vtkPolyData* solid, const QColor& color, Side side = Side::near,
+         std::optional<Vector> lit_from = std::nullopt) {
     vtkNew<vtkTriangleFilter> triangles;
     triangles->SetInputData(solid);
     triangles->PassLinesOff();
@@ -44,10 +49,10 @@ void add(ColoredTriangles& all, vtkPolyData* solid, const QColor& color, std::op
         std::array<Point, 3> corners;
         for (int i = 0; i < 3; ++i) {
             std::array<double, 3> at{};
-            faces->GetPoint(ids->GetId(rim_toward ? 2 - i : i), at.data());
+            faces->GetPoint(ids->GetId(side == Side::far ? 2 - i : i), at.data());
             corners.at(static_cast<std::size_t>(i)) = {at[0], at[1], at[2]};
         }
-        rim_toward ? all.add(corners, color, *rim_toward) : all.add(corners, color);
+        lit_from ? all.add(corners, color, *lit_from) : all.add(corners, color);
     }
 }
 
@@ -106,19 +111,30 @@ Stance stance_at(const std::vector<Point>& line, double along) {
     return {};
 }
 
-/// Where arrowheads stand: at the end, and about evenly spaced before it, off the marks. `one`: meters of a unit.
-std::vector<Stance> arrowheads(const std::vector<Point>& line, std::span<const Point> marks, double one) {
-    const double whole = length_of(line);
-    const int heads = std::max(1, static_cast<int>(whole / (head_spacing * one)));
-    Stance tip = stance_at(line, whole);
+/// Where arrowheads stand: at the end, and before it about evenly spaced as the eye sees it, off the marks. `one`: meters of a
+/// unit.
+std::vector<Stance> arrowheads(const std::vector<Point>& line, std::span<const Point> marks, const Sight& sight, double one) {
+    const auto seen = [&](Vector step) { return length(cross(step, sight.forward())); };
+    double whole = 0;
+    for (std::size_t i = 1; i < line.size(); ++i) whole += seen(line[i] - line[i - 1]);
+    Stance tip = stance_at(line, length_of(line));
     tip.at = tip.at + tip.along * (head_size * 0.3 * one);
     std::vector<Stance> all{tip};
+    const auto stance = [&](double along) {
+        for (std::size_t i = 1; i < line.size(); ++i) {
+            const Vector step = line[i] - line[i - 1];
+            if (along <= seen(step)) return Stance{line[i - 1] + step * (along / seen(step)), step * (1 / length(step))};
+            along -= seen(step);
+        }
+        return tip;
+    };
+    const int heads = std::max(1, static_cast<int>(whole / (head_spacing * one)));
     for (int i = 0; i < heads; ++i) {
-        for (const double aside : {0.0, 26.0, -26.0, 40.0, -40.0}) {
-            const Stance stance = stance_at(line, std::clamp(whole * (i + 0.5) / heads + aside * one, 0.0, whole));
-            const auto near = [&](const Point& mark) { return distance(mark, stance.at) < 27 * one; };
-            if (near(tip.at) || std::any_of(marks.begin(), marks.end(), near)) continue;
-            all.push_back(stance);
+        for (const double aside : {0.0, 28.0, -28.0, 44.0, -44.0}) {
+            const Stance head = stance(std::clamp(whole * (i + 0.5) / heads + aside * one, 0.0, whole));
+            const auto near = [&](const Point& mark) { return seen(mark - head.at) < 27 * one; };
+            if (near(tip.at) || seen(head.along) < 0.3 || std::any_of(marks.begin(), marks.end(), near)) continue;
+            all.push_back(head);
             break;
         }
     }
@@ -156,12 +172,10 @@ double length_until(const std::vector<Point>& line, const Point& at) {
 }  // namespace
 
 std::optional<Point> gap_middle(const House& house, GapIndex gap) {
-    if (gap.value < house.places.size() && !house.places[gap.value].through.empty()) {
-        const std::vector<Point>& through = house.places[gap.value].through;
-        if (through.size() == 1) return through.front();
-        return stance_at(through, length_of(through) / 2).at;
-    }
-    return house.survey[gap].at;
+    if (house.survey[gap].at) return house.survey[gap].at;
+    if (gap.value >= house.places.size() || house.places[gap.value].through.empty()) return std::nullopt;
+    const std::vector<Point>& through = house.places[gap.value].through;
+    return through[through.size() / 2];
 }
 
 std::optional<Vector> opens_toward(const House& house, GapIndex gap, SpaceIndex space) {
@@ -221,29 +235,24 @@ std::vector<Point> rounded(const std::vector<Point>& line, double radius) {
     return without_repeats(smooth);
 }
 
-vtkSmartPointer<vtkPolyData> way_solid(const std::vector<Point>& line, std::span<const Point> marks, const Sight& sight,
-                                       double unit) {
-    ColoredTriangles all;
-    if (line.size() < 2) return all.data();
+void add_way(ColoredTriangles& all, const std::vector<Point>& line, std::span<const Point> marks, const Sight& sight, double unit) {
+    if (line.size() < 2) return;
     const double one = sight.pixel(sight.camera().distance) * unit;
     const Vector to_eye = sight.forward() * -1;
     add(all, tube(line, tube_radius * one), palette::way);
-    add(all, tube(line, (tube_radius + rim) * one), lettering::light_paper, to_eye);
-    for (const Stance& stance : arrowheads(line, marks, one)) {
+    add(all, tube(line, (tube_radius + rim) * one), lettering::light_paper, Side::far, to_eye);
+    for (const Stance& stance : arrowheads(line, marks, sight, one)) {
         add(all, cone(stance.at, stance.along, head_size * one, head_radius * one), palette::way);
         add(all, cone(stance.at + stance.along * (0.6 * rim * one), stance.along, (head_size + 2.6 * rim) * one,
-                      (head_radius + 1.3 * rim) * one), lettering::light_paper, to_eye);
+                      (head_radius + 1.3 * rim) * one), lettering::light_paper, Side::far, to_eye);
     }
-    return all.data();
 }
 
-vtkSmartPointer<vtkPolyData> thin_ways(const std::vector<std::vector<Point>>& lines, const Sight& sight, double unit) {
-    ColoredTriangles all;
+void add_thin_way(ColoredTriangles& all, const std::vector<Point>& line, const Sight& sight, double unit) {
     const double one = sight.pixel(sight.camera().distance) * unit;
-    for (const std::vector<Point>& line : lines) {
-        if (line.size() > 1) add(all, tube(line, thin_radius * one), lettering::other_way);
+    for (const std::vector<Point>& dash : dashes(line, dash_length * one)) {
+        if (dash.size() > 1) add(all, tube(dash, thin_radius * one), lettering::other_way, Side::near, sight.forward() * -1);
     }
-    return all.data();
 }
 
 }  // namespace seamward::viewer

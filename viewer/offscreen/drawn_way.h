@@ -5,6 +5,7 @@
 #include <span>
 #include <vector>
 
+#include "offscreen/colored_triangles.h"
 #include "offscreen/draw_picture.h"
 #include "offscreen/house_groups.h"
 #include "offscreen/sight.h"
@@ -24,12 +25,11 @@ namespace seamward::viewer {
 /// The same with its corners rounded, none by more than `radius` meters.
 [[nodiscard]] std::vector<Point> rounded(const std::vector<Point>& line, double radius);
 
-/// The shown way as a tube with arrowheads and a light rim, of a thickness that is well seen at the size of the picture: `unit`
+/// Adds the shown way: a tube with arrowheads and a light rim, of a thickness that is well seen at the size of the picture; `unit`
 /// is the picture's unit of length in pixels. No arrowhead stands at one of `marks`.
-[[nodiscard]] vtkSmartPointer<vtkPolyData> way_solid(const std::vector<Point>& line, std::span<const Point> marks, const Sight& sight,
-                                                     double unit);
+void add_way(ColoredTriangles& all, const std::vector<Point>& line, std::span<const Point> marks, const Sight& sight, double unit);
 
-/// Thin tubes for other ways.
-[[nodiscard]] vtkSmartPointer<vtkPolyData> thin_ways(const std::vector<std::vector<Point>>& lines, const Sight& sight, double unit);
+/// Adds another way: thin dashes.
+void add_thin_way(ColoredTriangles& all, const std::vector<Point>& line, const Sight& sight, double unit);
 
 }  // namespace seamward::viewer

@@ -7,7 +7,6 @@
 #include <numeric>
 
 #include "layers/palette.h"
-#include "offscreen/colored_triangles.h"
 #include "offscreen/material_color.h"
 
 namespace seamward::viewer {
@@ -209,17 +208,15 @@ HouseGroups house_groups(const House& house, const HouseFrame& frame, Vector to_
     return data;
 }
 
-vtkSmartPointer<vtkPolyData> gap_faces(const House& house, const HouseFrame& frame, GapIndex gap) {
-    ColoredTriangles faces;
+void add_gap_faces(ColoredTriangles& all, const House& house, const HouseFrame& frame, GapIndex gap) {
     for (const Part& part : house.parts) {
         for (std::size_t i = 0; i < std::min(part.bounds.size(), part.mesh.triangles.size()); ++i) {
             if (part.bounds[i] != gap) continue;
             const auto& [a, b, c] = part.mesh.triangles[i];
             const std::vector<Point>& points = part.mesh.points;
-            faces.add({frame.to_scene(points[a]), frame.to_scene(points[b]), frame.to_scene(points[c])}, palette::smallest);
+            all.add({frame.to_scene(points[a]), frame.to_scene(points[b]), frame.to_scene(points[c])}, palette::smallest);
         }
     }
-    return faces.data();
 }
 
 }  // namespace seamward::viewer

@@ -12,6 +12,7 @@
 #include "adapt/picture_frame.h"
 #include "base/vector.h"
 #include "house/house.h"
+#include "offscreen/colored_triangles.h"
 
 namespace seamward::viewer {
 
@@ -39,7 +40,7 @@ using HouseGroups = std::array<vtkSmartPointer<vtkPolyData>, group_count>;
 /// toward the eye. O(triangles).
 [[nodiscard]] HouseGroups house_groups(const House& house, const HouseFrame& frame, Vector to_eye);
 
-/// The faces that bound a gap, in one color; without cells when the house has none.
-[[nodiscard]] vtkSmartPointer<vtkPolyData> gap_faces(const House& house, const HouseFrame& frame, GapIndex gap);
+/// Adds the faces that bound a gap, in the color of the smallest gap; none when it has no solids.
+void add_gap_faces(ColoredTriangles& all, const House& house, const HouseFrame& frame, GapIndex gap);
 
 }  // namespace seamward::viewer

@@ -47,9 +47,10 @@ LayerRenderer::LayerRenderer(const Sight& sight, int fine)
     renderer_->SetBackground(0, 0, 0);
     renderer_->AutomaticLightCreationOff();
     // Light materials stay light: the sum on the brightest faces is about 1.
-    add_light(*renderer_, -0.75, 0.35, 0.9, 0.47, QColor(255, 249, 238));
+    add_light(*renderer_, -0.75, 0.45, 0.9, 0.44, QColor(255, 249, 238));
     add_light(*renderer_, 0.9, 0.1, 0.8, 0.19, QColor(236, 243, 255));
-    actor_->GetProperty()->SetAmbient(0.60);
+    add_light(*renderer_, 0, 1, 0, 0.14, QColor(255, 255, 255));
+    actor_->GetProperty()->SetAmbient(0.59);
     actor_->GetProperty()->SetDiffuse(1);
     actor_->GetProperty()->SetSpecular(0);
     actor_->GetProperty()->BackfaceCullingOn();

@@ -23,7 +23,8 @@ constexpr double sign = 40;     ///< what a line's sign takes
 constexpr double apart = 30;    ///< two columns
 constexpr double foot = 30;     ///< what the line under the columns takes
 constexpr double measures_width = 246, measures_height = 98;
-constexpr double most_in_line = 470;  ///< width of a line, at most
+constexpr double most_in_line = 640;    ///< width of a line, at most
+constexpr double most_in_column = 440;  ///< the same where there are two columns
 constexpr std::size_t most_rows = 5;  ///< of the list, before it takes another column
 constexpr int line_size = 16;
 constexpr double inch = 0.0254;
@@ -57,9 +58,9 @@ ScaleBar scale_bar(double per_meter, double most) {
 
 Legend::Legend(const PictureStory& story, const QSizeF& sheet, bool closeup)
     : title_(story.heading), way_(story.way), detail_(story.detail), faded_(story.faded), any_way_(!story.steps.empty()),
-      closeup_(closeup) {
+      closeup_(closeup), way_passes_(story.way_passes) {
     scale_at_ = closeup ? QStringLiteral("at the gap")
-                        : any_way_ ? QStringLiteral("at the smallest gap") : QStringLiteral("in the middle of the house");
+                        : any_way_ ? QStringLiteral("at the smallest gap") : QStringLiteral("at mid-house");
     tell(story);
     lay_out(sheet);
 }
@@ -69,7 +70,8 @@ void Legend::tell(const PictureStory& story) {
                                                          : QStringLiteral("closed: %1 gaps").arg(story.closed.size());
     if (closeup_) {
         for (const QString& note : story.notes) list_.push_back({Sign::none, {}, note, {}});
-        key_.push_back({Sign::faces, {}, QStringLiteral("the gap"), {}});
+        key_.push_back({Sign::faces, {}, QStringLiteral("sides of the gap"), {}});
+        if (way_passes_) key_.push_back({Sign::way, {}, QStringLiteral("a way in"), {}});
         return;
     }
     for (const PictureStory::Step& step : story.steps) {
@@ -77,7 +79,6 @@ void Legend::tell(const PictureStory& story) {
     }
     if (!any_way_) {
         for (const PictureStory::Closed& closed : story.closed) list_.push_back({Sign::tick, {}, closed.name, {}});
-        key_.push_back({Sign::tick, {}, closed_text, {}});
         return;
     }
     key_.push_back({Sign::way, {}, QStringLiteral("the way in shown"), {}});
@@ -95,7 +96,7 @@ double Legend::width_of_lines(std::size_t first, std::size_t last) const {
         const double size = list_[i].size.isEmpty() ? 0 : width_of(words(line_size - 1), list_[i].size) + 12;
         most = std::max(most, (list_[i].sign == Sign::none ? 0 : sign) + width_of(words(line_size, list_[i].strong), list_[i].text) + size);
     }
-    return std::min(std::ceil(most) + 4, most_in_line);
+    return std::ceil(most) + 4;
 }
 
 void Legend::lay_out(const QSizeF& sheet) {
@@ -109,15 +110,17 @@ void Legend::lay_out(const QSizeF& sheet) {
     for (const Line& line : key_) key_width = std::max(key_width, sign + 6 + width_of(words(line_size), line.text) + 4);
     const double room = whole - measures_width - 16 - 2 * pad;
     const std::size_t columns = list_.size() > most_rows ? 2 : 1;
+    const double widest = columns == 1 ? most_in_line : most_in_column;
     rows_ = std::min((list_.size() + columns - 1) / columns, most_rows + 2);
     std::vector<double> widths;
     double total = key_width;
     for (std::size_t i = 0; i < columns && !list_.empty(); ++i) {
-        widths.push_back(width_of_lines(i * rows_, (i + 1) * rows_));
+        widths.push_back(std::min(width_of_lines(i * rows_, (i + 1) * rows_), widest));
         total += widths.back() + apart;
     }
     const double faded_width = width_of(slanted(14), faded_) + 4;
-    const double shrink = total > room ? (room - key_width - apart * static_cast<double>(widths.size())) / (total - key_width - apart * static_cast<double>(widths.size())) : 1;
+    const double fixed = key_width + apart * static_cast<double>(widths.size());
+    const double shrink = total > room ? (room - fixed) / (total - fixed) : 1;
     const double inside = std::min(std::max(total, faded_width), room);
     const double height = static_cast<double>(std::max(rows_, key_.size())) * row + (faded_.isEmpty() ? 0 : foot) + 2 * pad - 8;
     card_ = QRectF(margin, sheet.height() - margin - height, inside + 2 * pad, height);
@@ -174,7 +177,7 @@ void Legend::paint_line(QPainter& painter, const Line& line, const QRectF& place
     const QFont size_font = words(line_size - 1);
     const double left = place.left() + (line.sign == Sign::none ? 0 : sign - 6);
     const double size = line.size.isEmpty() ? 0 : width_of(size_font, line.size) + 3;
-    const double taken = std::min(width_of(font, line.text) + 2, std::max(place.right() - left - size - 10, 30.0));
+    const double taken = std::min(width_of(font, line.text) + 2, std::max(place.right() - left - (size > 0 ? size + 10 : 0), 30.0));
     write(painter, font, palette::ink, QRectF(left, place.top(), taken, row), line.text);
     if (size > 0) write(painter, size_font, palette::soft_ink, QRectF(left + taken + 9, place.top(), size, row), line.size);
 }
@@ -194,7 +197,12 @@ void Legend::paint_sign(QPainter& painter, const Line& line, const QPointF& midd
             const std::array<QPointF, 3> head{right, right - QPointF(14, 8), right - QPointF(14, -8)};
             return painter.drawPolygon(head.data(), static_cast<int>(head.size()));
         }
-        case Sign::other_ways: painter.setPen(QPen(other_way, 2.8, Qt::SolidLine, Qt::RoundCap)); return painter.drawLine(left, right);
+        case Sign::other_ways: {
+            QPen dashed(other_way, 3.2, Qt::SolidLine, Qt::FlatCap);
+            dashed.setDashPattern({2.6, 2.6});  // pen widths: three dashes
+            painter.setPen(dashed);
+            return painter.drawLine(left - QPointF(3, 0), right + QPointF(3, 0));
+        }
         case Sign::ring: return paint_ring(painter, middle, 8.5);
         case Sign::tick: return paint_tick(painter, middle, 17);
         case Sign::faces: break;

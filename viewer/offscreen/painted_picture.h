@@ -17,7 +17,7 @@ struct PaintedPicture {
     QImage image;
     double unit = 1;
     std::vector<PlacedLabel> labels;
-    QRectF heading, card;
+    std::vector<QRectF> taken;  ///< by the heading and the cards
 };
 
 /// The picture that draw_picture() writes. Needs an application object of Qt's and a screen that OpenGL draws on. Throws BadPicture

@@ -20,7 +20,7 @@ constexpr double disc = 13;       ///< radius of a number's disc
 constexpr double ring = 13;       ///< radius of the ring around the smallest gap
 constexpr double dot = 8;         ///< what a dot takes
 constexpr double tick = 17;
-constexpr double box_width = 330; ///< of the smallest gap's words, at most
+constexpr double box_width = 360; ///< of the smallest gap's words, at most
 constexpr double pad_x = 13, pad_y = 9;
 constexpr int name_size = 17, small_size = 15;
 
@@ -36,7 +36,9 @@ QSizeF size_of(const PlacedLabel& label) {
         case Kind::smallest: {
             const QSizeF name = wrapped(words(name_size, true), label.text, box_width);
             const QSizeF more = wrapped(words(small_size), label.more, box_width);
-            return {std::ceil(std::max(name.width(), more.width())) + words_in_box + pad_x + 2, std::ceil(name.height() + more.height()) + 2 * pad_y + 3};
+            const double left = label.number.isEmpty() ? pad_x : words_in_box;
+            return {std::ceil(std::max(name.width(), more.width())) + left + pad_x + 2,
+                    std::ceil(name.height() + more.height()) + 2 * pad_y + 3};
         }
         case Kind::step: return {2 * disc, 2 * disc};
         case Kind::room: return {std::ceil(width_of(slanted(small_size), label.text)) + 6, 20};
@@ -72,13 +74,14 @@ public:
         std::optional<QPointF> last;
         for (const Point& at : line) {
             const auto point = shown(at);
-            if (point && last) {
-                const QPointF step = *point - *last;
-                const int pieces = std::max(1, static_cast<int>(std::hypot(step.x(), step.y()) / 9));
-                for (int i = 0; i < pieces; ++i) clear_.push_back({*last + step * (static_cast<double>(i) / pieces), 0});
-            }
+            if (point && last) keep_clear(*last, *point);
             last = point;
         }
+    }
+    void keep_clear(const QPointF& from, const QPointF& to) {
+        const QPointF step = to - from;
+        const int pieces = std::max(1, static_cast<int>(std::hypot(step.x(), step.y()) / 9));
+        for (int i = 0; i < pieces; ++i) clear_.push_back({from + step * (static_cast<double>(i) / pieces), 0});
     }
     void keep_clear(const QPointF& at, double radius) { clear_.push_back({at, radius}); }
 
@@ -126,7 +129,7 @@ private:
 };
 
 QString smallest_words(const PictureStory& story, const PictureStory::Step& step) {
-    QString text = QStringLiteral("smallest gap: ") + step.width;
+    QString text = story.width_word + ": " + step.width;
     for (const QString& more : {story.smallest_feel, story.smallest_note}) {
         if (!more.isEmpty()) text += '\n' + more;
     }
@@ -202,6 +205,7 @@ std::vector<PlacedLabel> placed_labels(const PictureStory& story, std::span<cons
         if (const auto at = layout.shown(end.at)) layout.wish({Kind::end, {}, end.text, {}, *at});
     }
     std::vector<PlacedLabel> all = layout.placed();
+    for (const PlacedLabel& label : all) layout.keep_clear(label.anchor, label.place.center());
     for (const PictureStory::Closed& closed : story.closed) {
         const auto at = closed.at ? layout.shown(*closed.at) : std::nullopt;
         if (!at) continue;

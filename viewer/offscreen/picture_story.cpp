@@ -14,6 +14,11 @@ namespace {
 
 QString plain(const std::string& text) { return QString::fromStdString(text).simplified(); }
 
+QString closed_words(std::size_t count) {
+    if (count == 0) return QStringLiteral("nothing had to be closed");
+    return count == 1 ? QStringLiteral("1 gap is closed") : QStringLiteral("%1 gaps are closed").arg(count);
+}
+
 /// The middle of a room's floor plan, at the height of a table.
 std::optional<Point> room_place(const MiddleSurface& room) {
     const Loop& loop = room.figure.outline;
@@ -36,6 +41,13 @@ void tell_closed(PictureStory& story, const House& house, const HouseFrame& fram
     }
 }
 
+/// What the label of the smallest gap, or of the only one, says under its name.
+void tell_smallest(PictureStory& story, const Gap& gap, const char* width_word) {
+    story.width_word = QString::fromLatin1(width_word);
+    if (!is_shut(gap.shape)) story.smallest_feel = plain(field_check(clear_width(gap.shape), shipped_gauges().rows));
+    story.smallest_note = stays_open_text(gap);
+}
+
 void tell_rooms(PictureStory& story, const House& house, const HouseFrame& frame, std::optional<SpaceIndex> but) {
     for (std::uint32_t i = 0; i < std::min(house.survey.spaces.size(), house.middles.size()); ++i) {
         const Space& space = house.survey.spaces[i];
@@ -44,7 +56,7 @@ void tell_rooms(PictureStory& story, const House& house, const HouseFrame& frame
     }
 }
 
-/// "yard" and "yard and wall cavity".
+/// "between yard and wall cavity"
 QString joined(const Survey& survey, const Gap& gap) {
     return QStringLiteral("between %1 and %2").arg(plain(survey[gap.between[0]].label()), plain(survey[gap.between[1]].label()));
 }
@@ -58,7 +70,7 @@ PictureStory story_of_way(const House& house, const HouseFrame& frame, std::span
     if (paths.empty()) {
         tell_rooms(story, house, frame, std::nullopt);
         story.way = QStringLiteral("No open way in");
-        story.detail = QStringLiteral("nothing open leads from outdoors into a room");
+        story.detail = QStringLiteral("what is open leads into no room; %1").arg(closed_words(story.closed.size()));
         return story;
     }
     const RankedPath& way = paths[request.rank - 1].way;
@@ -75,8 +87,7 @@ PictureStory story_of_way(const House& house, const HouseFrame& frame, std::span
         story.steps.push_back({QString::number(i + 1), plain(survey[gap].label()), width_words(clear_width(survey[gap].shape)),
                                at ? std::optional(frame.to_scene(*at)) : std::nullopt, gap == way.pinch_gap});
     }
-    story.smallest_feel = plain(field_check(way.pinch, shipped_gauges().rows));
-    story.smallest_note = stays_open_text(survey[way.pinch_gap]);
+    tell_smallest(story, survey[way.pinch_gap], "smallest gap");
     if (!line.empty()) {
         story.ends.push_back({QStringLiteral("from %1").arg(from), line.front()});
         story.ends.push_back({QStringLiteral("into %1").arg(to), line.back()});
@@ -101,8 +112,7 @@ PictureStory story_of_gap(const House& house, const HouseFrame& frame, GapIndex 
         for (const std::string& substrate : gap.substrates) sides << plain(substrate);
         story.notes << QStringLiteral("its sides: %1").arg(sides.join(", "));
     }
-    const QString stays = stays_open_text(gap);
-    if (!stays.isEmpty()) story.notes << stays;
+    tell_smallest(story, gap, "clear width");
     return story;
 }
 

@@ -39,6 +39,9 @@ Extent extent_of(const OrbitCamera& camera, std::span<const Point> points, doubl
     return extent;
 }
 
+/// Meters from the lower to the upper edge of the picture of a gap.
+double closeup_height(double width) { return std::clamp(170 * width, 0.5, 2.5); }
+
 }  // namespace
 
 OrbitCamera view_of_way(const House& house, const HouseFrame& frame, const EntryPath* way, std::span<const Point> line) {
@@ -81,13 +84,21 @@ OrbitCamera fitted_to(OrbitCamera camera, std::span<const Point> points, const Q
 
 OrbitCamera view_of_gap(const House& house, const HouseFrame& frame, GapIndex gap, SpaceIndex from) {
     OrbitCamera camera;
-    camera.elevation = 0.42;
-    const Point at = frame.to_scene(gap_middle(house, gap).value_or(frame.origin));
-    const Vector out = opens_toward(house, gap, from).value_or(Vector{at.x, at.y, 0});
-    camera.azimuth = (length(out) > 1e-3 ? std::atan2(out.y, out.x) : camera.azimuth) - 0.55;
+    const Point middle = gap_middle(house, gap).value_or(frame.origin);
+    const Point at = frame.to_scene(middle);
+    Vector out{at.x, at.y, 0};
+    if (gap.value < house.places.size() && house.places[gap.value].through.size() > 1) {
+        const std::vector<Point>& through = house.places[gap.value].through;
+        out = (house.survey[gap].between[0] == from ? through.front() : through.back()) - middle;
+    }
+    const double whole = length(out);
+    const double level = std::hypot(out.x, out.y);
+    const bool upright = whole > 0 && std::abs(out.z) > 0.7 * whole;
+    camera.elevation = !upright ? 0.42 : out.z > 0 ? 0.85 : 0.10;  // an opening that looks down is seen from low
+    if (level < 0.15 * whole) out = {at.x, at.y, 0};
+    if (std::hypot(out.x, out.y) > 1e-6) camera.azimuth = std::atan2(out.y, out.x) - 0.55;
     camera.focus = at;
-    const double tall = std::clamp(150 * clear_width(house.survey[gap].shape), 0.45, 2.5);  // meters in the picture
-    camera.distance = tall / 2 / std::tan(OrbitCamera::view_angle / 2);
+    camera.distance = closeup_height(clear_width(house.survey[gap].shape)) / 2 / std::tan(OrbitCamera::view_angle / 2);
     return camera;
 }
 

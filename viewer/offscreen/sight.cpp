@@ -3,10 +3,11 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 namespace seamward::viewer {
 
-Sight::Sight(const OrbitCamera& camera, int width, int height, const Box& all)
+Sight::Sight(const OrbitCamera& camera, int width, int height, const Box& all, double cut_away)
     : camera_(camera), width_(width), height_(height), eye_(camera.eye()) {
     const Vector ahead = camera.focus - eye_;
     forward_ = ahead * (1 / length(ahead));
@@ -14,7 +15,7 @@ Sight::Sight(const OrbitCamera& camera, int width, int height, const Box& all)
     right_ = across * (1 / length(across));
     up_ = cross(right_, forward_);
     pixel_at_one_ = 2 * std::tan(OrbitCamera::view_angle / 2) / height;
-    double nearest = ahead.x * ahead.x + 1e9;
+    double nearest = std::numeric_limits<double>::max();
     double farthest = 0;
     for (const double x : {all.low.x, all.high.x}) {
         for (const double y : {all.low.y, all.high.y}) {
@@ -25,7 +26,7 @@ Sight::Sight(const OrbitCamera& camera, int width, int height, const Box& all)
         }
     }
     far_ = std::max(farthest, length(ahead)) * 1.02 + 0.1;
-    near_ = std::max(nearest * 0.98 - 0.1, std::min(length(ahead), far_) * 0.04);
+    near_ = std::max(nearest * 0.98 - 0.1, length(ahead) * cut_away);
 }
 
 Point Sight::at(double x, double y, double depth) const {

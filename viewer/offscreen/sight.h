@@ -10,8 +10,8 @@ namespace seamward::viewer {
 /// card: 0 at the near plane, 1 at the far plane, and, across a flat face, linear over the picture.
 class Sight {
 public:
-    /// Sees all of `all` from the near to the far plane, as far as it lies before the eye.
-    Sight(const OrbitCamera& camera, int width, int height, const Box& all);
+    /// Sees all of `all`, as far as it lies before the eye. What is nearer than that share of the way to the focus is cut away.
+    Sight(const OrbitCamera& camera, int width, int height, const Box& all, double cut_away = 0.04);
 
     [[nodiscard]] const OrbitCamera& camera() const { return camera_; }
     [[nodiscard]] int width() const { return width_; }

@@ -18,14 +18,13 @@ namespace seamward::viewer {
 
 namespace {
 
-constexpr double sky_reach = 0.55;    ///< meters around a point that take light from it
 constexpr double sky_strength = 0.85;
 constexpr int sky_samples = 14;
 constexpr double shadow_cell = 0.04;  ///< meters
 constexpr double shadow_blur = 0.16;  ///< meters
 constexpr double shadow_dark = 0.30;
-constexpr double whole_ground = 1.2;  ///< meters around the house where the ground is whole
-constexpr double ground_ends = 4.2;   ///< meters around the house where it ends
+constexpr double whole_ground = 0.8;  ///< meters around the house where the ground is whole
+constexpr double ground_ends = 3.4;   ///< meters around the house where it ends
 
 std::size_t index(int x, int y, int width) {
     return static_cast<std::size_t>(y) * static_cast<std::size_t>(width) + static_cast<std::size_t>(x);
@@ -66,7 +65,7 @@ Spiral spiral(double turn) {
 
 class Sky {
 public:
-    Sky(const std::vector<float>& depths, const Sight& sight) : depths_(depths), sight_(sight) {
+    Sky(const std::vector<float>& depths, double reach, const Sight& sight) : depths_(depths), sight_(sight), reach_(reach) {
         for (std::size_t i = 0; i < spirals_.size(); ++i) spirals_.at(i) = spiral(static_cast<double>(i) * 2 * std::numbers::pi / 16);
         places_.resize(depths.size());
         for_rows(sight.height(), [&](int y) {
@@ -83,7 +82,7 @@ public:
         const Point& at = places_[here];
         const Vector normal = normal_at(x, y);
         const double away = sight_.away(static_cast<double>(depths_[here]));
-        const double reach = std::clamp(sky_reach / sight_.pixel(away), 3.0, 160.0);
+        const double reach = std::clamp(reach_ / sight_.pixel(away), 3.0, 160.0);
         // Turned from pixel to pixel, in a pattern of four by four that the smoothing below takes away.
         double taken = 0;
         for (const Point2& share : spirals_[static_cast<std::size_t>((x & 3) * 4 + (y & 3))]) {
@@ -94,8 +93,8 @@ public:
             if (depths_[there] >= 1) continue;
             const Vector off = places_[there] - at;
             const double squared = dot(off, off);
-            if (squared > sky_reach * sky_reach) continue;
-            taken += std::max(0.0, dot(off, normal) - 0.004 - 0.0006 * away) / (squared + 0.004) * sky_reach;
+            if (squared > reach_ * reach_) continue;
+            taken += std::max(0.0, dot(off, normal) - reach_ * 0.01 - 0.0006 * away) / (squared + reach_ * reach_ * 0.013) * reach_;
         }
         return static_cast<float>(std::max(0.0, 1 - sky_strength * taken / sky_samples));
     }
@@ -123,12 +122,13 @@ private:
 
     const std::vector<float>& depths_;
     const Sight& sight_;
+    double reach_;
     std::array<Spiral, 16> spirals_;
     std::vector<Point> places_;
 };
 
 /// The mean of four by four pixels that lie at about the same depth.
-std::vector<float> smoothed(const std::vector<float>& light, const std::vector<float>& depths, const Sight& sight) {
+std::vector<float> smoothed(const std::vector<float>& light, const std::vector<float>& depths, double reach, const Sight& sight) {
     std::vector<float> smooth(light.size(), 1);
     const int width = sight.width();
     for_rows(sight.height(), [&](int y) {
@@ -141,7 +141,7 @@ std::vector<float> smoothed(const std::vector<float>& light, const std::vector<f
             for (int j = std::max(0, y - 2); j < std::min(sight.height(), y + 2); ++j) {
                 for (int i = std::max(0, x - 2); i < std::min(width, x + 2); ++i) {
                     const std::size_t there = index(i, j, width);
-                    if (depths[there] >= 1 || std::abs(sight.away(static_cast<double>(depths[there])) - away) > 0.12) continue;
+                    if (depths[there] >= 1 || std::abs(sight.away(static_cast<double>(depths[there])) - away) > reach / 4) continue;
                     sum += light[there];
                     count += 1;
                 }
@@ -255,14 +255,14 @@ std::vector<float> over_places(const DrawnLayer& layer, const Sight& sight, int 
 
 }  // namespace
 
-std::vector<float> sky_light(std::span<const DrawnLayer* const> layers, const Sight& sight, int fine) {
+std::vector<float> sky_light(std::span<const DrawnLayer* const> layers, double reach, const Sight& sight, int fine) {
     const std::vector<float> depths = nearest_depths(layers, sight, fine);
-    const Sky sky(depths, sight);
+    const Sky sky(depths, reach, sight);
     std::vector<float> light(depths.size(), 1);
     for_rows(sight.height(), [&](int y) {
         for (int x = 0; x < sight.width(); ++x) light[index(x, y, sight.width())] = sky.light(x, y);
     });
-    return smoothed(light, depths, sight);
+    return smoothed(light, depths, reach, sight);
 }
 
 std::vector<float> ground_light(const DrawnLayer& ground, std::span<vtkPolyData* const> casting, const Box& house, double level,

@@ -12,9 +12,9 @@
 namespace seamward::viewer {
 
 /// How much light of the sky reaches what the nearest of `layers` shows, 0 to 1 for each pixel of the picture: corners and joints
-/// are darker. Estimated from depths around each pixel, after McGuire et al., The Alchemy Screen-Space Ambient Obscurance
+/// are darker. `reach`: meters around a point that take light from it. Estimated from depths around each pixel, after McGuire et al., The Alchemy Screen-Space Ambient Obscurance
 /// Algorithm (2011).
-[[nodiscard]] std::vector<float> sky_light(std::span<const DrawnLayer* const> layers, const Sight& sight, int fine);
+[[nodiscard]] std::vector<float> sky_light(std::span<const DrawnLayer* const> layers, double reach, const Sight& sight, int fine);
 
 /// Light on the ground, for each pixel of the picture: less in the shadow that `casting` throws, some meters around `house`.
 /// `level` is the height of the ground in the scene, `ground` how it was drawn.

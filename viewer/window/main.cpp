@@ -5,9 +5,9 @@
 #include <cstdlib>
 #include <iostream>
 
+#include "offscreen/runtime_folder.h"
 #include "window/look.h"
 #include "window/main_window.h"
-#include "window/runtime_folder.h"
 #include "window/screenshot.h"
 
 namespace {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "window/runtime_folder.h"
+#include "offscreen/runtime_folder.h"
 
 #include <QDir>
 

@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QImage>
+#include <QString>
+#include <optional>
+#include <span>
+#include <vector>
+
+#include "offscreen/house_groups.h"
+#include "offscreen/sight.h"
+
+namespace seamward::viewer {
+
+/// What is drawn beside the house itself. Scene.
+struct HouseImageContent {
+    std::span<const Point> line;                     ///< of the shown way
+    std::span<const std::vector<Point>> other_lines;
+    std::vector<Point> marks;                        ///< gaps of the shown way
+    std::optional<GapIndex> closeup;                 ///< its faces are colored, and only what hides it fades
+    std::vector<Point> asked;                        ///< places of which it is asked whether something that stays hides them
+    double unit = 1;                                 ///< the picture's unit of length in pixels
+};
+
+/// A house without any words.
+struct HouseImage {
+    QImage image;
+    std::vector<bool> hidden;  ///< for each of the places asked for
+};
+
+/// Needs a screen that OpenGL draws on. Throws BadPicture when OpenGL fails.
+[[nodiscard]] HouseImage house_image(const House& house, const HouseFrame& frame, const HouseGroups& groups,
+                                     const HouseImageContent& content, const Sight& sight);
+
+/// "roof, near walls": which of the groups are drawn faded, as far as the house has them.
+[[nodiscard]] QString faded_groups(const HouseGroups& groups);
+
+}  // namespace seamward::viewer
