@@ -3,6 +3,7 @@
 
 #include <CGAL/Constrained_Delaunay_triangulation_2.h>
 #include <CGAL/Constrained_triangulation_face_base_2.h>
+#include <CGAL/Exact_predicates_exact_constructions_kernel.h>
 #include <CGAL/Exact_predicates_inexact_constructions_kernel.h>
 #include <CGAL/Polygon_2_algorithms.h>
 #include <CGAL/Triangulation_face_base_with_info_2.h>
@@ -11,15 +12,17 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <map>
 #include <optional>
 #include <stdexcept>
+#include <utility>
 
 namespace seamward {
 
 namespace {
 
-using Kernel = CGAL::Exact_predicates_inexact_constructions_kernel;
-using CgalPoint = Kernel::Point_2;
+using Quick = CGAL::Exact_predicates_inexact_constructions_kernel;
+using Exact = CGAL::Exact_predicates_exact_constructions_kernel;
 
 struct FaceInfo {
     enum class Of : std::uint8_t { unknown, remainder, rest } of = Of::unknown;
@@ -27,13 +30,13 @@ struct FaceInfo {
     std::array<bool, 3> walked{};  ///< sides that a loop has gone along
 };
 
-using VertexBase = CGAL::Triangulation_vertex_base_with_info_2<std::uint32_t, Kernel>;
-using FaceBase = CGAL::Constrained_triangulation_face_base_2<Kernel, CGAL::Triangulation_face_base_with_info_2<FaceInfo, Kernel>>;
-using Structure = CGAL::Triangulation_data_structure_2<VertexBase, FaceBase>;
-using CrossingTriangulation = CGAL::Constrained_Delaunay_triangulation_2<Kernel, Structure, CGAL::Exact_predicates_tag>;
-using Triangulation = CGAL::Constrained_Delaunay_triangulation_2<Kernel, Structure, CGAL::No_constraint_intersection_tag>;
-using Face = CrossingTriangulation::Face_handle;
-using Vertex = CrossingTriangulation::Vertex_handle;
+template <class Kernel, class VertexInfo, class Tag>
+using TriangulationOf = CGAL::Constrained_Delaunay_triangulation_2<
+    Kernel,
+    CGAL::Triangulation_data_structure_2<
+        CGAL::Triangulation_vertex_base_with_info_2<VertexInfo, Kernel>,
+        CGAL::Constrained_triangulation_face_base_2<Kernel, CGAL::Triangulation_face_base_with_info_2<FaceInfo, Kernel>>>,
+    Tag>;
 
 struct Bounds {
     Point2 least{std::numeric_limits<double>::infinity(), std::numeric_limits<double>::infinity()};
@@ -50,7 +53,8 @@ struct Bounds {
     }
 };
 
-constexpr double on_edge = 1e-9;  ///< meters; crossings are rounded to doubles
+constexpr double on_edge = 1e-9;      ///< meters; crossings are rounded to doubles
+constexpr double least_area = 1e-12;  ///< square meters; what is smaller is left by rounding between edges that should meet
 
 bool lies_on(Point2 p, Point2 a, Point2 b) {
     const Point2 along = b - a;
@@ -60,17 +64,24 @@ bool lies_on(Point2 p, Point2 a, Point2 b) {
     return std::abs(off) <= on_edge && at >= -on_edge && at <= length + on_edge;
 }
 
-Point2 ours(const CgalPoint& p) { return {p.x(), p.y()}; }
+Point2 ours(const Quick::Point_2& p) { return {p.x(), p.y()}; }
+Point2 ours(const Exact::Point_2& p) { return {CGAL::to_double(p.x().exact()), CGAL::to_double(p.y().exact())}; }
 
 /// The triangulation of all loops, with its faces sorted into the pieces of the remainder.
+template <class Kernel, class Tag>
 class Arrangement {
 public:
+    using Triangulation = TriangulationOf<Kernel, Point2, Tag>;
+    using Face = typename Triangulation::Face_handle;
+    using Vertex = typename Triangulation::Vertex_handle;
+
     Arrangement(const Loop& outline, std::span<const Loop> cuts) : outline_(outline), cuts_(cuts), outline_bounds_(outline) {
         insert(outline);
         for (const Loop& cut : cuts) {
             cut_bounds_.emplace_back(cut);
             insert(cut);
         }
+        for (const Vertex vertex : triangulation_.finite_vertex_handles()) vertex->info() = ours(vertex->point());
         sort_faces();
     }
 
@@ -84,6 +95,7 @@ public:
                     add_loop(face, side, out[static_cast<std::size_t>(face->info().piece)]);
             }
         }
+        std::erase_if(out, [](const CutFigure& piece) { return doubled_area(piece.figure.outline) < 2 * least_area; });
         for (CutFigure& piece : out) finish(piece);
         std::sort(out.begin(), out.end(), [](const CutFigure& a, const CutFigure& b) {
             return before(a.figure.outline.front(), b.figure.outline.front());
@@ -94,7 +106,7 @@ public:
 private:
     void insert(const Loop& loop) {
         std::vector<Vertex> corners;
-        for (const Point2 p : loop) corners.push_back(triangulation_.insert(CgalPoint(p.x, p.y)));
+        for (const Point2 p : loop) corners.push_back(triangulation_.insert(typename Kernel::Point_2(p.x, p.y)));
         for (std::size_t i = 0; i < corners.size(); ++i) {
             const Vertex next = corners[(i + 1) % corners.size()];
             if (corners[i] != next) triangulation_.insert_constraint(corners[i], next);
@@ -154,11 +166,11 @@ private:
     }
 
     static double doubled(Face face) {
-        const Point2 a = ours(face->vertex(0)->point()), b = ours(face->vertex(1)->point()), c = ours(face->vertex(2)->point());
+        const Point2 a = face->vertex(0)->info(), b = face->vertex(1)->info(), c = face->vertex(2)->info();
         return cross(b - a, c - a);
     }
     static Point2 middle(Face face) {
-        const Point2 a = ours(face->vertex(0)->point()), b = ours(face->vertex(1)->point()), c = ours(face->vertex(2)->point());
+        const Point2 a = face->vertex(0)->info(), b = face->vertex(1)->info(), c = face->vertex(2)->info();
         return (a + b + c) * (1.0 / 3);
     }
 
@@ -168,15 +180,17 @@ private:
         const int own = face->info().piece;
         while (!face->info().walked[static_cast<std::size_t>(side)]) {
             face->info().walked[static_cast<std::size_t>(side)] = true;
-            loop.push_back(ours(face->vertex(CrossingTriangulation::ccw(side))->point()));
+            const Point2 corner = face->vertex(Triangulation::ccw(side))->info();
+            if (loop.empty() || loop.back() != corner) loop.push_back(corner);
             // Turn about the end of this edge, inside of the piece, to the next border.
-            const Vertex end = face->vertex(CrossingTriangulation::cw(side));
-            side = CrossingTriangulation::cw(face->index(end));
+            const Vertex end = face->vertex(Triangulation::cw(side));
+            side = Triangulation::cw(face->index(end));
             while (face->neighbor(side)->info().piece == own) {
                 face = face->neighbor(side);
-                side = CrossingTriangulation::cw(face->index(end));
+                side = Triangulation::cw(face->index(end));
             }
         }
+        if (loop.size() > 1 && loop.front() == loop.back()) loop.pop_back();
         if (doubled_area(loop) > 0)
             piece.figure.outline = std::move(loop);
         else
@@ -221,48 +235,107 @@ private:
     std::span<const Loop> cuts_;
     Bounds outline_bounds_;
     std::vector<Bounds> cut_bounds_;
-    CrossingTriangulation triangulation_;
+    Triangulation triangulation_;
     int piece_count_ = 0;
 };
 
 }  // namespace
 
-std::vector<CutFigure> remainder(const Loop& outline, std::span<const Loop> cuts) { return Arrangement(outline, cuts).pieces(); }
+std::vector<CutFigure> remainder(const Loop& outline, std::span<const Loop> cuts) {
+    using Plain = Arrangement<Quick, CGAL::No_constraint_intersection_requiring_constructions_tag>;
+    using Crossing = Arrangement<Exact, CGAL::Exact_intersections_tag>;
+    try {
+        return Plain(outline, cuts).pieces();
+    } catch (const Plain::Triangulation::Intersection_of_constraints_exception&) {
+        // Edges cross. A crossing rounded in the course of the work would bend its edges, and corners further along them would
+        // no longer lie on them.
+        return Crossing(outline, cuts).pieces();
+    }
+}
+
+namespace {
+
+struct CornerInfo {
+    std::uint32_t number = 0;
+    bool shared = false;  ///< by several corners, where a loop touches itself or another
+};
+
+using FigureTriangulation = TriangulationOf<Quick, CornerInfo, CGAL::No_constraint_intersection_tag>;
+
+/// Triangles over the corners of a figure. Where several corners are in one place, each triangle takes the one between whose edges
+/// it lies, so that solids over the figure are closed.
+class FigureTriangles {
+public:
+    explicit FigureTriangles(const Figure& figure) {
+        insert(figure.outline);
+        for (const Loop& hole : figure.holes) insert(hole);
+        sort_faces();
+    }
+
+    std::vector<std::array<std::uint32_t, 3>> list() const {
+        std::vector<std::array<std::uint32_t, 3>> triangles;
+        for (const Face face : triangulation_.finite_face_handles()) {
+            if (face->info().piece == 1) triangles.push_back({corner(face, 0), corner(face, 1), corner(face, 2)});
+        }
+        return triangles;
+    }
+
+private:
+    using Face = FigureTriangulation::Face_handle;
+    using Vertex = FigureTriangulation::Vertex_handle;
+
+    void insert(const Loop& loop) {
+        std::vector<Vertex> corners;
+        for (const Point2 p : loop) {
+            const std::size_t before = triangulation_.number_of_vertices();
+            corners.push_back(triangulation_.insert(Quick::Point_2(p.x, p.y)));
+            corners.back()->info() = {next_, triangulation_.number_of_vertices() == before};
+            ++next_;
+        }
+        const auto first = next_ - static_cast<std::uint32_t>(loop.size());
+        for (std::size_t i = 0; i < corners.size(); ++i) {
+            const std::size_t end = (i + 1) % corners.size();
+            if (corners[i] == corners[end]) throw std::logic_error("an edge of a figure has no length");
+            triangulation_.insert_constraint(corners[i], corners[end]);
+            entered_[{corners[i], corners[end]}] = first + static_cast<std::uint32_t>(end);
+        }
+    }
+
+    /// The number of loops around a face is even outside of the figure and odd inside.
+    void sort_faces() {
+        std::vector<Face> met{triangulation_.infinite_face()};
+        met.front()->info().piece = 0;
+        for (std::size_t i = 0; i < met.size(); ++i) {
+            for (int side = 0; side < 3; ++side) {
+                const Face beside = met[i]->neighbor(side);
+                if (beside->info().piece >= 0) continue;
+                beside->info().piece = (met[i]->info().piece + (met[i]->is_constrained(side) ? 1 : 0)) % 2;
+                met.push_back(beside);
+            }
+        }
+    }
+
+    [[nodiscard]] std::uint32_t corner(Face face, int i) const {
+        const Vertex vertex = face->vertex(i);
+        if (!vertex->info().shared) return vertex->info().number;
+        int side = FigureTriangulation::ccw(i);
+        while (!face->is_constrained(side)) {
+            face = face->neighbor(side);
+            side = FigureTriangulation::ccw(face->index(vertex));
+        }
+        return entered_.at({face->vertex(FigureTriangulation::cw(face->index(vertex))), vertex});
+    }
+
+    FigureTriangulation triangulation_;
+    std::map<std::pair<Vertex, Vertex>, std::uint32_t> entered_;  ///< corners by the edges that end at them
+    std::uint32_t next_ = 0;
+};
+
+}  // namespace
 
 std::vector<std::array<std::uint32_t, 3>> triangulate(const Figure& figure) try {
-    Triangulation triangulation;
-    std::uint32_t next = 0;
-    const auto insert = [&](const Loop& loop) {
-        std::vector<Triangulation::Vertex_handle> corners;
-        for (const Point2 p : loop) {
-            corners.push_back(triangulation.insert(CgalPoint(p.x, p.y)));
-            corners.back()->info() = next++;
-        }
-        for (std::size_t i = 0; i < corners.size(); ++i)
-            triangulation.insert_constraint(corners[i], corners[(i + 1) % corners.size()]);
-    };
-    insert(figure.outline);
-    for (const Loop& hole : figure.holes) insert(hole);
-    if (triangulation.number_of_vertices() != next) throw std::logic_error("a figure has two corners in one place");
-
-    // The number of loops around a face is even outside of the figure and odd inside.
-    std::vector<Triangulation::Face_handle> met{triangulation.infinite_face()};
-    met.front()->info().piece = 0;
-    for (std::size_t i = 0; i < met.size(); ++i) {
-        for (int side = 0; side < 3; ++side) {
-            const auto beside = met[i]->neighbor(side);
-            if (beside->info().piece >= 0) continue;
-            beside->info().piece = (met[i]->info().piece + (met[i]->is_constrained(side) ? 1 : 0)) % 2;
-            met.push_back(beside);
-        }
-    }
-    std::vector<std::array<std::uint32_t, 3>> triangles;
-    for (const auto face : triangulation.finite_face_handles()) {
-        if (face->info().piece == 1)
-            triangles.push_back({face->vertex(0)->info(), face->vertex(1)->info(), face->vertex(2)->info()});
-    }
-    return triangles;
-} catch (const Triangulation::Intersection_of_constraints_exception&) {
+    return FigureTriangles(figure).list();
+} catch (const FigureTriangulation::Intersection_of_constraints_exception&) {
     throw std::logic_error("the edges of a figure cross");
 }
 
@@ -276,7 +349,7 @@ bool is_inside(const Loop& loop, Point2 at) {
 }
 
 bool is_simple(const Loop& loop) {
-    std::vector<CgalPoint> points;
+    std::vector<Quick::Point_2> points;
     for (const Point2 p : loop) points.emplace_back(p.x, p.y);
     return loop.size() >= 3 && CGAL::is_simple_2(points.begin(), points.end());
 }

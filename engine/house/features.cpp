@@ -37,7 +37,14 @@ public:
                 case At::sheathing:
                     if (wall.skins.size() > 2) on_skin(wall, i, 1);
                     break;
-                case At::inside: on_skin(wall, i, wall.exterior ? wall.skins.size() - 1 : side_skin(wall, false)); break;
+                case At::inside: {
+                    const std::size_t before = layout_.house.survey.gaps.size();
+                    const std::size_t skin = wall.exterior ? wall.skins.size() - 1 : side_skin(wall, false);
+                    on_skin(wall, i, skin);
+                    // Gaps are told from the cavity into the room, also on the side that n points to.
+                    if (skin == 0 && layout_.house.survey.gaps.size() > before) turn_last_gap();
+                    break;
+                }
                 case At::through:
                     if (gable)
                         on_skin(wall, i, 0);
@@ -70,6 +77,11 @@ public:
     }
 
 private:
+    void turn_last_gap() {
+        std::swap(layout_.house.survey.gaps.back().between[0], layout_.house.survey.gaps.back().between[1]);
+        std::reverse(layout_.house.places.back().through.begin(), layout_.house.places.back().through.end());
+    }
+
     [[nodiscard]] std::optional<Point2> place_on(const WallLayout& wall, const FeatureGap& row) const {
         if (!feature_.along && !(row.form == Form::edge || (row.form == Form::line && !row.upright && row.length == 0))) {
             cutter_.report(feature_, "along is missing",

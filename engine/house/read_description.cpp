@@ -106,7 +106,8 @@ private:
                 if (is_air == layer.has("of"))
                     layer.report(layer.place(), "a layer is either of something or air",
                                  "write {of: stucco, thick: 22 mm} or {air: true, thick: 89 mm}");
-                read.material = is_air ? "" : layer.line("of").value_or("?");
+                if (layer.has("of")) read.material = layer.required_line("of");
+                if (is_air || read.material.empty()) read.material = is_air ? "" : "?";
                 read.thickness = layer.length("thick").value_or(thinnest_layer);
                 if (read.thickness < thinnest_layer || read.thickness > thickest_layer)
                     layer.report(layer.place(), "a layer is between 1 mm and 1 m thick");
@@ -116,19 +117,23 @@ private:
                 assembly.layers.push_back(std::move(read));
             });
             if (!record.usable()) return;
-            if (!air || assembly.layers.front().is_air() || assembly.layers.back().is_air())
+            if (record.has("layers") && (!air || assembly.layers.front().is_air() || assembly.layers.back().is_air()))
                 record.report(record.place(), "a wall has solid layers outside and inside, and air between two of them",
                               "list its layers from outside in: stucco, sheathing, air, drywall");
             for (const Assembly& other : house_.assemblies) {
-                if (other.id == assembly.id)
+                if (other.id == assembly.id && !assembly.id.empty())
                     record.report(record.place(), "assembly id \"" + assembly.id + "\" stands twice", "give each its own");
             }
             house_.assemblies.push_back(std::move(assembly));
         });
-        const Node list = file_["assemblies"];
-        if (list.present() && (list.is_null() || (list.is_sequence() && list.size() == 0)))
-            file_.report(list.place(), "assemblies is empty", "describe the layers of the walls, from outside in");
+        check_not_empty(file_, "assemblies", "describe the layers of the walls, from outside in");
         if (file_.has("wall_assembly")) house_.wall_assembly = assembly_named(file_, "wall_assembly");
+    }
+
+    static void check_not_empty(const Record& record, const std::string& key, const std::string& mend) {
+        const Node list = record[key];
+        if (list.present() && (list.is_null() || (list.is_sequence() && list.size() == 0)))
+            record.report(list.place(), key + " is empty", mend);
     }
 
     std::size_t assembly_named(const Record& record, std::string_view key) {
@@ -273,6 +278,7 @@ private:
     }
 
     void read_rooms() {
+        check_not_empty(file_, "rooms", "name every room, with a point inside of it");
         file_.each("rooms", [&](Node node) {
             const Record record(node, room_keys, "room", diagnostics_);
             RoomDescription room;
@@ -386,7 +392,8 @@ private:
         roof.material = record.line("of").value_or("tile");
         if (roof.overhang < 0.05 || roof.overhang > 3) record.report(record.place(), "overhang is between 50 mm and 3 m");
         record.each("gables", [&](Node node) { roof.gables.push_back(wall_named(record, node)); });
-        if (roof.shape == RoofShape::gable && roof.gables.empty()) record.require({"gables"});
+        if (roof.shape == RoofShape::gable && record.require({"gables"}))
+            check_not_empty(record, "gables", "name the walls under gables, or write shape: hip");
         if (roof.shape == RoofShape::shed && record.require({"low"})) roof.low = wall_named(record, record["low"]);
         roof.attic = record.has("attic") ? read_space(record["attic"]) : NamedSpace{"attic", "attic"};
         roof.eave = record.has("eave") ? read_space(record["eave"]) : NamedSpace{"eave", "boxed eave"};

@@ -14,7 +14,7 @@ namespace seamward {
 
 namespace {
 
-constexpr std::size_t ways_in_a_picture = 6;
+constexpr std::size_t ways_in_a_picture = 6, furthest_way = 100;
 
 Job read_with_solids(const std::string& path, const RunContext& context) {
     Job job = read_job(path, context, Make::solids);
@@ -56,6 +56,8 @@ PictureContent picture_content(const PictureCommand& command, const RunContext& 
     content.job = read_with_solids(command.job, context);
     content.heading = printable(heading(content.job, command.job));
     content.closeup = find_gap(content.job, command.gap);
+    if (command.way > furthest_way)
+        throw WrongUsage("--way: a picture shows one of the best " + std::to_string(furthest_way) + " ways");
     const std::size_t shown = std::max(ways_in_a_picture, command.way);
     const TraceSettings settings = trace_settings(content.job, command.pests, command.to, shown + 1);
     Trace found = trace(content.job.survey, settings, context);

@@ -27,5 +27,6 @@ void require(bool holds, const std::string& what);
 [[nodiscard]] std::vector<Row> bench_pinches();
 [[nodiscard]] std::vector<Row> bench_ranked_paths();
 [[nodiscard]] std::vector<Row> bench_reading();
+[[nodiscard]] std::vector<Row> bench_houses();
 
 }  // namespace seamward::bench

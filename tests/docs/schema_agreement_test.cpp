@@ -1,38 +1,31 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // docs/job.schema.json and the program on every key of every mapping of a job file: the key left out, empty, and with
 // values of every type. Both must say the same of each.
+#include "tests/docs/schema_agreement.h"
+
 #include <gtest/gtest.h>
 
 #include <vector>
 
-#include "tests/docs/schema_judge.h"
+#include "tests/support/cottage.h"
+#include "tests/support/scratch_folder.h"
 
 namespace seamward::test {
 namespace {
+
+const Judges job_judges{verdict, program_accepts};
 
 /// Two spaces and a gap to name, then what is tried at `@`.
 const std::string spaces = "seamward: 1, spaces: [{id: yard, kind: outdoors}, {id: den, kind: living}], ";
 const std::string gap_with = "{" + spaces + "gaps: [{id: g, between: [yard, den], ";
 const std::string closed_with = gap_with + "hole: {diameter: 5 mm}}], ";
 
-struct Key {
-    std::string name;
-    std::string good;        ///< a value that stands there while other keys are tried; empty: none
-    bool names_one = false;  ///< it names a space or a gap of the file, which a schema cannot look up
-};
-
-/// A mapping of the job file: the whole file with `@` in its place, and its keys.
-struct Mapping {
-    std::string file;
-    std::vector<Key> keys;
-};
-
 const std::vector<Mapping>& mappings() {
     static const std::vector<Mapping> all{
         {"@",
          {{"seamward", "1"},
           {"job", "{name: x}"},
-          {"house", ""},
+          {"house", "", true},
           {"spaces", "[{id: yard, kind: outdoors}]"},
           {"gaps", "[]"},
           {"pests", "[bat]"},
@@ -70,12 +63,7 @@ const std::vector<Mapping>& mappings() {
     return all;
 }
 
-/// Items of lists: the whole file with `@` in the item's place.
-struct Item {
-    std::string file;
-    bool names_one = false;
-};
-
+/// Items of lists.
 const std::vector<Item>& items() {
     static const std::vector<Item> all{{"{seamward: 1, spaces: [@]}"},
                                        {"{" + spaces + "gaps: [@]}"},
@@ -87,73 +75,69 @@ const std::vector<Item>& items() {
     return all;
 }
 
-/// Empty, and of every type; then texts and quantities of every sort.
-const std::vector<std::string>& values() {
-    static const std::vector<std::string> all{
-        "~",        "''",       "'  '",      "word",       "5",           "-5",      "0",          "1.5",      "true",
-        "false",    "'true'",   "'1'",       "'5'",        "[]",          "[~]",     "[5]",        "[a, b]",   "{}",
-        "{zzz: 1}", "{id: ~}",  "1 mm",      "-1 mm",      "0 mm",        "1/16 in", "12 ft 6 in", "1 cm2",    "5 %",
-        "$5",       "'$1,250'", "\"a\\nb\"", "\"a\\tb\"",  "\" a \"",     "drain",   "cavity",     "measured", "bat",
-        "mesh",     "bead",     "attic",     "1000000001", "'1000000001'"};
-    return all;
-}
-
-std::string put(const std::string& file, const std::string& what) {
-    std::string text = file;
-    return text.replace(text.find('@'), 1, what);
-}
-
-/// The mapping with one key changed: left out when `value` is empty.
-std::string mapping_text(const Mapping& mapping, const std::string& changed, const std::string& value) {
-    std::string text;
-    for (const Key& key : mapping.keys) {
-        const std::string& stands = key.name == changed ? value : key.good;
-        if (!stands.empty()) text += (text.empty() ? "" : ", ") + key.name + ": " + stands;
-    }
-    return put(mapping.file, '{' + text + '}');
-}
-
-void expect_agreement(const std::string& file, bool names_one) {
-    const std::string said = verdict(file);
-    const bool accepted = program_accepts(file);
-    if (names_one && !accepted) return;  // an unknown id is for the program alone to find
-    EXPECT_EQ(said.empty(), accepted) << file << "\nschema: " << (said.empty() ? "accepts" : said);
-}
-
 TEST(SchemaAgreement, TheFilesThatTheOthersChangeAreGood) {
     for (const Mapping& mapping : mappings()) {
-        const std::string file = mapping_text(mapping, "", "");
-        if (file.find("closing: {}") != std::string::npos) continue;
-        EXPECT_TRUE(program_accepts(file)) << file;
-        EXPECT_EQ(verdict(file), "") << file;
+        const std::string file = Judges::text_of(mapping, "", "");
+        if (file.find("closing: {}") == std::string::npos) job_judges.expect_good(file);
     }
 }
 
 TEST(SchemaAgreement, EveryKeyLeftOutEmptyAndOfEveryType) {
-    for (const Mapping& mapping : mappings()) {
-        for (const Key& key : mapping.keys) {
-            expect_agreement(mapping_text(mapping, key.name, ""), key.names_one);
-            for (const std::string& value : values()) expect_agreement(mapping_text(mapping, key.name, value), key.names_one);
-        }
-        for (const std::string& value : values()) expect_agreement(put(mapping.file, value), false);
-    }
+    for (const Mapping& mapping : mappings()) job_judges.try_keys(mapping, values_of_every_type());
 }
 
 TEST(SchemaAgreement, EveryItemOfAListEmptyAndOfEveryType) {
     for (const Item& item : items()) {
-        for (const std::string& value : values()) expect_agreement(put(item.file, value), item.names_one);
+        for (const std::string& value : values_of_every_type())
+            job_judges.expect_agreement(put(item.file, value), item.program_decides);
     }
 }
 
 TEST(SchemaAgreement, EveryKeyThatIsNone) {
-    for (const Mapping& mapping : mappings()) {
-        std::string file = mapping_text(mapping, "", "");
-        const std::string key = mapping.keys.front().name + ": " + mapping.keys.front().good;
-        if (mapping.keys.front().good.empty()) continue;
-        file.insert(file.rfind(key), "zzz: 1, ");
-        EXPECT_FALSE(program_accepts(file)) << file;
-        EXPECT_NE(verdict(file), "") << file;
+    for (const Mapping& mapping : mappings()) job_judges.try_wrong_key(mapping);
+}
+
+/// With a described house, entries without `between` are measurements of its gaps; ids and shapes are looked up in the house.
+TEST(SchemaAgreement, JobsWithAHouse) {
+    const ScratchFolder folder;
+    const std::string house = folder.write("house.yaml", cottage).string();
+    const std::string job = "{seamward: 1, house: '" + house + "', ";
+    const std::vector<Mapping> mappings{{job + "gaps: [@]}",
+                                         {{"id", "bibb", true},
+                                          {"ring", "{width: 3 mm}"},
+                                          {"slot", ""},
+                                          {"hole", ""},
+                                          {"mesh", ""},
+                                          {"duty", "none"},
+                                          {"evidence", "{how: measured}"},
+                                          {"closing", "{cost: $8}"},
+                                          {"note", "x"}}},
+                                        {job + "gaps: [{id: bibb, ring: @}]}", {{"width", "1 mm", true}}},
+                                        {job + "gaps: [{id: sweep, slot: @}]}", {{"width", "1 mm", true}}},
+                                        {job + "gaps: [{id: screed-drain-holes, hole: @}]}", {{"diameter", "1 mm", true}}},
+                                        {job + "gaps: [{id: vents, mesh: @}]}", {{"opening", "1 mm", true}}},
+                                        {job + "gaps: [{id: bibb, evidence: @}]}", {{"how", "assumed"}, {"plus_minus", "1 mm"}}},
+                                        {job + "closed: [@]}", {{"gap", "bibb", true}, {"with", "bead"}, {"note", "x"}}}};
+    for (const Mapping& mapping : mappings) {
+        job_judges.expect_good(Judges::text_of(mapping, "", ""));
+        job_judges.try_keys(mapping, values_of_every_type());
+        job_judges.try_wrong_key(mapping);
     }
+    for (const char* gaps :
+         {"{id: sweep, slot: {width: 1 mm, length: 9 m}}", "{id: bibb, ring: {width: 1 mm}, hole: {diameter: 1 mm}}",
+          "{id: bibb, at: [1 m, 1 m, 1 m]}", "{id: bibb, count: 2}", "{id: bibb, name: x}", "{id: bibb, depth: 1 mm}"}) {
+        EXPECT_NE(verdict(job + "gaps: [" + gaps + "]}"), "") << gaps;
+        EXPECT_FALSE(program_accepts(job + "gaps: [" + gaps + "]}")) << gaps;
+    }
+    // Without a house, or with its key left empty, a gap needs its spaces.
+    for (const char* house_key : {"", "house: ~, ", "house: '', "}) {
+        const std::string file = std::string("{seamward: 1, ") + house_key + "gaps: [{id: bibb, ring: {width: 3 mm}}]}";
+        EXPECT_NE(verdict(file), "") << file;
+        EXPECT_FALSE(program_accepts(file)) << file;
+    }
+    job_judges.expect_good(job +
+                           "spaces: [{id: duct, kind: cavity}], gaps: [{id: bibb}, {id: g, between: [duct, kitchen], "
+                           "hole: {diameter: 1 mm}}]}");
 }
 
 }  // namespace

@@ -8,6 +8,7 @@
 #include <cstdlib>
 
 #include "base/document.h"
+#include "house/description.h"
 #include "job_file/job.h"
 #include "tests/docs/page.h"
 
@@ -15,13 +16,10 @@ namespace seamward::test {
 
 namespace {
 
-const rapidjson::SchemaDocument& job_schema() {
-    static const rapidjson::SchemaDocument schema = [] {
-        rapidjson::Document text;
-        text.Parse(page("docs/job.schema.json").c_str());
-        return rapidjson::SchemaDocument(text);
-    }();
-    return schema;
+rapidjson::SchemaDocument read_schema(const std::string& name) {
+    rapidjson::Document text;
+    text.Parse(page(name).c_str());
+    return rapidjson::SchemaDocument(text);
 }
 
 /// A YAML tree as an editor's validator sees it: numbers and truth values are no strings.
@@ -52,25 +50,49 @@ rapidjson::Value as_json(Node node, rapidjson::Document::AllocatorType& memory) 
     return value;
 }
 
-}  // namespace
-
-std::string verdict(const std::string& yaml) {
-    rapidjson::SchemaValidator validator(job_schema());
+std::string judge(const rapidjson::SchemaDocument& schema, const std::string& yaml) {
+    rapidjson::SchemaValidator validator(schema);
     rapidjson::Document memory;
-    const Document document = parse_yaml(yaml, "job.yaml");
+    const Document document = parse_yaml(yaml, "file.yaml");
     if (as_json(document.root(), memory.GetAllocator()).Accept(validator)) return "";
     rapidjson::StringBuffer place;
     validator.GetInvalidDocumentPointer().StringifyUriFragment(place);
     return std::string(validator.GetInvalidSchemaKeyword()) + " at " + place.GetString();
 }
 
-bool program_accepts(const std::string& yaml) {
+template <class Read>
+bool accepts(Read read) {
     try {
-        (void)parse_job_yaml(yaml, "job.yaml");
+        read();
         return true;
     } catch (const BadInput&) {
         return false;
     }
+}
+
+}  // namespace
+
+std::string verdict(const std::string& yaml) {
+    static const rapidjson::SchemaDocument schema = read_schema("docs/job.schema.json");
+    return judge(schema, yaml);
+}
+
+std::string house_verdict(const std::string& yaml) {
+    static const rapidjson::SchemaDocument schema = read_schema("docs/house.schema.json");
+    return judge(schema, yaml);
+}
+
+bool program_accepts(const std::string& yaml) {
+    return accepts([&] { (void)parse_job_yaml(yaml, "job.yaml"); });
+}
+
+bool program_accepts_house(const std::string& yaml) {
+    return accepts([&] { (void)parse_house_yaml(yaml, "house.yaml"); });
+}
+
+std::string put(const std::string& file, const std::string& what) {
+    std::string text = file;
+    return text.replace(text.find('@'), 1, what);
 }
 
 }  // namespace seamward::test

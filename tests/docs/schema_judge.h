@@ -9,7 +9,16 @@ namespace seamward::test {
 /// that reject it. RapidJSON's validator is the judge.
 [[nodiscard]] std::string verdict(const std::string& yaml);
 
+/// The same of docs/house.schema.json and a house file.
+[[nodiscard]] std::string house_verdict(const std::string& yaml);
+
 /// Whether the program reads the text as a job file.
 [[nodiscard]] bool program_accepts(const std::string& yaml);
+
+/// Whether the program reads the text as a house file; the house is not built.
+[[nodiscard]] bool program_accepts_house(const std::string& yaml);
+
+/// A file with `@` in it, with `what` in its place.
+[[nodiscard]] std::string put(const std::string& file, const std::string& what);
 
 }  // namespace seamward::test

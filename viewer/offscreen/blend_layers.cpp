@@ -13,12 +13,12 @@ namespace seamward::viewer {
 namespace {
 
 constexpr std::size_t most_layers = 12;
-constexpr float crease = 0.4F;       ///< pixels that a face bends away within a pixel, to count as an edge
-constexpr float jump = 16;           ///< pixels of depth from one part to the one behind, to count as an outline
-constexpr float doubt = 0.3F;        ///< share of a face's slope by which depths may be off: much where it is seen edge-on
-constexpr float crease_share = 0.72F; ///< strength of an edge inside of an outline
-constexpr float lens_behind = 0.3F;  ///< meters behind the way where nothing is faded any more
-constexpr float way_shows = 0.55F;   ///< share of the way's color that comes through anything
+constexpr float crease = 0.4F;         ///< pixels that a face bends away within a pixel, to count as an edge
+constexpr float jump = 16;             ///< pixels of depth from one part to the one behind, to count as an outline
+constexpr float doubt = 0.3F;          ///< share of a face's slope by which depths may be off: much where it is seen edge-on
+constexpr float crease_share = 0.72F;  ///< strength of an edge inside of an outline
+constexpr float lens_behind = 0.3F;    ///< meters behind the way where nothing is faded any more
+constexpr float way_shows = 0.55F;     ///< share of the way's color that comes through anything
 
 struct Color {
     float r = 0, g = 0, b = 0;
@@ -49,8 +49,13 @@ struct Sample {
 class Blender {
 public:
     Blender(std::span<const BlendLayer> layers, const DrawnLayer& way, const Lens& lens, const Sight& sight, int fine)
-        : layers_(layers.first(std::min(layers.size(), most_layers))), way_(way), lens_(lens), sight_(sight), fine_(fine),
-          width_(sight.width() * fine), height_(sight.height() * fine) {
+        : layers_(layers.first(std::min(layers.size(), most_layers))),
+          way_(way),
+          lens_(lens),
+          sight_(sight),
+          fine_(fine),
+          width_(sight.width() * fine),
+          height_(sight.height() * fine) {
         const double span = sight.far_plane() - sight.near_plane();
         bend_at_far_ = static_cast<float>(sight.pixel(1) / fine / span);
         far_ = static_cast<float>(sight.far_plane());
@@ -185,7 +190,8 @@ Lens lens_along(std::span<const Point> line, double reach, const Sight& sight) {
                 const double rest = 1 - off_x * off_x - off_y * off_y;
                 if (rest <= 0) continue;
                 const auto weight = static_cast<float>(rest * rest);
-                const std::size_t pixel = static_cast<std::size_t>(y) * static_cast<std::size_t>(width) + static_cast<std::size_t>(x);
+                const std::size_t pixel =
+                    static_cast<std::size_t>(y) * static_cast<std::size_t>(width) + static_cast<std::size_t>(x);
                 const float part = weight * weight * weight;  // the nearest part of the way counts by far the most
                 lens.weight[pixel] = std::max(lens.weight[pixel], weight);
                 lens.away[pixel] += part * away;

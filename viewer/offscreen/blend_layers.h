@@ -13,7 +13,8 @@
 
 namespace seamward::viewer {
 
-/// What an eye sees of some solids alone: rows from below, `fine` times the pixels of the picture each way. Empty: nothing at all.
+/// What an eye sees of some solids alone: rows from below, `fine` times the pixels of the picture each way. Empty: nothing at
+/// all.
 struct DrawnLayer {
     vtkSmartPointer<vtkUnsignedCharArray> colors;  ///< red, green, blue, alpha
     vtkSmartPointer<vtkFloatArray> depths;         ///< as Sight has them; 1: nothing is seen there

@@ -70,7 +70,8 @@ void save(const QImage& image, const std::filesystem::path& file) {
 
 }  // namespace
 
-void draw_picture(const House& house, const std::string& heading, std::span<const DrawnPath> paths, const PictureRequest& request) {
+void draw_picture(const House& house, const std::string& heading, std::span<const DrawnPath> paths,
+                  const PictureRequest& request) {
     check(house, paths, request);
     std::optional<OwnScreen> screen;
     try {

@@ -38,15 +38,17 @@ struct PictureRequest {
 
     std::filesystem::path file;  ///< ends in .png; replaced when it is there
     int width = 1600, height = 1100;
-    std::size_t rank = 1;            ///< which of the paths is shown, from 1; the others are drawn thin
-    bool more_ways = false;          ///< there are more ways in than those given
-    std::optional<View> view;        ///< nothing: from where the shown way comes
-    std::optional<GapIndex> closeup; ///< nothing: all of the house; otherwise this gap from close by
+    std::size_t rank = 1;             ///< which of the paths is shown, from 1; the others are drawn thin
+    bool more_ways = false;           ///< there are more ways in than those given
+    std::string animals;              ///< whose ways these are, for people: "house mouse"; empty: anything's
+    std::optional<View> view;         ///< nothing: from where the shown way comes
+    std::optional<GapIndex> closeup;  ///< nothing: all of the house; otherwise this gap from close by
 };
 
 /// Draws a described house and its ways in, and writes it as a PNG; `heading` stands above it. Without paths: the house with what
 /// is closed, and that no way in is open. Starts Xvfb for as long as it takes where DISPLAY names no screen that can be drawn on.
 /// To be called where no other thread reads the environment. Throws BadPicture, and leaves nothing behind then.
-void draw_picture(const House& house, const std::string& heading, std::span<const DrawnPath> paths, const PictureRequest& request);
+void draw_picture(const House& house, const std::string& heading, std::span<const DrawnPath> paths,
+                  const PictureRequest& request);
 
 }  // namespace seamward::viewer

@@ -26,7 +26,7 @@ constexpr double led_in = 0.6;       ///< meters into the room behind the last g
 constexpr double tube_radius = 2.9;  ///< units of the picture at the middle of the house
 constexpr double thin_radius = 1.5;
 constexpr double dash_length = 10;
-constexpr double head_size = 20;     ///< of an arrowhead, likewise
+constexpr double head_size = 20;  ///< of an arrowhead, likewise
 constexpr double head_radius = 8.2;
 constexpr double head_spacing = 140;
 constexpr double rim = 1.7;
@@ -149,7 +149,8 @@ std::vector<Point> through_gaps(const House& house, const EntryPath& path) {
         std::vector<Point> through;
         if (gap.value < house.places.size()) through = house.places[gap.value].through;
         if (through.empty() && house.survey[gap].at) through.push_back(*house.survey[gap].at);
-        if (i < path.spaces.size() && house.survey[gap].between[0] != path.spaces[i]) std::reverse(through.begin(), through.end());
+        if (i < path.spaces.size() && house.survey[gap].between[0] != path.spaces[i])
+            std::reverse(through.begin(), through.end());
         line.insert(line.end(), through.begin(), through.end());
     }
     return line;
@@ -235,7 +236,24 @@ std::vector<Point> rounded(const std::vector<Point>& line, double radius) {
     return without_repeats(smooth);
 }
 
-void add_way(ColoredTriangles& all, const std::vector<Point>& line, std::span<const Point> marks, const Sight& sight, double unit) {
+std::vector<Point> part_near(const std::vector<Point>& line, const Point& middle, double reach) {
+    std::vector<Point> fine;
+    for (std::size_t i = 0; i + 1 < line.size(); ++i) {
+        const Vector step = line[i + 1] - line[i];
+        const int pieces = std::clamp(static_cast<int>(length(step) / reach * 40), 1, 4000);
+        for (int piece = 0; piece < pieces; ++piece) fine.push_back(line[i] + step * (static_cast<double>(piece) / pieces));
+    }
+    if (!line.empty()) fine.push_back(line.back());
+    const auto closer = [&](const Point& a, const Point& b) { return distance(a, middle) < distance(b, middle); };
+    const auto nearest = std::min_element(fine.begin(), fine.end(), closer);
+    const auto outside = [&](const Point& at) { return distance(at, middle) > reach; };
+    const auto end = std::find_if(nearest, fine.end(), outside);
+    const auto begin = std::find_if(std::make_reverse_iterator(nearest), fine.rend(), outside).base();
+    return begin < end ? std::vector<Point>(begin, end) : std::vector<Point>{};
+}
+
+void add_way(ColoredTriangles& all, const std::vector<Point>& line, std::span<const Point> marks, const Sight& sight,
+             double unit) {
     if (line.size() < 2) return;
     const double one = sight.pixel(sight.camera().distance) * unit;
     const Vector to_eye = sight.forward() * -1;
@@ -243,8 +261,10 @@ void add_way(ColoredTriangles& all, const std::vector<Point>& line, std::span<co
     add(all, tube(line, (tube_radius + rim) * one), lettering::light_paper, Side::far, to_eye);
     for (const Stance& stance : arrowheads(line, marks, sight, one)) {
         add(all, cone(stance.at, stance.along, head_size * one, head_radius * one), palette::way);
-        add(all, cone(stance.at + stance.along * (0.6 * rim * one), stance.along, (head_size + 2.6 * rim) * one,
-                      (head_radius + 1.3 * rim) * one), lettering::light_paper, Side::far, to_eye);
+        add(all,
+            cone(stance.at + stance.along * (0.6 * rim * one), stance.along, (head_size + 2.6 * rim) * one,
+                 (head_radius + 1.3 * rim) * one),
+            lettering::light_paper, Side::far, to_eye);
     }
 }
 

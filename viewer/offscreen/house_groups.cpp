@@ -170,11 +170,13 @@ Group group_of(Layer layer, const Shell& shell, const Plan& plan, Vector to_eye)
 HouseFrame house_frame(const House& house) {
     Box body = nothing;
     Box all = nothing;
+    double ground = -most;
     for (const Part& part : house.parts) {
         const bool outside = part.layer == Layer::ground || part.layer == Layer::yard;
         for (const Point& at : part.mesh.points) {
             include(all, at);
             if (!outside) include(body, at);
+            if (part.layer == Layer::ground) ground = std::max(ground, at.z);
         }
     }
     if (body.low.x > body.high.x) body = all;
@@ -185,6 +187,7 @@ HouseFrame house_frame(const House& house) {
     frame.origin = {(body.low.x + body.high.x) / 2, (body.low.y + body.high.y) / 2, 0};
     frame.house = {frame.to_scene(body.low), frame.to_scene(body.high)};
     frame.all = {frame.to_scene(all.low), frame.to_scene(all.high)};
+    frame.ground = ground > -most ? ground : frame.all.low.z;  // the scene keeps heights
     return frame;
 }
 
@@ -208,13 +211,15 @@ HouseGroups house_groups(const House& house, const HouseFrame& frame, Vector to_
     return data;
 }
 
-void add_gap_faces(ColoredTriangles& all, const House& house, const HouseFrame& frame, GapIndex gap) {
+void add_gap_faces(ColoredTriangles& all, const House& house, const HouseFrame& frame, GapIndex gap, Vector lit_from) {
     for (const Part& part : house.parts) {
         for (std::size_t i = 0; i < std::min(part.bounds.size(), part.mesh.triangles.size()); ++i) {
             if (part.bounds[i] != gap) continue;
             const auto& [a, b, c] = part.mesh.triangles[i];
             const std::vector<Point>& points = part.mesh.points;
-            all.add({frame.to_scene(points[a]), frame.to_scene(points[b]), frame.to_scene(points[c])}, palette::smallest);
+            const std::array<Point, 3> corners{frame.to_scene(points[a]), frame.to_scene(points[b]), frame.to_scene(points[c])};
+            all.add(corners, palette::smallest);
+            all.add({corners[0], corners[2], corners[1]}, palette::smallest, lit_from);
         }
     }
 }

@@ -18,9 +18,10 @@ namespace seamward::viewer {
 
 /// Where the picture of a house stands. Scene: the house's meters, moved to the middle of the house at x = y = 0.
 struct HouseFrame {
-    Point origin;  ///< of the scene, in the frame of the house
-    Box house;     ///< scene: around the house without the ground and what stands in the yard; never flat
-    Box all;       ///< scene: around all of it
+    Point origin;       ///< of the scene, in the frame of the house
+    Box house;          ///< scene: around the house without the ground and what stands in the yard; never flat
+    Box all;            ///< scene: around all of it
+    double ground = 0;  ///< scene: height of the ground; of the lowest point where the house has none
 
     [[nodiscard]] Point to_scene(const Point& at) const { return {at.x - origin.x, at.y - origin.y, at.z - origin.z}; }
 };
@@ -40,7 +41,8 @@ using HouseGroups = std::array<vtkSmartPointer<vtkPolyData>, group_count>;
 /// toward the eye. O(triangles).
 [[nodiscard]] HouseGroups house_groups(const House& house, const HouseFrame& frame, Vector to_eye);
 
-/// Adds the faces that bound a gap, in the color of the smallest gap; none when it has no solids.
-void add_gap_faces(ColoredTriangles& all, const House& house, const HouseFrame& frame, GapIndex gap);
+/// Adds the faces that bound a gap, in the color of the smallest gap, to be seen from behind as well, lit from there; none when
+/// the gap has no solids.
+void add_gap_faces(ColoredTriangles& all, const House& house, const HouseFrame& frame, GapIndex gap, Vector lit_from);
 
 }  // namespace seamward::viewer

@@ -2,6 +2,7 @@
 #include "offscreen/house_image.h"
 
 #include <QStringList>
+#include <algorithm>
 
 #include "offscreen/blend_layers.h"
 #include "offscreen/drawn_way.h"
@@ -16,20 +17,42 @@ constexpr double lens_reach = 130;             ///< units to each side of the wa
 constexpr double closeup_lens = 170;           ///< the same around a gap seen from close by
 constexpr double sky_reach = 0.55;             ///< meters around a corner that it darkens
 constexpr double closeup_sky = 0.08;           ///< the same, as a share of the picture's height
+constexpr double most_ground = 3.4;            ///< meters of ground that are shown around the house, at most
 constexpr std::int64_t most_fine = 3'000'000;  ///< pixels of a picture up to which each is made of four samples
 
-/// How a group goes into the picture of the whole house: see BlendLayer.
+/// How a group goes into the picture: see BlendLayer.
 struct GroupLook {
     float opacity, edges, least;
-    const char* name;  ///< among what is faded; null: stays
 };
+using Looks = std::array<GroupLook, group_count>;
 
-constexpr std::array<GroupLook, group_count> looks{
-    GroupLook{1.0F, 0.45F, 1.0F, nullptr},      GroupLook{1.0F, 0.75F, 0.5F, nullptr},
-    GroupLook{0.34F, 0.36F, 0.9F, "framing"},   GroupLook{0.20F, 0.34F, 0.3F, "ceilings"},
-    GroupLook{0.76F, 0.80F, 0.3F, "near doors and windows"}, GroupLook{0.70F, 0.75F, 0.2F, "near walls"},
-    GroupLook{0.44F, 0.70F, 0.2F, "roof"},
-};
+/// In the order of the groups: ground, solid, framing, interior, opening, cladding, roof. Of all of the house:
+constexpr Looks whole_house{{{1.0F, 0.45F, 1.0F},
+                             {1.0F, 0.75F, 0.5F},
+                             {0.34F, 0.36F, 0.9F},
+                             {0.20F, 0.34F, 0.3F},
+                             {0.76F, 0.80F, 0.3F},
+                             {0.70F, 0.75F, 0.2F},
+                             {0.44F, 0.70F, 0.2F}}};
+/// Of a gap that is seen from outdoors:
+constexpr Looks outer_gap{{{1, 0.45F, 0.3F},
+                           {1, 0.75F, 0.1F},
+                           {1, 0.75F, 0.1F},
+                           {1, 0.75F, 0.1F},
+                           {1, 0.75F, 0.1F},
+                           {1, 0.75F, 0.1F},
+                           {1, 0.75F, 0.1F}}};
+/// Of a gap inside of the house, where walls and roof are in the way:
+constexpr Looks inner_gap{{{1.0F, 0.45F, 0.3F},
+                           {1.0F, 0.75F, 0.2F},
+                           {0.9F, 0.75F, 0.3F},
+                           {0.5F, 0.60F, 0.2F},
+                           {0.4F, 0.60F, 0.2F},
+                           {0.25F, 0.5F, 0.2F},
+                           {0.14F, 0.4F, 0.2F}}};
+/// Among what is faded; null: stays.
+constexpr std::array<const char*, group_count> names{nullptr,      nullptr, "framing", "ceilings", "near doors and windows",
+                                                     "near walls", "roof"};
 
 std::size_t position(Group group) { return static_cast<std::size_t>(group); }
 
@@ -45,38 +68,52 @@ bool hides(const DrawnLayer& layer, const Point& at, const Sight& sight, int fin
     return depth < 1 && sight.away(depth) < sight.away(at) - thick;
 }
 
-std::vector<BlendLayer> drawn_groups(const HouseGroups& groups, bool closeup, LayerRenderer& renderer) {
+const Looks& looks_of(const House& house, std::optional<GapIndex> closeup) {
+    if (!closeup) return whole_house;
+    const std::array<SpaceIndex, 2>& sides = house.survey[*closeup].between;
+    const bool outer = house.survey[sides[0]].starts_paths() || house.survey[sides[1]].starts_paths();
+    return outer ? outer_gap : inner_gap;
+}
+
+std::vector<BlendLayer> drawn_groups(const HouseGroups& groups, const Looks& looks, LayerRenderer& renderer) {
     std::vector<BlendLayer> layers(group_count);
-    for (std::size_t i = 0; i < group_count; ++i) {
-        layers[i].drawn = renderer.drawn(groups.at(i));
-        layers[i].opacity = closeup ? 1 : looks.at(i).opacity;
-        layers[i].edges = looks.at(i).edges;
-        layers[i].least = closeup ? 0.1F : looks.at(i).least;
-    }
+    for (std::size_t i = 0; i < group_count; ++i)
+        layers[i] = {renderer.drawn(groups.at(i)), looks.at(i).opacity, looks.at(i).edges, looks.at(i).least, {}, {}};
     return layers;
 }
 
-/// Light of the sky on what stays, and the house's shadow on the ground, which ends some meters off.
-void light_up(std::vector<BlendLayer>& layers, const HouseGroups& groups, const HouseFrame& frame, bool closeup, const Sight& sight,
-              int fine) {
+/// Light of the sky on what stays.
+void light_sky(std::vector<BlendLayer>& layers, double reach, const Sight& sight, int fine) {
     std::vector<const DrawnLayer*> lit;
     for (const BlendLayer& layer : layers) {
         if (layer.opacity == 1) lit.push_back(&layer.drawn);
     }
-    const double reach = closeup ? closeup_sky * sight.height() * sight.pixel(sight.camera().distance) : sky_reach;
     const std::vector<float> sky = sky_light(lit, reach, sight, fine);
+    for (BlendLayer& layer : layers) {
+        if (layer.opacity == 1) layer.light = sky;
+    }
+}
+
+/// Meters around the house in which the ground is shown, so that it ends softly before its edge.
+double ground_reach(vtkPolyData& ground, const Box& house) {
+    if (ground.GetNumberOfCells() == 0) return most_ground;
+    const double* bounds = ground.GetBounds();
+    return std::clamp(
+        std::min({house.low.x - bounds[0], bounds[1] - house.high.x, house.low.y - bounds[2], bounds[3] - house.high.y}), 0.8,
+        most_ground);
+}
+
+/// The house's shadow on the ground, which ends some meters off.
+void shade_ground(std::vector<BlendLayer>& layers, const HouseGroups& groups, const HouseFrame& frame, const Sight& sight,
+                  int fine) {
     std::vector<vtkPolyData*> casting;
     for (std::size_t i = 1; i < group_count; ++i) casting.push_back(groups.at(i));
-    const vtkSmartPointer<vtkPolyData>& ground = groups.at(position(Group::ground));
-    const double level = ground->GetNumberOfCells() > 0 ? ground->GetBounds()[5] : 0;
-    std::vector<float> on_ground = ground_light(layers[position(Group::ground)].drawn, casting, frame.house, level, sight, fine);
-    for (std::size_t i = 0; i < on_ground.size(); ++i) on_ground[i] *= sky[i];
-    for (std::size_t i = 0; i < group_count; ++i) {
-        if (layers[i].opacity == 1) layers[i].light = i == position(Group::ground) ? std::move(on_ground) : sky;
-    }
-    if (closeup) return;
+    BlendLayer& ground = layers[position(Group::ground)];
+    const double reach = ground_reach(*groups.at(position(Group::ground)), frame.house);
+    const std::vector<float> light = ground_light(ground.drawn, casting, frame.house, reach, frame.ground, sight, fine);
+    for (std::size_t i = 0; i < light.size(); ++i) ground.light[i] *= light[i];
     for (const Group group : {Group::ground, Group::solid, Group::cladding})
-        layers[position(group)].cover = nearness(layers[position(group)].drawn, frame.house, sight, fine);
+        layers[position(group)].cover = nearness(layers[position(group)].drawn, frame.house, reach, sight, fine);
 }
 
 }  // namespace
@@ -86,8 +123,10 @@ HouseImage house_image(const House& house, const HouseFrame& frame, const HouseG
     const bool closeup = content.closeup.has_value();
     const int fine = static_cast<std::int64_t>(sight.width()) * sight.height() <= most_fine ? 2 : 1;
     LayerRenderer renderer(sight, fine);
-    std::vector<BlendLayer> layers = drawn_groups(groups, closeup, renderer);
-    light_up(layers, groups, frame, closeup, sight, fine);
+    std::vector<BlendLayer> layers = drawn_groups(groups, looks_of(house, content.closeup), renderer);
+    const double picture_height = sight.height() * sight.pixel(sight.camera().distance);
+    light_sky(layers, closeup ? closeup_sky * picture_height : sky_reach, sight, fine);
+    if (!closeup) shade_ground(layers, groups, frame, sight, fine);
 
     HouseImage all;
     for (const Point& at : content.asked) all.hidden.push_back(hides(layers[position(Group::solid)].drawn, at, sight, fine));
@@ -100,7 +139,7 @@ HouseImage house_image(const House& house, const HouseFrame& frame, const HouseG
     layers.push_back(std::move(thin));
 
     ColoredTriangles shown;
-    if (closeup) add_gap_faces(shown, house, frame, *content.closeup);
+    if (closeup) add_gap_faces(shown, house, frame, *content.closeup, sight.forward() * -1);
     add_way(shown, {content.line.begin(), content.line.end()}, content.marks, sight, content.unit);
     const DrawnLayer way = renderer.drawn(shown.data());
     const Lens lens = closeup ? lens_along(content.marks, closeup_lens * content.unit, sight)
@@ -110,11 +149,11 @@ HouseImage house_image(const House& house, const HouseFrame& frame, const HouseG
 }
 
 QString faded_groups(const HouseGroups& groups) {
-    QStringList names;
+    QStringList faded;
     for (std::size_t i = group_count; i-- > 0;) {
-        if (looks.at(i).name != nullptr && groups.at(i)->GetNumberOfCells() > 0) names << QString::fromLatin1(looks.at(i).name);
+        if (names.at(i) != nullptr && groups.at(i)->GetNumberOfCells() > 0) faded << QString::fromLatin1(names.at(i));
     }
-    return names.join(", ");
+    return faded.join(", ");
 }
 
 }  // namespace seamward::viewer

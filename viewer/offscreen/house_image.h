@@ -14,12 +14,12 @@ namespace seamward::viewer {
 
 /// What is drawn beside the house itself. Scene.
 struct HouseImageContent {
-    std::span<const Point> line;                     ///< of the shown way
+    std::span<const Point> line;  ///< of the shown way
     std::span<const std::vector<Point>> other_lines;
-    std::vector<Point> marks;                        ///< gaps of the shown way
-    std::optional<GapIndex> closeup;                 ///< its faces are colored, and only what hides it fades
-    std::vector<Point> asked;                        ///< places of which it is asked whether something that stays hides them
-    double unit = 1;                                 ///< the picture's unit of length in pixels
+    std::vector<Point> marks;         ///< gaps of the shown way
+    std::optional<GapIndex> closeup;  ///< its faces are colored, and only what hides it fades
+    std::vector<Point> asked;         ///< places of which it is asked whether something that stays hides them
+    double unit = 1;                  ///< the picture's unit of length in pixels
 };
 
 /// A house without any words.

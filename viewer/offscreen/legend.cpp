@@ -16,16 +16,16 @@ namespace {
 
 using namespace lettering;
 
-constexpr double margin = 26;   ///< from the picture's edge
-constexpr double pad = 18;      ///< inside of a card
-constexpr double row = 27;      ///< from one line to the next
-constexpr double sign = 40;     ///< what a line's sign takes
-constexpr double apart = 30;    ///< two columns
-constexpr double foot = 30;     ///< what the line under the columns takes
+constexpr double margin = 26;  ///< from the picture's edge
+constexpr double pad = 18;     ///< inside of a card
+constexpr double row = 27;     ///< from one line to the next
+constexpr double sign = 40;    ///< what a line's sign takes
+constexpr double apart = 30;   ///< two columns
+constexpr double foot = 30;    ///< what the line under the columns takes
 constexpr double measures_width = 246, measures_height = 98;
 constexpr double most_in_line = 640;    ///< width of a line, at most
 constexpr double most_in_column = 440;  ///< the same where there are two columns
-constexpr std::size_t most_rows = 5;  ///< of the list, before it takes another column
+constexpr std::size_t most_rows = 5;    ///< of the list, before it takes another column
 constexpr int line_size = 16;
 constexpr double inch = 0.0254;
 
@@ -49,25 +49,33 @@ ScaleBar scale_bar(double per_meter, double most) {
     for (const double length : feet) {
         if (length * 12 * inch * per_meter <= most) bar = {length * 12 * inch, QStringLiteral("%1 ft").arg(length)};
     }
-    const QString metric = bar.meters < 0.3 ? QString::fromStdString(millimeters_text(bar.meters))
-                                            : QStringLiteral("%1 m").arg(bar.meters, 0, 'f', bar.meters < 10 ? 2 : 1);
+    const double millimeters = bar.meters * 1000;
+    const QString metric = millimeters < 10    ? QString::fromStdString(millimeters_text(bar.meters))
+                           : millimeters < 300 ? QStringLiteral("%1 mm").arg(millimeters, 0, 'f', 0)
+                                               : QStringLiteral("%1 m").arg(bar.meters, 0, 'f', bar.meters < 10 ? 2 : 1);
     bar.text += QStringLiteral(" (%1)").arg(metric);
     bar.shown = bar.meters * per_meter;
     return bar;
 }
 
 Legend::Legend(const PictureStory& story, const QSizeF& sheet, bool closeup)
-    : title_(story.heading), way_(story.way), detail_(story.detail), faded_(story.faded), any_way_(!story.steps.empty()),
-      closeup_(closeup), way_passes_(story.way_passes) {
-    scale_at_ = closeup ? QStringLiteral("at the gap")
-                        : any_way_ ? QStringLiteral("at the smallest gap") : QStringLiteral("at mid-house");
+    : title_(story.heading),
+      way_(story.way),
+      detail_(story.detail),
+      faded_(story.faded),
+      any_way_(!story.steps.empty()),
+      closeup_(closeup),
+      way_passes_(story.way_passes) {
+    scale_at_ = closeup    ? QStringLiteral("at the gap")
+                : any_way_ ? QStringLiteral("at the smallest gap")
+                           : QStringLiteral("at mid-house");
     tell(story);
     lay_out(sheet);
 }
 
 void Legend::tell(const PictureStory& story) {
-    const QString closed_text = story.closed.size() == 1 ? QStringLiteral("closed: 1 gap")
-                                                         : QStringLiteral("closed: %1 gaps").arg(story.closed.size());
+    const QString closed_text =
+        story.closed.size() == 1 ? QStringLiteral("closed: 1 gap") : QStringLiteral("closed: %1 gaps").arg(story.closed.size());
     if (closeup_) {
         for (const QString& note : story.notes) list_.push_back({Sign::none, {}, note, {}});
         key_.push_back({Sign::faces, {}, QStringLiteral("sides of the gap"), {}});
@@ -75,7 +83,8 @@ void Legend::tell(const PictureStory& story) {
         return;
     }
     for (const PictureStory::Step& step : story.steps) {
-        list_.push_back({step.smallest ? Sign::smallest_number : Sign::number, step.number, step.name, step.width, step.smallest});
+        list_.push_back(
+            {step.smallest ? Sign::smallest_number : Sign::number, step.number, step.name, step.width, step.smallest});
     }
     if (!any_way_) {
         for (const PictureStory::Closed& closed : story.closed) list_.push_back({Sign::tick, {}, closed.name, {}});
@@ -84,8 +93,11 @@ void Legend::tell(const PictureStory& story) {
     key_.push_back({Sign::way, {}, QStringLiteral("the way in shown"), {}});
     key_.push_back({Sign::ring, {}, QStringLiteral("its smallest gap"), {}});
     if (story.other_ways > 0) {
-        key_.push_back({Sign::other_ways, {}, story.other_ways == 1 ? QStringLiteral("another way in")
-                                                                    : QStringLiteral("%1 other ways in").arg(story.other_ways), {}});
+        key_.push_back(
+            {Sign::other_ways,
+             {},
+             story.other_ways == 1 ? QStringLiteral("another way in") : QStringLiteral("%1 other ways in").arg(story.other_ways),
+             {}});
     }
     if (!story.closed.empty()) key_.push_back({Sign::tick, {}, closed_text, {}});
 }
@@ -94,7 +106,8 @@ double Legend::width_of_lines(std::size_t first, std::size_t last) const {
     double most = 0;
     for (std::size_t i = first; i < std::min(last, list_.size()); ++i) {
         const double size = list_[i].size.isEmpty() ? 0 : width_of(words(line_size - 1), list_[i].size) + 12;
-        most = std::max(most, (list_[i].sign == Sign::none ? 0 : sign) + width_of(words(line_size, list_[i].strong), list_[i].text) + size);
+        most = std::max(
+            most, (list_[i].sign == Sign::none ? 0 : sign) + width_of(words(line_size, list_[i].strong), list_[i].text) + size);
     }
     return std::ceil(most) + 4;
 }
@@ -124,7 +137,8 @@ void Legend::lay_out(const QSizeF& sheet) {
     const double inside = std::min(std::max(total, faded_width), room);
     const double height = static_cast<double>(std::max(rows_, key_.size())) * row + (faded_.isEmpty() ? 0 : foot) + 2 * pad - 8;
     card_ = QRectF(margin, sheet.height() - margin - height, inside + 2 * pad, height);
-    measures_ = QRectF(margin + whole - measures_width, sheet.height() - margin - measures_height, measures_width, measures_height);
+    measures_ =
+        QRectF(margin + whole - measures_width, sheet.height() - margin - measures_height, measures_width, measures_height);
     double left = card_.left() + pad;
     const double top = card_.top() + pad - 4;
     for (const double width : widths) {
@@ -136,6 +150,7 @@ void Legend::lay_out(const QSizeF& sheet) {
 }
 
 void Legend::paint(QPainter& painter, const OrbitCamera& camera, double per_meter) const {
+    if (closeup_) paint_card(painter, heading_.adjusted(-12, -6, 16, 2), QColor(255, 253, 249, 225), palette::hairline, 12);
     write(painter, title(), palette::ink, QRectF(heading_.topLeft(), QSizeF(heading_.width(), 42)), title_);
     const QRectF line(heading_.left(), heading_.top() + 44, heading_.width(), 30);
     const double bold = width_of(words(19, true), way_) + 2;
@@ -163,7 +178,7 @@ void Legend::paint(QPainter& painter, const OrbitCamera& camera, double per_mete
     }
     if (!faded_.isEmpty()) {
         painter.setPen(QPen(palette::hairline, 1));
-        painter.drawLine(foot_.topLeft() - QPointF(0, 3), foot_.topRight() - QPointF(0, 3));
+        if (!list_.empty() || !key_.empty()) painter.drawLine(foot_.topLeft() - QPointF(0, 3), foot_.topRight() - QPointF(0, 3));
         write(painter, slanted(14), palette::soft_ink, foot_.adjusted(0, 2, 0, 2), faded_);
     }
     paint_card(painter, measures_, QColor(255, 253, 249, 240), palette::hairline, 12);
@@ -177,7 +192,8 @@ void Legend::paint_line(QPainter& painter, const Line& line, const QRectF& place
     const QFont size_font = words(line_size - 1);
     const double left = place.left() + (line.sign == Sign::none ? 0 : sign - 6);
     const double size = line.size.isEmpty() ? 0 : width_of(size_font, line.size) + 3;
-    const double taken = std::min(width_of(font, line.text) + 2, std::max(place.right() - left - (size > 0 ? size + 10 : 0), 30.0));
+    const double taken =
+        std::min(width_of(font, line.text) + 2, std::max(place.right() - left - (size > 0 ? size + 10 : 0), 30.0));
     write(painter, font, palette::ink, QRectF(left, place.top(), taken, row), line.text);
     if (size > 0) write(painter, size_font, palette::soft_ink, QRectF(left + taken + 9, place.top(), size, row), line.size);
 }
@@ -229,7 +245,7 @@ void Legend::paint_scale(QPainter& painter, double per_meter) const {
 void Legend::paint_north(QPainter& painter, const OrbitCamera& camera) const {
     constexpr double radius = 26;
     const QPointF middle(measures_.right() - radius - 20, measures_.center().y());
-    const double flat = std::max(std::sin(camera.elevation), 0.3);
+    const double flat = std::max(std::abs(std::sin(camera.elevation)), 0.3);
     const QPointF north(std::cos(camera.azimuth), std::sin(camera.azimuth));  // to the right, and down the page
     const auto on_ground = [&](double along, double across) {
         const QPointF turned(north.x() * along - north.y() * across, north.y() * along + north.x() * across);
@@ -246,7 +262,8 @@ void Legend::paint_north(QPainter& painter, const OrbitCamera& camera) const {
     painter.setBrush(light_paper);
     painter.drawPolygon(light.data(), static_cast<int>(light.size()));
     const QPointF letter = on_ground(1, 0) + north * 11;
-    write(painter, words(14, true), palette::ink, QRectF(letter - QPointF(10, 10), QSizeF(20, 20)), QStringLiteral("N"), Qt::AlignCenter);
+    write(painter, words(14, true), palette::ink, QRectF(letter - QPointF(10, 10), QSizeF(20, 20)), QStringLiteral("N"),
+          Qt::AlignCenter);
 }
 
 }  // namespace seamward::viewer

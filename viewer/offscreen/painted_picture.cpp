@@ -21,9 +21,9 @@ namespace {
 
 constexpr double corner_radius = 0.05;  ///< meters: how round the drawn way's corners are
 constexpr double closeup_radius = 0.004;
-constexpr double margin = 26;                ///< units from the picture's edge
+constexpr double margin = 26;                 ///< units from the picture's edge
 constexpr QSizeF whereabouts_size(300, 196);  ///< of the small picture of all of the house
-constexpr double closeup_cut = 0.45;         ///< share of the way to a gap seen from close by where the picture begins
+constexpr double closeup_cut = 0.45;          ///< share of the way to a gap seen from close by where the picture begins
 
 /// Points of the house that are farthest in one of many directions: what has to be inside of the picture.
 std::vector<Point> farthest_points(const House& house, const HouseFrame& frame) {
@@ -87,9 +87,8 @@ Plan planned(const House& house, const std::string& heading, std::span<const Dra
     if (request.closeup) {
         plan.story = story_of_gap(house, plan.frame, *request.closeup);
         plan.lines.clear();
-        plan.story.way_passes =
-            !paths.empty() && std::ranges::find(paths[request.rank - 1].way.path.gaps, *request.closeup) !=
-                                  paths[request.rank - 1].way.path.gaps.end();
+        plan.story.way_passes = !paths.empty() && std::ranges::find(paths[request.rank - 1].way.path.gaps, *request.closeup) !=
+                                                      paths[request.rank - 1].way.path.gaps.end();
         if (!plan.story.way_passes) plan.line.clear();
     } else {
         plan.story = story_of_way(house, plan.frame, paths, request, plan.line);
@@ -139,7 +138,8 @@ QImage drawn(Plan& plan, const HouseGroups& groups, const Sight& sight) {
 }
 
 /// A small picture of all of the house, with a ring where the gap is.
-void paint_whereabouts(QPainter& painter, const Plan& plan, const HouseGroups& groups, const OrbitCamera& camera, const QRectF& place) {
+void paint_whereabouts(QPainter& painter, const Plan& plan, const HouseGroups& groups, const OrbitCamera& camera,
+                       const QRectF& place) {
     const QSize size = (place.size() * plan.unit).toSize();
     const QRectF part(10, 8, place.width() - 20, place.height() - 16);
     OrbitCamera wide;
@@ -169,6 +169,10 @@ PaintedPicture painted_picture(const House& house, const std::string& heading, s
     const QRectF part(margin + 10, first.heading().bottom() + 4, sheet.width() - 2 * margin - 20,
                       first.card().top() - first.heading().bottom() - 24);
     const OrbitCamera camera = camera_of(plan, paths, part);
+    if (closeup && !plan.line.empty()) {
+        const double reach = 0.55 * camera.distance * std::tan(OrbitCamera::view_angle / 2) * 2;
+        plan.line = part_near(plan.line, plan.marks().empty() ? plan.line.front() : plan.marks().front(), reach);
+    }
     const HouseGroups groups = house_groups(house, plan.frame, {std::cos(camera.azimuth), std::sin(camera.azimuth), 0});
     const QString faded = faded_groups(groups);
     if (!closeup) plan.story.faded = faded.isEmpty() ? QString() : QStringLiteral("Faded to show the inside: %1.").arg(faded);

@@ -20,8 +20,8 @@ struct PaintedPicture {
     std::vector<QRectF> taken;  ///< by the heading and the cards
 };
 
-/// The picture that draw_picture() writes. Needs an application object of Qt's and a screen that OpenGL draws on. Throws BadPicture
-/// when OpenGL fails. `request.rank` and `request.closeup` must exist.
+/// The picture that draw_picture() writes. Needs an application object of Qt's and a screen that OpenGL draws on. Throws
+/// BadPicture when OpenGL fails. `request.rank` and `request.closeup` must exist.
 [[nodiscard]] PaintedPicture painted_picture(const House& house, const std::string& heading, std::span<const DrawnPath> paths,
                                              const PictureRequest& request);
 

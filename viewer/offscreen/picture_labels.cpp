@@ -16,16 +16,16 @@ namespace {
 using namespace lettering;
 using Kind = PlacedLabel::Kind;
 
-constexpr double disc = 13;       ///< radius of a number's disc
-constexpr double ring = 13;       ///< radius of the ring around the smallest gap
-constexpr double dot = 8;         ///< what a dot takes
+constexpr double disc = 13;  ///< radius of a number's disc
+constexpr double dot = 8;    ///< what a dot takes
 constexpr double tick = 17;
-constexpr double box_width = 360; ///< of the smallest gap's words, at most
+constexpr double box_width = 400;  ///< of the smallest gap's words, at most
 constexpr double pad_x = 13, pad_y = 9;
 constexpr int name_size = 17, small_size = 15;
 
 QSizeF wrapped(const QFont& font, const QString& text, double width) {
-    return text.isEmpty() ? QSizeF(0, 0) : QFontMetricsF(font).boundingRect(QRectF(0, 0, width, 400), Qt::TextWordWrap, text).size();
+    return text.isEmpty() ? QSizeF(0, 0)
+                          : QFontMetricsF(font).boundingRect(QRectF(0, 0, width, 400), Qt::TextWordWrap, text).size();
 }
 
 /// From the left edge of the smallest gap's box to its words: past the bar and the number.
@@ -142,7 +142,7 @@ void paint_leader(QPainter& painter, const PlacedLabel& label) {
                       std::clamp(label.anchor.y(), inside.top(), std::max(inside.top(), inside.bottom())));
     const QPointF step = end - label.anchor;
     const double size = std::hypot(step.x(), step.y());
-    const double symbol = label.kind == Kind::smallest ? ring + 2 : label.kind == Kind::step ? (label.is_smallest ? ring : 6) : 3;
+    const double symbol = label.kind == Kind::smallest ? label.ring + 2 : label.kind == Kind::step ? 6 : 3;
     if (size <= symbol) return;
     const QPointF begin = label.anchor + step * (symbol / size);
     painter.setPen(QPen(light_paper, 4, Qt::SolidLine, Qt::RoundCap));
@@ -155,7 +155,8 @@ void paint_smallest(QPainter& painter, const PlacedLabel& label) {
     const QRectF& place = label.place;
     paint_card(painter, place, light_paper, palette::smallest, 9);
     const double first = QFontMetricsF(words(name_size, true)).height();
-    if (!label.number.isEmpty()) paint_disc(painter, QPointF(place.left() + pad_x + disc, place.top() + pad_y + first / 2 + 1), disc, label.number, true);
+    if (!label.number.isEmpty())
+        paint_disc(painter, QPointF(place.left() + pad_x + disc, place.top() + pad_y + first / 2 + 1), disc, label.number, true);
     const double left = label.number.isEmpty() ? pad_x : words_in_box;
     const QRectF inside = place.adjusted(left, pad_y, -pad_x + 2, -pad_y);
     painter.setPen(palette::ink);
@@ -192,9 +193,9 @@ std::vector<PlacedLabel> placed_labels(const PictureStory& story, std::span<cons
         if (!step.at) continue;
         const auto at = layout.shown(*step.at);
         if (!at) continue;
-        layout.keep_clear(*at, step.smallest ? ring + 3 : dot);
+        layout.keep_clear(*at, step.smallest ? story.ring + 3 : dot);
         if (step.smallest) {
-            smallest.push_back({Kind::smallest, step.number, step.name, smallest_words(story, step), *at, {}, true});
+            smallest.push_back({Kind::smallest, step.number, step.name, smallest_words(story, step), *at, {}, true, story.ring});
         } else {
             others.push_back({Kind::step, step.number, {}, {}, *at});
         }
@@ -233,7 +234,7 @@ void paint_labels(QPainter& painter, std::span<const PlacedLabel> labels) {
     }
     for (const PlacedLabel& label : labels) {
         if (label.kind == Kind::step) paint_dot(painter, label.anchor);
-        if (label.kind == Kind::smallest) paint_ring(painter, label.anchor, ring);
+        if (label.kind == Kind::smallest) paint_ring(painter, label.anchor, label.ring);
     }
     for (const PlacedLabel& label : labels) {
         switch (label.kind) {

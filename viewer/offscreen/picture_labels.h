@@ -19,11 +19,12 @@ struct PlacedLabel {
     QPointF anchor;  ///< the point in the picture that it speaks of
     QRectF place;
     bool is_smallest = false;
+    double ring = 0;         ///< radius of the ring around the smallest gap
     bool is_hidden = false;  ///< of a tick: what it marks lies behind something
 };
 
-/// Places for the labels of a story: inside of `area`, off `taken`, none over another; one for which there is no such place is left
-/// out (the legend has it). `line` is the shown way.
+/// Places for the labels of a story: inside of `area`, off `taken`, none over another; one for which there is no such place is
+/// left out (the legend has it). `line` is the shown way.
 [[nodiscard]] std::vector<PlacedLabel> placed_labels(const PictureStory& story, std::span<const Point> line,
                                                      const OrbitCamera& camera, const QSizeF& sheet, const QRectF& area,
                                                      std::span<const QRectF> taken);

@@ -15,7 +15,7 @@ namespace {
 QString plain(const std::string& text) { return QString::fromStdString(text).simplified(); }
 
 QString closed_words(std::size_t count) {
-    if (count == 0) return QStringLiteral("nothing had to be closed");
+    if (count == 0) return QStringLiteral("no gap is closed");
     return count == 1 ? QStringLiteral("1 gap is closed") : QStringLiteral("%1 gaps are closed").arg(count);
 }
 
@@ -67,10 +67,11 @@ PictureStory story_of_way(const House& house, const HouseFrame& frame, std::span
                           const PictureRequest& request, std::span<const Point> line) {
     PictureStory story;
     tell_closed(story, house, frame);
+    const QString whose = request.animals.empty() ? QString() : QStringLiteral(" for %1").arg(plain(request.animals));
     if (paths.empty()) {
         tell_rooms(story, house, frame, std::nullopt);
-        story.way = QStringLiteral("No open way in");
-        story.detail = QStringLiteral("what is open leads into no room; %1").arg(closed_words(story.closed.size()));
+        story.way = QStringLiteral("No open way in%1").arg(whose);
+        story.detail = closed_words(story.closed.size());
         return story;
     }
     const RankedPath& way = paths[request.rank - 1].way;
@@ -79,7 +80,7 @@ PictureStory story_of_way(const House& house, const HouseFrame& frame, std::span
     const QString of_how_many = QString::number(paths.size()) + (request.more_ways ? QStringLiteral(" or more") : QString());
     const QString from = plain(survey[way.path.from()].label());
     const QString to = plain(survey[way.path.to()].label());
-    story.way = QStringLiteral("Way %1 of %2: %3 to %4").arg(QString::number(request.rank), of_how_many, from, to);
+    story.way = QStringLiteral("Way %1 of %2%3: %4 to %5").arg(QString::number(request.rank), of_how_many, whose, from, to);
     story.detail = QStringLiteral("smallest gap %1").arg(gap_width_text(survey[way.pinch_gap]));
     for (std::size_t i = 0; i < way.path.gaps.size(); ++i) {
         const GapIndex gap = way.path.gaps[i];
@@ -100,12 +101,12 @@ PictureStory story_of_gap(const House& house, const HouseFrame& frame, GapIndex 
     PictureStory story;
     const Gap& gap = house.survey[index];
     const auto at = gap_middle(house, index);
-    const QString width = gap_width_text(gap);
+    const QString width = is_shut(gap.shape) ? QStringLiteral("closed") : gap_width_text(gap);
     story.way = plain(gap.label());
-    story.detail = is_shut(gap.shape) ? QStringLiteral("closed") : QStringLiteral("%1, %2").arg(shape_word(gap.shape), width);
+    story.detail = QStringLiteral("%1, %2").arg(shape_word(gap.shape), width);
     story.steps.push_back({{}, plain(gap.label()), width, at ? std::optional(frame.to_scene(*at)) : std::nullopt, true});
     story.notes << joined(house.survey, gap);
-    if (gap.count > 1) story.notes << QStringLiteral("%1 alike; the picture shows one").arg(gap.count);
+    if (gap.count > 1) story.notes << QStringLiteral("one of %1 alike").arg(gap.count);
     if (gap.depth) story.notes << QStringLiteral("%1 deep").arg(width_words(*gap.depth));
     if (!gap.substrates.empty()) {
         QStringList sides;
@@ -113,6 +114,7 @@ PictureStory story_of_gap(const House& house, const HouseFrame& frame, GapIndex 
         story.notes << QStringLiteral("its sides: %1").arg(sides.join(", "));
     }
     tell_smallest(story, gap, "clear width");
+    story.ring = 34;
     return story;
 }
 

@@ -39,6 +39,7 @@ struct PictureStory {
     QString way;     ///< "Way 1 of 3: yard to kitchen"; or what there is to say instead
     QString detail;  ///< "smallest gap 3/64 in (1.2 mm)"
     std::vector<Step> steps;
+    double ring = 13;       ///< radius of the ring around the smallest gap, units
     QString width_word;     ///< before the width of the smallest gap: "smallest gap"
     QString smallest_feel;  ///< "between a card and a dime": its width in things at hand
     QString smallest_note;  ///< "never close: smoke has to leave"; may be empty
@@ -47,8 +48,8 @@ struct PictureStory {
     std::vector<Closed> closed;
     std::size_t other_ways = 0;
     bool way_passes = false;  ///< the shown way goes through the gap seen from close by
-    QStringList notes;  ///< of a gap seen from close by, a line each
-    QString faded;      ///< "Faded to show the inside: roof, near walls."; may be empty
+    QStringList notes;        ///< of a gap seen from close by, a line each
+    QString faded;            ///< "Faded to show the inside: roof, near walls."; may be empty
 };
 
 /// The story of the way shown (null: there is none). `line`: how it is drawn.

@@ -40,7 +40,13 @@ Extent extent_of(const OrbitCamera& camera, std::span<const Point> points, doubl
 }
 
 /// Meters from the lower to the upper edge of the picture of a gap.
-double closeup_height(double width) { return std::clamp(170 * width, 0.5, 2.5); }
+double closeup_height(const Shape& shape) {
+    double size = 170 * clear_width(shape);
+    if (const auto* hole = std::get_if<Hole>(&shape)) size = 24 * hole->diameter;
+    if (const auto* ring = std::get_if<Ring>(&shape)) size = 14 * (ring->around + 2 * ring->width);
+    if (const auto* mesh = std::get_if<Mesh>(&shape); mesh != nullptr && mesh->area) size = 4 * std::sqrt(*mesh->area);
+    return std::clamp(size, 0.4, 2.5);
+}
 
 }  // namespace
 
@@ -94,11 +100,13 @@ OrbitCamera view_of_gap(const House& house, const HouseFrame& frame, GapIndex ga
     const double whole = length(out);
     const double level = std::hypot(out.x, out.y);
     const bool upright = whole > 0 && std::abs(out.z) > 0.7 * whole;
-    camera.elevation = !upright ? 0.42 : out.z > 0 ? 0.85 : 0.10;  // an opening that looks down is seen from low
     if (level < 0.15 * whole) out = {at.x, at.y, 0};
-    if (std::hypot(out.x, out.y) > 1e-6) camera.azimuth = std::atan2(out.y, out.x) - 0.55;
+    if (std::hypot(out.x, out.y) > 1e-6) camera.azimuth = std::atan2(out.y, out.x) + 0.55;  // lit from the left
     camera.focus = at;
-    camera.distance = closeup_height(clear_width(house.survey[gap].shape)) / 2 / std::tan(OrbitCamera::view_angle / 2);
+    camera.distance = closeup_height(house.survey[gap].shape) / 2 / std::tan(OrbitCamera::view_angle / 2);
+    camera.elevation = !upright ? 0.42 : out.z > 0 ? 0.85 : -0.5;  // an opening that looks down is seen from below, ...
+    const double over_ground = at.z - frame.ground - 0.12;         // ... but never from under the ground
+    camera.elevation = std::max(camera.elevation, -std::asin(std::clamp(over_ground / camera.distance, -0.1, 1.0)));
     return camera;
 }
 

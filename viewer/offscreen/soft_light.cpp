@@ -23,8 +23,7 @@ constexpr int sky_samples = 14;
 constexpr double shadow_cell = 0.04;  ///< meters
 constexpr double shadow_blur = 0.16;  ///< meters
 constexpr double shadow_dark = 0.30;
-constexpr double whole_ground = 0.8;  ///< meters around the house where the ground is whole
-constexpr double ground_ends = 3.4;   ///< meters around the house where it ends
+constexpr double whole_share = 0.24;  ///< of the reach around a house: there all is shown whole
 
 std::size_t index(int x, int y, int width) {
     return static_cast<std::size_t>(y) * static_cast<std::size_t>(width) + static_cast<std::size_t>(x);
@@ -42,7 +41,8 @@ std::vector<float> nearest_depths(std::span<const DrawnLayer* const> layers, con
                 float& nearest = depths[index(x, y, width)];
                 for (int j = 0; j < fine; ++j) {
                     const std::size_t first = index(x * fine, (height - 1 - y) * fine + j, width * fine);
-                    for (int i = 0; i < fine; ++i) nearest = std::min(nearest, layer->depth()[first + static_cast<std::size_t>(i)]);
+                    for (int i = 0; i < fine; ++i)
+                        nearest = std::min(nearest, layer->depth()[first + static_cast<std::size_t>(i)]);
                 }
             }
         });
@@ -66,7 +66,8 @@ Spiral spiral(double turn) {
 class Sky {
 public:
     Sky(const std::vector<float>& depths, double reach, const Sight& sight) : depths_(depths), sight_(sight), reach_(reach) {
-        for (std::size_t i = 0; i < spirals_.size(); ++i) spirals_.at(i) = spiral(static_cast<double>(i) * 2 * std::numbers::pi / 16);
+        for (std::size_t i = 0; i < spirals_.size(); ++i)
+            spirals_.at(i) = spiral(static_cast<double>(i) * 2 * std::numbers::pi / 16);
         places_.resize(depths.size());
         for_rows(sight.height(), [&](int y) {
             for (int x = 0; x < sight.width(); ++x) {
@@ -94,7 +95,8 @@ public:
             const Vector off = places_[there] - at;
             const double squared = dot(off, off);
             if (squared > reach_ * reach_) continue;
-            taken += std::max(0.0, dot(off, normal) - reach_ * 0.01 - 0.0006 * away) / (squared + reach_ * reach_ * 0.013) * reach_;
+            taken +=
+                std::max(0.0, dot(off, normal) - reach_ * 0.01 - 0.0006 * away) / (squared + reach_ * reach_ * 0.013) * reach_;
         }
         return static_cast<float>(std::max(0.0, 1 - sky_strength * taken / sky_samples));
     }
@@ -141,7 +143,8 @@ std::vector<float> smoothed(const std::vector<float>& light, const std::vector<f
             for (int j = std::max(0, y - 2); j < std::min(sight.height(), y + 2); ++j) {
                 for (int i = std::max(0, x - 2); i < std::min(width, x + 2); ++i) {
                     const std::size_t there = index(i, j, width);
-                    if (depths[there] >= 1 || std::abs(sight.away(static_cast<double>(depths[there])) - away) > reach / 4) continue;
+                    if (depths[there] >= 1 || std::abs(sight.away(static_cast<double>(depths[there])) - away) > reach / 4)
+                        continue;
                     sum += light[there];
                     count += 1;
                 }
@@ -155,12 +158,12 @@ std::vector<float> smoothed(const std::vector<float>& light, const std::vector<f
 /// A map of the ground, seen from above: how much of it is in shadow.
 class ShadowMap {
 public:
-    ShadowMap(std::span<vtkPolyData* const> casting, const Box& house, double level, Vector sun)
-        : low_{house.low.x - ground_ends, house.low.y - ground_ends, level} {
-        const double across = std::max(house.high.x - house.low.x, house.high.y - house.low.y) + 2 * ground_ends;
+    ShadowMap(std::span<vtkPolyData* const> casting, const Box& house, double reach, double level, Vector sun)
+        : low_{house.low.x - reach, house.low.y - reach, level} {
+        const double across = std::max(house.high.x - house.low.x, house.high.y - house.low.y) + 2 * reach;
         cell_ = std::max(shadow_cell, across / 1500);
-        const QSize size(static_cast<int>((house.high.x - house.low.x + 2 * ground_ends) / cell_) + 1,
-                         static_cast<int>((house.high.y - house.low.y + 2 * ground_ends) / cell_) + 1);
+        const QSize size(static_cast<int>((house.high.x - house.low.x + 2 * reach) / cell_) + 1,
+                         static_cast<int>((house.high.y - house.low.y + 2 * reach) / cell_) + 1);
         QImage map(size, QImage::Format_Grayscale8);
         map.fill(0);
         QPainter painter(&map);
@@ -265,19 +268,19 @@ std::vector<float> sky_light(std::span<const DrawnLayer* const> layers, double r
     return smoothed(light, depths, reach, sight);
 }
 
-std::vector<float> ground_light(const DrawnLayer& ground, std::span<vtkPolyData* const> casting, const Box& house, double level,
-                                const Sight& sight, int fine) {
+std::vector<float> ground_light(const DrawnLayer& ground, std::span<vtkPolyData* const> casting, const Box& house, double reach,
+                                double level, const Sight& sight, int fine) {
     if (ground.empty()) return {};
-    const ShadowMap shadow(casting, house, level, sun_of(sight));
+    const ShadowMap shadow(casting, house, reach, level, sun_of(sight));
     return over_places(ground, sight, fine, [&](const Point& at) { return static_cast<float>(1 - shadow_dark * shadow.at(at)); });
 }
 
-std::vector<float> nearness(const DrawnLayer& layer, const Box& house, const Sight& sight, int fine) {
+std::vector<float> nearness(const DrawnLayer& layer, const Box& house, double reach, const Sight& sight, int fine) {
     if (layer.empty()) return {};
     return over_places(layer, sight, fine, [&](const Point& at) {
         const double off_x = std::max({house.low.x - at.x, at.x - house.high.x, 0.0});
         const double off_y = std::max({house.low.y - at.y, at.y - house.high.y, 0.0});
-        const double share = std::clamp((std::hypot(off_x, off_y) - whole_ground) / (ground_ends - whole_ground), 0.0, 1.0);
+        const double share = std::clamp((std::hypot(off_x, off_y) / reach - whole_share) / (1 - whole_share), 0.0, 1.0);
         return static_cast<float>(1 - share * share * (3 - 2 * share));
     });
 }
