@@ -45,14 +45,14 @@ public:
     BoxPanels box(const std::string& what, const Frame& frame, Point2 least, Point2 most, double back, double front,
                   bool has_back, bool has_front) {
         const double inner_back = has_back ? back + plate : back, inner_front = has_front ? front - plate : front;
-        Prism sides = prism(frame, rectangle(least, most), inner_back, inner_front);
+        Prism sides = plain_prism(frame, rectangle(least, most), inner_back, inner_front);
         sides.cuts = {rectangle(least + Point2{plate, plate}, most - Point2{plate, plate})};
         sides.gap_of_cut.resize(1);
         add(what + "-sides", std::move(sides));
         BoxPanels out;
         const auto end = [&](const char* which, double from, double to) {
             Skin skin{.name = name_, .frame = frame, .back = from, .front = to, .extent = rectangle(least, most)};
-            skin.panels.push_back(add(what + which, prism(frame, rectangle(least, most), from, to)));
+            skin.panels.push_back(add(what + which, plain_prism(frame, rectangle(least, most), from, to)));
             return skin;
         };
         if (has_back) out.back = end("-back", back, back + plate);
@@ -62,14 +62,6 @@ public:
 
     std::size_t add(const std::string& what, Prism made) {
         return layout_.add_panel(feature_.id + "/" + what, name_, "metal", Layer::fixture, std::move(made));
-    }
-
-    static Prism prism(const Frame& frame, const Loop& outline, double back, double front) {
-        Prism out;
-        out.frame = frame;
-        out.outline = outline;
-        out.heights = {{back}, {front}};
-        return out;
     }
 
     /// A gap in the end of a box.
@@ -289,9 +281,9 @@ void place_roof_pipe(Cutter& cutter, const FeatureDescription& feature, const Sk
     add_tube(made, roof.frame, at, radius,
              {{Height{low}, {}}, {roof.height(roof.back), {}}, {roof.height(roof.front), gap}, {Height{high}, {}}});
     const Loop round = around_circle(at, radius, pipe_sides);
-    made.add("foot", Enclosure::prism(roof.frame, round, low - plate, low));
+    made.add("foot", plain_prism(roof.frame, round, low - plate, low));
     Skin top{.name = "mouth", .frame = roof.frame, .back = high, .front = high + plate, .extent = round};
-    top.panels.push_back(made.add("mouth", Enclosure::prism(roof.frame, round, high, high + plate)));
+    top.panels.push_back(made.add("mouth", plain_prism(roof.frame, round, high, high + plate)));
     made.gap_in(top, mouth, at, layout.outdoors, air, true);
     const Frame upright{{at.x, at.y, 0}, {1, 0, 0}, {0, 0, 1}, {0, -1, 0}};
     layout.set_middle(air, upright, {rectangle({-radius / 2, low}, {radius / 2, high}), {}});
@@ -315,7 +307,7 @@ void place_floor_well(Cutter& cutter, const FeatureDescription& feature) {
     const Frame frame = level_frame(layout.stories.front().floor);
     cutter.cut(feature, layout.stories.front().floor_skin, rectangle(at - half, at + half), {});
     Skin grate{.name = "grate", .frame = frame, .back = -0.004, .front = 0, .extent = rectangle(at - half, at + half)};
-    grate.panels.push_back(made.add("grate", Enclosure::prism(frame, grate.extent, -0.004, 0)));
+    grate.panels.push_back(made.add("grate", plain_prism(frame, grate.extent, -0.004, 0)));
     (void)made.box("well", frame, at - half, at + half, layout.ground - 0.3, -0.004, true, false);
     GapSizes one = sizes;
     one.count = 1;

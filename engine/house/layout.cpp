@@ -71,6 +71,15 @@ SpaceIndex WallCavity::at(Point2 p) const {
     return {};
 }
 
+Prism plain_prism(const Frame& frame, Loop outline, double back, double front, const Slant& slant) {
+    Prism prism;
+    prism.frame = frame;
+    prism.outline = std::move(outline);
+    prism.heights = {{back}, {front}};
+    prism.slant = slant;
+    return prism;
+}
+
 Loop rectangle(Point2 least, Point2 most) { return {least, {most.x, least.y}, most, {least.x, most.y}}; }
 
 Loop around_circle(Point2 middle, double radius, int sides) {

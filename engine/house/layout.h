@@ -169,6 +169,8 @@ void lay_out_roof(Layout& layout);
 void lay_out_yard(Layout& layout);
 void lay_out_features(Layout& layout);
 
+/// A figure without cuts, pulled from one height to another.
+[[nodiscard]] Prism plain_prism(const Frame& frame, Loop outline, double back, double front, const Slant& slant = {});
 /// A rectangle, counterclockwise.
 [[nodiscard]] Loop rectangle(Point2 least, Point2 most);
 /// A regular polygon about a point, such that circles of that radius fit into it and touch all sides; corners first at half a

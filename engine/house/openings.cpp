@@ -71,11 +71,7 @@ private:
     }
 
     [[nodiscard]] Prism upright(const Loop& outline, double back, double front) const {
-        Prism prism;
-        prism.frame = wall_.frame;
-        prism.outline = outline;
-        prism.heights = {{back}, {front}};
-        return prism;
+        return plain_prism(wall_.frame, outline, back, front);
     }
 
     /// The sill's three sheets; its air is a space of its own. Answers the height of its upper side.

@@ -157,12 +157,8 @@ private:
 
     std::size_t add_upright(const WallLayout& at, const std::string& id, const std::string& name, const std::string& material,
                             Layer layer, double low, double high, double back, double front, const Slant& slant) {
-        Prism prism;
-        prism.frame = at.frame;
-        prism.outline = rectangle({slant.left, low}, {slant.right, high});
-        prism.heights = {{back}, {front}};
-        prism.slant = slant;
-        return layout_.add_panel(id, name, material, layer, std::move(prism));
+        return layout_.add_panel(id, name, material, layer,
+                                 plain_prism(at.frame, rectangle({slant.left, low}, {slant.right, high}), back, front, slant));
     }
 
     /// What fills the wedge between something upright and the roof's lower side.

@@ -66,12 +66,7 @@ private:
     }
 
     Prism upright(const Loop& outline, double back, double front, bool slanted) const {
-        Prism prism;
-        prism.frame = wall_.frame;
-        prism.outline = outline;
-        prism.heights = {{back}, {front}};
-        if (slanted) prism.slant = wall_.slant;
-        return prism;
+        return plain_prism(wall_.frame, outline, back, front, slanted ? wall_.slant : Slant());
     }
 
     void cut(Prism& prism, const Loop& loop) const {

@@ -130,10 +130,8 @@ private:
         flange.gap_of_back = joint;
         layout_.add_panel(id + "-flange", name, "metal", Layer::cladding, std::move(flange));
 
-        Prism nose;
-        nose.frame = plan_frame(wall_.frame);
-        nose.outline = rectangle({from, -wall_.outside() - nose_reach}, {to, -joint_ - sheet});
-        nose.heights = {{low - nose_sheet}, {low}};
+        Prism nose = plain_prism(plan_frame(wall_.frame), rectangle({from, -wall_.outside() - nose_reach}, {to, -joint_ - sheet}),
+                                 low - nose_sheet, low);
         std::uint32_t count = 0;
         for (const double u : holes_in(runs_[number], holes)) {
             if (!drains.valid() || holes.width <= 0) break;
@@ -146,11 +144,7 @@ private:
     }
 
     [[nodiscard]] Prism upright(const Loop& outline, double back, double front) const {
-        Prism prism;
-        prism.frame = wall_.frame;
-        prism.outline = outline;
-        prism.heights = {{back}, {front}};
-        return prism;
+        return plain_prism(wall_.frame, outline, back, front);
     }
 
     Cutter& cutter_;
