@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <algorithm>
 #include <span>
 #include <vector>
 
@@ -24,6 +25,15 @@ struct Slant {
     double right = 0, right_slant = 0;
     double left_lift = 0, right_lift = 0;
     double lift_above = 1e9;
+
+    /// How far in the left end comes, and how far out the right one goes at least, over all heights between two; no farther than
+    /// where they stand at n = 0.
+    [[nodiscard]] constexpr double left_reach(double back, double front) const {
+        return left + std::max({0.0, left_slant * back, left_slant * front});
+    }
+    [[nodiscard]] constexpr double right_reach(double back, double front) const {
+        return right + std::min({0.0, right_slant * back, right_slant * front});
+    }
 };
 
 /// A plane figure pulled straight through heights from its back to its front. Between two heights next to each other lies one

@@ -262,8 +262,8 @@ struct CornerInfo {
 
 using FigureTriangulation = TriangulationOf<Quick, CornerInfo, CGAL::No_constraint_intersection_tag>;
 
-/// Triangles over the corners of a figure. Where several corners are in one place, each triangle takes the one between whose edges
-/// it lies, so that solids over the figure are closed.
+/// Triangles over the corners of a figure. Where several corners are in one place, each triangle takes the one between whose
+/// edges it lies, so that solids over the figure are closed.
 class FigureTriangles {
 public:
     explicit FigureTriangles(const Figure& figure) {

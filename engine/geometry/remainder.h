@@ -20,15 +20,14 @@ struct CutFigure {
 
 /// The pieces of `outline` outside of all `cuts`, in no order that depends on anything but the input. Loops may run either way
 /// round, cuts may overlap each other, touch or cross the outline; corners that lie on an edge within rounding are taken to lie
-/// on it when exactly collinear. New corners (crossings) are worked out exactly and rounded to doubles once. A piece hangs together
-/// by more than single points; where it touches itself in a point, a loop of it passes there twice. Pieces of less than a square
-/// micrometer are left out.
-/// O(n log n) for n corners in all, plus faces times cuts whose boxes hold them.
+/// on it when exactly collinear. New corners (crossings) are worked out exactly and rounded to doubles once. A piece hangs
+/// together by more than single points; where it touches itself in a point, a loop of it passes there twice. Pieces of less than
+/// a square micrometer are left out. O(n log n) for n corners in all, plus faces times cuts whose boxes hold them.
 [[nodiscard]] std::vector<CutFigure> remainder(const Loop& outline, std::span<const Loop> cuts);
 
 /// Triangles that fill a figure, counterclockwise; numbers of corners count through the outline and then the holes.
-/// Constrained Delaunay; no corner is added. A place that loops pass twice has two corners, and each triangle takes the one between
-/// whose edges it lies. Throws std::logic_error when the figure's edges cross.
+/// Constrained Delaunay; no corner is added. A place that loops pass twice has two corners, and each triangle takes the one
+/// between whose edges it lies. Throws std::logic_error when the figure's edges cross.
 [[nodiscard]] std::vector<std::array<std::uint32_t, 3>> triangulate(const Figure& figure);
 
 /// Whether a point is inside of a loop; points on its edges may count either way.

@@ -36,11 +36,14 @@ House build_house(const HouseDescription& described, const std::map<std::string,
     faults.throw_if_any();
     lay_out_openings(layout);
     lay_out_foundation(layout);
+    lay_out_rims(layout);
+    lay_out_crawl_doors(layout);
     lay_out_roof(layout);
     faults.throw_if_any();
     lay_out_yard(layout);
     lay_out_features(layout);
     faults.throw_if_any();
+    go_round_obstacles(layout);
     if (make == Make::solids) layout.house.parts = make_parts(layout.panels, context);
     return std::move(layout.house);
 }

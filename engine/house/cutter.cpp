@@ -29,6 +29,15 @@ bool overlap(const Box& a, const Box& b) {
            b.least.y < a.most.y + margin;
 }
 
+/// Whether a cut keeps clear of ends that slant: they stand elsewhere at each height.
+bool between_ends(const Box& box, const Prism& prism) {
+    constexpr double margin = 1e-4;
+    const double back = prism.heights.front().out, front = prism.heights.back().out;
+    const Slant& slant = prism.slant;
+    return (slant.left_slant == 0 || box.least.x > slant.left_reach(back, front) + margin) &&
+           (slant.right_slant == 0 || box.most.x < slant.right_reach(back, front) - margin);
+}
+
 /// The loop, given in one frame, in another that lies parallel to it.
 Loop moved(const Loop& loop, const Frame& from, const Frame& to) {
     if (from.origin.x == to.origin.x && from.origin.y == to.origin.y && from.origin.z == to.origin.z && from.u.x == to.u.x &&
@@ -169,6 +178,10 @@ void Cutter::cut(const FeatureDescription& feature, const Skin& skin, const Loop
             Loop here = moved(cut, skin.frame, prism.frame);
             const Box box = box_of(here);
             if (!overlap(box, box_of(prism.outline))) continue;
+            if (!between_ends(box, prism)) {
+                report(feature, "it reaches past the end of " + layout_.panels[number].name, "move it inward");
+                return;
+            }
             for (std::size_t i = 0; i < before; ++i) {
                 if (!overlap(box, box_of(prism.cuts[i]))) continue;
                 report(feature, "it runs into another opening of " + layout_.panels[number].name, "move one of the two");

@@ -32,10 +32,18 @@ struct NamedSpace {
     std::string id, name;
 };
 
+/// A part of the air between joists, by a point of the plan in it.
+struct VoidDescription {
+    Place place;
+    NamedSpace space;
+    Point2 at;
+};
+
 struct StoryDescription {
     double height = 0;                              ///< floor to ceiling
     double floor = 0;                               ///< thickness of the floor structure under it; not for the first story
     NamedSpace void_below;                          ///< the air between the joists under it
+    std::vector<VoidDescription> voids;             ///< more of it, where partitions that go through the floor part it
     std::vector<std::vector<NamedSpace>> cavities;  ///< for each wall the air in it from outside in, where the file names it
 };
 
@@ -43,6 +51,8 @@ struct PartitionDescription {
     Place place;
     std::string id, name;
     std::size_t assembly = 0, story = 0;
+    std::size_t to_story = 0;  ///< its air goes on up to that story; the same as `story` when it does not
+    bool from_below = false;   ///< its air begins over the ceiling of the story below
     Point2 from, to;
     NamedSpace cavity;
 };
@@ -53,10 +63,11 @@ struct RoomDescription {
     SpaceKind kind = SpaceKind::living;
     bool source = false;
     std::size_t story = 0;
+    std::size_t to_story = 0;  ///< it is open up to the ceiling of that story
     Point2 at;
 };
 
-enum class OpeningKind : std::uint8_t { door, window, garage_door, sliding_door };
+enum class OpeningKind : std::uint8_t { door, window, garage_door, sliding_door, crawl_door };
 
 struct OpeningDescription {
     Place place;
@@ -64,7 +75,7 @@ struct OpeningDescription {
     OpeningKind kind = OpeningKind::door;
     std::string in;  ///< id of a wall or partition
     std::size_t story = 0;
-    double along = 0, width = 0, height = 0, sill = 0;  ///< `along` to the middle
+    double along = 0, width = 0, height = 0, sill = 0;  ///< `along` to the middle; sill over the floor, a crawl door's over the yard
     NamedSpace frame;                                   ///< the air in its hollow sill; empty id: the sill is solid
 };
 
@@ -80,6 +91,7 @@ struct RoofDescription {
     double parapet = 0;               ///< of a flat roof: height of the wall above it
     std::string material = "tile";
     NamedSpace attic, eave;
+    bool attic_source = false;
 };
 
 enum class FoundationKind : std::uint8_t { slab, crawl_space, basement };

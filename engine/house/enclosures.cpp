@@ -2,104 +2,16 @@
 // Features with air of their own: ducts, cans, wells.
 #include <algorithm>
 
+#include "house/enclosure.h"
 #include "house/framing.h"
-#include "house/place_features.h"
 
 namespace seamward {
 
 namespace {
 
 using At = FeatureGap::At;
-
-constexpr double sheet = 0.001, plate = 0.003;  ///< of a duct and of the boxes at its ends, meters
-
-/// A box of sheets in a frame: four sides and two ends; what is given is the outside. The ends take cuts.
-struct BoxPanels {
-    Skin back, front;
-};
-
-class Enclosure {
-public:
-    Enclosure(Cutter& cutter, const FeatureDescription& feature) : cutter_(cutter), layout_(cutter.layout()), feature_(feature) {
-        name_ = feature.name.empty() ? feature.type->name : feature.name;
-    }
-
-    /// The air inside: as the file names it; a feature further down may share it.
-    SpaceIndex air() {
-        NamedSpace named = feature_.space;
-        if (named.id.empty()) named = {feature_.id + "-air", ""};
-        if (named.name.empty()) named.name = feature_.type->air + ", " + name_;
-        for (std::size_t i = 0; i < layout_.house.survey.spaces.size(); ++i) {
-            if (layout_.house.survey.spaces[i].id == named.id) return {static_cast<std::uint32_t>(i)};
-        }
-        return layout_.add_space(named, SpaceKind::cavity, feature_.place, feature_.source);
-    }
-
-    [[nodiscard]] std::optional<std::size_t> row(At at) const {
-        for (std::size_t i = 0; i < feature_.gaps.size(); ++i) {
-            if (feature_.type->gaps[i].at == at && !feature_.gaps[i].left_out) return i;
-        }
-        return std::nullopt;
-    }
-
-    BoxPanels box(const std::string& what, const Frame& frame, Point2 least, Point2 most, double back, double front,
-                  bool has_back, bool has_front) {
-        const double inner_back = has_back ? back + plate : back, inner_front = has_front ? front - plate : front;
-        Prism sides = plain_prism(frame, rectangle(least, most), inner_back, inner_front);
-        sides.cuts = {rectangle(least + Point2{plate, plate}, most - Point2{plate, plate})};
-        sides.gap_of_cut.resize(1);
-        add(what + "-sides", std::move(sides));
-        BoxPanels out;
-        const auto end = [&](const char* which, double from, double to) {
-            Skin skin{.name = name_, .frame = frame, .back = from, .front = to, .extent = rectangle(least, most)};
-            skin.panels.push_back(add(what + which, plain_prism(frame, rectangle(least, most), from, to)));
-            return skin;
-        };
-        if (has_back) out.back = end("-back", back, back + plate);
-        if (has_front) out.front = end("-front", front - plate, front);
-        return out;
-    }
-
-    std::size_t add(const std::string& what, Prism made) {
-        return layout_.add_panel(feature_.id + "/" + what, name_, "metal", Layer::fixture, std::move(made));
-    }
-
-    /// A gap in the end of a box.
-    void gap_in(const Skin& end, std::size_t number, Point2 at, SpaceIndex front, SpaceIndex back, bool outward) {
-        const FeatureGap& row = feature_.type->gaps[number];
-        const GapSizes sizes = cutter_.sizes(feature_, number);
-        skins_.push_back(std::make_unique<Skin>(end));
-        const auto cutouts = cutter_.cutouts(row, sizes, *skins_.back(), at);
-        const GapIndex gap = cutter_.enter(feature_, number, front, back, Cutter::shape_of(row, sizes, 0), cutouts);
-        layout_.house.survey.gaps[gap.value].count = std::max<std::uint32_t>(1, sizes.count);
-        cutter_.fill(feature_, number, sizes, cutouts, at, 0, 0.004, gap);
-        if (row.shape != ShapeKind::ring) return;
-        for (const Point2 middle : Cutter::places(row, sizes, at))
-            cutter_.stand(feature_, row.id + "-pipe", row.insert.empty() ? "metal" : row.insert, *skins_.back(),
-                          around_circle(middle, sizes.around / 2, pipe_sides), outward ? 0 : 0.15, outward ? 0.15 : 0, gap);
-    }
-
-    Cutter& cutter_;
-    Layout& layout_;
-    const FeatureDescription& feature_;
-    std::string name_;
-    std::vector<std::unique_ptr<Skin>> skins_;
-};
-
-/// A round sheet-metal tube whose outside has that radius.
-void add_tube(Enclosure& made, const Frame& frame, Point2 middle, double radius,
-              const std::vector<std::pair<Height, GapIndex>>& levels) {
-    Prism tube;
-    tube.frame = frame;
-    tube.outline = around_circle(middle, radius, pipe_sides);
-    tube.cuts = {around_circle(middle, radius - sheet, pipe_sides)};
-    tube.gap_of_cut.resize(1);
-    for (std::size_t i = 0; i < levels.size(); ++i) {
-        tube.heights.push_back(levels[i].first);
-        if (i > 0) tube.gap_of_level.push_back(levels[i].second);
-    }
-    made.add("tube", std::move(tube));
-}
+using ducts::plate;
+using ducts::sheet;
 
 }  // namespace
 
@@ -138,7 +50,8 @@ void place_duct(Cutter& cutter, const FeatureDescription& feature, const WallLay
         levels.emplace_back(Height{skin.front}, gap);
     }
     if (radius == 0) {
-        cutter.report(feature, "a duct needs the ring where it passes the wall", "do not leave all of them out");
+        cutter.report(feature, "a duct is drawn only where it passes the wall, in a ring",
+                      "do not leave all rings out, or list it in the job as a gap with between");
         return;
     }
     levels.emplace_back(Height{out_end}, GapIndex());
@@ -229,7 +142,7 @@ void place_ceiling_duct(Cutter& cutter, const FeatureDescription& feature) {
     if (housing_row) {
         const FeatureGap& row = feature.type->gaps[*housing_row];
         const auto cutouts = cutter.cutouts(row, housing, room->ceiling, at);
-        (void)cutter.enter(feature, *housing_row, story.above, room->space, Cutter::shape_of(row, housing, 0), cutouts);
+        (void)cutter.enter(feature, *housing_row, layout.attic, room->space, Cutter::shape_of(row, housing, 0), cutouts);
     } else {
         cutter.cut(feature, room->ceiling, rectangle(at - half, at + half), {});
     }
@@ -308,7 +221,15 @@ void place_floor_well(Cutter& cutter, const FeatureDescription& feature) {
     cutter.cut(feature, layout.stories.front().floor_skin, rectangle(at - half, at + half), {});
     Skin grate{.name = "grate", .frame = frame, .back = -0.004, .front = 0, .extent = rectangle(at - half, at + half)};
     grate.panels.push_back(made.add("grate", plain_prism(frame, grate.extent, -0.004, 0)));
-    (void)made.box("well", frame, at - half, at + half, layout.ground - 0.3, -0.004, true, false);
+    const double bottom = layout.ground - 0.3;
+    (void)made.box("well", frame, at - half, at + half, bottom, -0.004, true, false);
+    for (Panel& panel : layout.panels) {
+        if (panel.id != "fill" || panel.prisms.front().heights.back().out <= bottom) continue;
+        panel.prisms.front().cuts.push_back(rectangle(at - half, at + half));
+        panel.prisms.front().gap_of_cut.emplace_back();
+    }
+    const Frame upright{{at.x, at.y, 0}, {1, 0, 0}, {0, 0, 1}, {0, -1, 0}};
+    layout.set_middle(air, upright, {rectangle({0.01 - half.x, bottom + 0.01}, {half.x - 0.01, -0.012}), {}});
     GapSizes one = sizes;
     one.count = 1;
     std::vector<Cutout> cutouts;

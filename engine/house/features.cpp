@@ -46,10 +46,18 @@ public:
                     break;
                 }
                 case At::through:
-                    if (gable)
+                    if (gable && !on_gable(wall, i)) return;
+                    if (on_edge_of_floor(wall)) {
+                        if (feature_.side.empty())
+                            through_wall(wall, i, false);
+                        else
+                            on_skin(wall, i, side_skin(wall, false));
+                        break;
+                    }
+                    if (gable && wall.skins.size() == 2)
                         on_skin(wall, i, 0);
                     else
-                        through_wall(wall, i);
+                        through_wall(wall, i, gable);
                     break;
                 case At::top: on_plate(wall, i, true); break;
                 case At::bottom: on_plate(wall, i, false); break;
@@ -68,7 +76,10 @@ public:
         for (std::size_t i = 0; i < feature_.gaps.size(); ++i) {
             if (feature_.gaps[i].left_out || feature_.type->gaps[i].at != At::through) continue;
             const bool sloped = skin.along != 0 || skin.up != 0;
-            if (sloped && feature_.type->gaps[i].shape != ShapeKind::ring)
+            const FeatureGap& row = feature_.type->gaps[i];
+            if (row.shape == ShapeKind::slot && row.form == Form::line && row.spacing > 0)
+                boards(skin, i, above, below);
+            else if (sloped && feature_.type->gaps[i].shape != ShapeKind::ring)
                 pierce_sloped(skin, i, *feature_.at, above, below);
             else
                 pierce(skin, i, *feature_.at, above, below, 0.12, 0.01);
@@ -82,25 +93,34 @@ private:
         std::reverse(layout_.house.places.back().through.begin(), layout_.house.places.back().through.end());
     }
 
-    [[nodiscard]] std::optional<Point2> place_on(const WallLayout& wall, const FeatureGap& row) const {
-        if (!feature_.along && !(row.form == Form::edge || (row.form == Form::line && !row.upright && row.length == 0))) {
-            cutter_.report(feature_, "along is missing",
-                           "write along: 3.2 m, counted from the wall's left end as seen from outside");
-            return std::nullopt;
-        }
-        const double along = feature_.along.value_or(wall.length / 2);
-        const double up = feature_.up.value_or(feature_.type->up) + row.rise;
-        return Point2{along, up};
+    /// How high the feature is; in the floor that a partition goes through, half way down.
+    [[nodiscard]] double height_on(const WallLayout& wall) const {
+        return feature_.up.value_or(on_edge_of_floor(wall) ? wall.bottom / 2 : feature_.type->up);
+    }
+    [[nodiscard]] bool on_edge_of_floor(const WallLayout& wall) const {
+        const std::vector<Host>& hosts = feature_.type->hosts;
+        return wall.open_below && std::find(hosts.begin(), hosts.end(), Host::rim) != hosts.end();
+    }
+
+    /// Whether the feature lies over the room behind the wall, under the slope of the roof.
+    bool on_gable(const WallLayout& wall, std::size_t number) {
+        const std::optional<Point2> at = upright_place(cutter_, feature_, wall, feature_.type->gaps[number]);
+        if (!at) return false;
+        const double low = at->y - cutter_.sizes(feature_, number).size[1] / 2, foot = wall.plate_top + 0.01;
+        if (low > foot && wall.story + 1 == layout_.stories.size()) return true;
+        char text[120];
+        std::snprintf(text, sizeof text, "it reaches down beside a room: the gable begins %.2f m over the floor", foot);
+        cutter_.report(feature_, wall.story + 1 == layout_.stories.size() ? text : "its wall has another story on it",
+                       wall.story + 1 == layout_.stories.size() ? "give it a larger up" : "name the story under the roof");
+        return false;
     }
 
     /// The skin of a partition on the side of the room that the file names, or on the other one.
     [[nodiscard]] std::size_t side_skin(const WallLayout& wall, bool other) const {
-        const double u = feature_.along.value_or(wall.length / 2);
-        const Point right = wall.frame.at(u, 0, wall.outside() + 0.1), left = wall.frame.at(u, 0, wall.inside() - 0.1);
-        const SpaceIndex r = layout_.room_space(wall.story, {right.x, right.y}),
-                         l = layout_.room_space(wall.story, {left.x, left.y});
+        const Point2 at{feature_.along.value_or(wall.length / 2), height_on(wall)};
+        const SpaceIndex r = beside(layout_, wall, at, true), l = beside(layout_, wall, at, false);
         const auto is = [&](SpaceIndex space) { return space.valid() && layout_.house.survey[space].id == feature_.side; };
-        const bool on_right = is(r), on_left = is(l);
+        const bool on_right = is(r), on_left = is(l) && !on_right;  // round a free end both may be one room
         if (on_right == on_left) {
             const auto name = [&](SpaceIndex space) {
                 return space.valid() ? layout_.house.survey[space].id : std::string("nothing");
@@ -113,58 +133,76 @@ private:
         return on_right != other ? 0 : wall.skins.size() - 1;
     }
 
-    /// The space before a skin of a wall (n points to it) and the one behind.
-    [[nodiscard]] std::pair<SpaceIndex, SpaceIndex> spaces_at(const WallLayout& wall, std::size_t skin, Point2 at) const {
-        const auto beyond = [&](bool front) {
-            const Point p = wall.frame.at(at.x, 0, front ? wall.outside() + 0.1 : wall.inside() - 0.1);
-            return layout_.room_space(wall.story, {p.x, p.y});
-        };
-        SpaceIndex front, back;
-        if (skin > 0)
-            front = wall.cavities[skin - 1].at(at);
-        else
-            front = wall.exterior ? outside_of(layout_, wall, at.y) : beyond(true);
-        if (wall.exterior && at.y > wall.plate_top && wall.story + 1 == layout_.stories.size())
-            back = layout_.attic;
-        else
-            back = skin < wall.cavities.size() ? wall.cavities[skin].at(at) : beyond(false);
-        return {front, back};
-    }
-
     void on_skin(const WallLayout& wall, std::size_t number, std::size_t skin) {
         const FeatureGap& row = feature_.type->gaps[number];
         const GapSizes sizes = cutter_.sizes(feature_, number);
         if (row.shape == ShapeKind::slot && (row.form == Form::line || row.form == Form::cut || row.form == Form::edge)) {
-            joint(wall, number, skin, sizes);
+            place_joint(cutter_, feature_, wall, number, skin);
             return;
         }
-        std::optional<Point2> at = place_on(wall, row);
+        std::optional<Point2> at = upright_place(cutter_, feature_, wall, row);
         if (!at) return;
-        if (row.edges == std::vector<Edge>{Edge::bottom}) at->y = foot_of(wall, skin) + sizes.width;
+        if (row.edges == std::vector<Edge>{Edge::bottom}) at->y = foot_of_skin(wall, skin) + sizes.width;
         const bool last = skin + 1 == wall.skins.size(), first = skin == 0;
         // In the cavity things end half way; into the open they stand out as far as their kind does.
         const double out = feature_.type->reach > 0 ? feature_.type->reach : 0.03;
         const double before = first && wall.exterior ? out : first ? 0.02 : stub(wall.cavities[skin - 1]);
         const double behind = last ? (wall.exterior ? std::max(0.02, row.shape == ShapeKind::ring ? out : 0.005) : 0.02)
                                    : stub(wall.cavities[skin]);
-        const auto [front, back] = spaces_at(wall, skin, *at);
-        check_behind(wall, skin, *at);
+        const auto [front, back] = spaces_at(layout_, wall, skin, *at);
+        check_framing(cutter_, feature_, wall, skin, *at);
+        const bool toward_front = first && !wall.exterior;
+        if (const auto post = post_beyond(layout_, wall, *at, toward_front); post && (last || toward_front)) {
+            sleeves_.push_back(std::make_unique<Skin>(wall.skins[skin]));
+            Skin& both = *sleeves_.back();
+            both.panels.insert(toward_front ? both.panels.end() : both.panels.begin(), post->panel);
+            (toward_front ? both.front : both.back) += toward_front ? post->depth : -post->depth;
+            pierce(both, number, *at, front, back, behind, before);
+            return;
+        }
         pierce(wall.skins[skin], number, *at, front, back, behind, before);
     }
 
     [[nodiscard]] static double stub(const WallCavity& cavity) { return std::min(0.035, (cavity.front - cavity.back) * 0.4); }
 
-    /// Framing behind the opening would shut it.
-    void check_behind(const WallLayout& wall, std::size_t skin, Point2 at) {
-        const std::size_t first = skin == 0 ? 0 : skin - 1, last = std::min(skin, wall.cavities.size() - 1);
-        if (at.y > wall.plate_top) return;
-        for (std::size_t i = first; i <= last; ++i) {
-            if (clear_at(wall.cavities[i], at)) continue;
-            cutter_.report(feature_,
-                           "at its place in " + wall.name + " stands framing (a post, a plate or the frame of an opening)",
-                           "move it along or up by a few centimeters");
+    /// Joints on something without ends of its own need their length said.
+    [[nodiscard]] bool has_length(const FeatureGap& row, const GapSizes& sizes) {
+        const bool boxed = row.form == Form::around || row.form == Form::beside;
+        if (row.shape != ShapeKind::slot || boxed || sizes.length > 0) return true;
+        cutter_.report(feature_, "length is missing", "write length: 1.2 m, how long the joint is");
+        return false;
+    }
+
+    /// Joints from wall to wall, row by row.
+    void boards(const Skin& skin, std::size_t number, SpaceIndex above, SpaceIndex below) {
+        constexpr double margin = 0.02;
+        const FeatureGap& row = feature_.type->gaps[number];
+        const GapSizes sizes = cutter_.sizes(feature_, number);
+        const auto [lowest, highest] =
+            std::minmax_element(skin.extent.begin(), skin.extent.end(), [](Point2 a, Point2 b) { return a.y < b.y; });
+        std::vector<Cutout> cutouts;
+        double total = 0;
+        for (double y = lowest->y + sizes.spacing; y + sizes.width + margin < highest->y; y += sizes.spacing) {
+            std::vector<double> ends;  // of the room at that height
+            for (std::size_t i = 0; i < skin.extent.size(); ++i) {
+                const Point2 a = skin.extent[i], b = skin.extent[(i + 1) % skin.extent.size()];
+                if ((a.y > y) != (b.y > y)) ends.push_back(a.x + (b.x - a.x) * (y - a.y) / (b.y - a.y));
+            }
+            std::sort(ends.begin(), ends.end());
+            for (std::size_t i = 0; i + 1 < ends.size(); i += 2) {
+                const double from = ends[i] + margin, to = ends[i + 1] - margin;
+                const double length = sizes.length > 0 ? std::min(to - from, sizes.length - total) : to - from;
+                if (length < 0.05) continue;
+                cutouts.push_back(
+                    {&skin, rectangle({from, y}, {from + length, y + sizes.width}), {from + length / 2, y + sizes.width / 2}});
+                total += length;
+            }
+        }
+        if (cutouts.empty()) {
+            cutter_.report(feature_, "there is no room for a joint between its boards", "make spacing smaller");
             return;
         }
+        (void)cutter_.enter(feature_, number, above, below, Cutter::shape_of(row, sizes, total), cutouts);
     }
 
     /// What is no pipe stands in a level curb on a sloped roof.
@@ -172,10 +210,16 @@ private:
         constexpr double sheet = 0.002;
         const FeatureGap& row = feature_.type->gaps[number];
         const GapSizes sizes = cutter_.sizes(feature_, number);
+        if (!has_length(row, sizes)) return;
         Skin curb{.name = skin.name, .frame = skin.frame, .back = 1e9, .front = -1e9, .extent = skin.extent};
         std::vector<Loop> around;
         for (const Cutout& cutout : cutter_.cutouts(row, sizes, skin, at)) {
             around.push_back(sleeve_round(cutout, sheet));
+            for (const Point2 p : around.back()) {
+                if (is_inside(skin.extent, p)) continue;
+                cutter_.report(feature_, "it reaches past the edge of its roof plane", "move it toward the middle of the plane");
+                return;
+            }
             cutter_.cut(feature_, skin, around.back(), {});
             for (const Point2 p : around.back()) {
                 curb.back = std::min(curb.back, skin.height(skin.back).at(p) - 0.01);
@@ -191,22 +235,14 @@ private:
                 layout_.add_panel(feature_.id + "/curb", "curb of " + feature_.id, "metal", Layer::fixture, std::move(prism)));
         }
         sleeves_.push_back(std::make_unique<Skin>(std::move(curb)));
-        pierce(*sleeves_.back(), number, at, front, back, 0, 0);
-    }
-
-    [[nodiscard]] bool clear_at(const WallCavity& cavity, Point2 at) const {
-        if (!cavity.bays.empty()) return cavity.at(at).valid();
-        const MiddleSurface& middle = layout_.house.middles[cavity.space.value];
-        if (middle.figure.outline.empty()) return true;
-        bool clear = is_inside(middle.figure.outline, at);
-        for (const Loop& hole : middle.figure.holes) clear = clear && !is_inside(hole, at);
-        return clear;
+        pierce(*sleeves_.back(), number, at, front, back, 0, feature_.type->reach);
     }
 
     void pierce(const Skin& skin, std::size_t number, Point2 at, SpaceIndex front, SpaceIndex back, double behind,
                 double before) {
         const FeatureGap& row = feature_.type->gaps[number];
         const GapSizes sizes = cutter_.sizes(feature_, number);
+        if (!has_length(row, sizes)) return;
         std::vector<Cutout> cutouts = cutter_.cutouts(row, sizes, skin, at);
         for (const Cutout& cutout : cutouts) {
             for (const Point2 p : cutout.filled.empty() ? cutout.loop : cutout.filled) {
@@ -223,116 +259,6 @@ private:
                               Cutter::places(row, sizes, at)});
     }
 
-    /// Where the lowest openings of a skin's foot are: just over what ends the air behind.
-    [[nodiscard]] static double foot_of(const WallLayout& wall, std::size_t skin) {
-        const bool air = skin == 0 && wall.cavities.size() > 1;  // behind brick
-        return air ? wall.bottom + framing::closer + 0.005 : framing::plate + 0.004;
-    }
-
-    /// Joints: along an edge of a skin, along a line in rows, or short cuts in a row.
-    void joint(const WallLayout& wall, std::size_t number, std::size_t skin_number, const GapSizes& sizes) {
-        const FeatureGap& row = feature_.type->gaps[number];
-        const Skin& skin = wall.skins[skin_number];
-        const std::optional<Point2> at = place_on(wall, row);
-        if (!at) return;
-        const std::size_t cavity = std::min(skin_number, wall.cavities.size() - 1);
-        const MiddleSurface& middle = layout_.house.middles[wall.cavities[cavity].space.value];
-        if (middle.figure.outline.empty()) return;
-        const Loop& air = middle.figure.outline;
-        const double left = std::min_element(air.begin(), air.end(), by_x)->x + 0.01,
-                     right = std::max_element(air.begin(), air.end(), by_x)->x - 0.01;
-        const double w = sizes.width, high = wall.plate_top - framing::double_top_plate - 0.004;
-        std::vector<Cutout> cutouts;
-        double total = 0;
-        const auto add_level = [&](double u0, double u1, double v) {
-            cutouts.push_back({&skin, rectangle({u0, v}, {u1, v + w}), {(u0 + u1) / 2, v + w / 2}});
-            total += u1 - u0;
-        };
-        if (row.form == Form::cut || row.upright) {
-            const double foot = row.edges.empty() ? at->y : foot_of(wall, skin_number);
-            const double length = sizes.length > 0 ? sizes.length : high - foot - 0.02;
-            std::vector<double> starts{at->x};
-            if (row.form == Form::cut) {
-                const double reach = row.upright ? w : length;
-                const double spacing = std::max(sizes.spacing, reach + 0.03);
-                const std::uint32_t count = feature_.count.value_or(
-                    row.count > 0 ? row.count : static_cast<std::uint32_t>(std::max(1.0, (right - left) / spacing)));
-                starts.clear();
-                for (std::uint32_t i = 0; i < count; ++i)
-                    starts.push_back(feature_.along.value_or((left + right) / 2) + (i - (count - 1) / 2.0) * spacing);
-            }
-            for (const double u : starts) {
-                const Point2 half = row.upright ? Point2{w / 2, length / 2} : Point2{length / 2, w / 2};
-                const Point2 middle_of{u, row.upright ? foot + length / 2 : foot + w / 2};
-                if (in_opening(wall, middle_of.x - half.x, middle_of.x + half.x, middle_of.y)) continue;
-                cutouts.push_back({&skin, rectangle(middle_of - half, middle_of + half), middle_of});
-            }
-            if (row.form == Form::line) total = length;
-        } else {
-            std::vector<double> heights{at->y};
-            if (row.form == Form::edge)
-                heights = {row.edges.front() == Edge::top ? high - w : foot_of(wall, skin_number)};
-            else if (sizes.spacing > 0) {
-                heights.clear();
-                const double needed = sizes.length > 0 ? std::ceil(sizes.length / (right - left)) : 1e9;
-                for (double v = std::max(0.3, at->y); v < high - 0.05 && static_cast<double>(heights.size()) < needed;
-                     v += sizes.spacing)
-                    heights.push_back(v);
-            }
-            double still = sizes.length > 0 ? sizes.length : 1e9;
-            for (const double v : heights) {
-                for (auto [u0, u1] : free_stretches(wall, v, left, right)) {
-                    if (sizes.length > 0 && heights.size() == 1 && feature_.along) {
-                        u0 = std::max(u0, *feature_.along - sizes.length / 2);
-                        u1 = std::min(u1, *feature_.along + sizes.length / 2);
-                    }
-                    u1 = std::min(u1, u0 + still);
-                    if (u1 - u0 < 0.02) continue;
-                    add_level(u0, u1, v);
-                    still -= u1 - u0;
-                }
-            }
-        }
-        if (cutouts.empty()) {
-            cutter_.report(feature_, "there is no room for it on " + wall.name, "move it, or make it shorter");
-            return;
-        }
-        const Point2 through = cutouts[cutouts.size() / 2].through;
-        const auto [front, back] = spaces_at(wall, skin_number, through);
-        check_behind(wall, skin_number, through);
-        const GapIndex gap = cutter_.enter(feature_, number, front, back, Cutter::shape_of(row, sizes, total), cutouts);
-        if (row.form == Form::cut) layout_.house.survey.gaps[gap.value].count = static_cast<std::uint32_t>(cutouts.size());
-    }
-
-    static bool by_x(Point2 a, Point2 b) { return a.x < b.x; }
-
-    [[nodiscard]] static bool in_opening(const WallLayout& wall, double u0, double u1, double v) {
-        constexpr double margin = 0.05;
-        return std::any_of(wall.openings.begin(), wall.openings.end(), [&](const Loop& opening) {
-            return u1 > opening[0].x - margin && u0 < opening[2].x + margin && v > opening[0].y - margin &&
-                   v < opening[2].y + margin;
-        });
-    }
-
-    /// The stretches of a level line between the openings of a wall.
-    [[nodiscard]] static std::vector<std::pair<double, double>> free_stretches(const WallLayout& wall, double v, double left,
-                                                                               double right) {
-        constexpr double margin = 0.05;
-        std::vector<std::pair<double, double>> taken;
-        for (const Loop& opening : wall.openings) {
-            if (v > opening[0].y - margin && v < opening[2].y + margin)
-                taken.emplace_back(opening[0].x - margin, opening[2].x + margin);
-        }
-        std::sort(taken.begin(), taken.end());
-        std::vector<std::pair<double, double>> free;
-        for (const auto& [from, to] : taken) {
-            if (from > left) free.emplace_back(left, from);
-            left = std::max(left, to);
-        }
-        if (right > left) free.emplace_back(left, right);
-        return free;
-    }
-
     static Loop sleeve_round(const Cutout& cutout, double sheet) {
         Point2 least{1e9, 1e9}, most{-1e9, -1e9};
         for (const Loop* loop : {&cutout.loop, &cutout.filled}) {
@@ -345,18 +271,17 @@ private:
     }
 
     /// Through all of a wall in a sleeve that keeps its cavities shut.
-    void through_wall(const WallLayout& wall, std::size_t number) {
+    void through_wall(const WallLayout& wall, std::size_t number, bool gable) {
         const FeatureGap& row = feature_.type->gaps[number];
         const GapSizes sizes = cutter_.sizes(feature_, number);
-        const std::optional<Point2> at = place_on(wall, row);
+        const std::optional<Point2> at = upright_place(cutter_, feature_, wall, row);
         if (!at) return;
         constexpr double sheet = 0.002;
-        Skin whole{.name = wall.name,
-                   .frame = wall.frame,
-                   .back = wall.inside(),
-                   .front = wall.outside(),
-                   .extent = wall.skins.back().extent};
-        const SpaceIndex front = spaces_at(wall, 0, *at).first, back = spaces_at(wall, wall.skins.size() - 1, *at).second;
+        // Nothing stands behind a gable's sheathing.
+        const std::size_t skins = wall.skins.size() - (gable ? 1 : 0);
+        const Skin& last = wall.skins[skins - 1];
+        Skin whole{.name = wall.name, .frame = wall.frame, .back = last.back, .front = wall.outside(), .extent = last.extent};
+        const SpaceIndex front = spaces_at(layout_, wall, 0, *at).first, back = spaces_at(layout_, wall, skins - 1, *at).second;
         for (const Cutout& cutout : cutter_.cutouts(row, sizes, whole, *at)) {
             Loop outer;
             const Point2 middle =
@@ -367,7 +292,7 @@ private:
                 outer = around_circle(*at, sizes.width / 2 + sheet, pipe_sides);
             else
                 outer = sleeve_round(cutout, sheet);
-            for (const Skin& skin : wall.skins) cutter_.cut(feature_, skin, outer, {});
+            for (std::size_t i = 0; i < skins; ++i) cutter_.cut(feature_, wall.skins[i], outer, {});
             Prism sleeve;
             sleeve.frame = wall.frame;
             sleeve.outline = outer;
@@ -376,8 +301,10 @@ private:
                                                      std::move(sleeve)));
         }
         sleeves_.push_back(std::make_unique<Skin>(std::move(whole)));
+        const std::size_t before = layout_.house.survey.gaps.size();
         pierce(*sleeves_.back(), number, *at, front, back, row.shape == ShapeKind::ring ? 0.04 : 0,
                row.shape == ShapeKind::ring ? 0.04 : 0);
+        if (layout_.house.survey.gaps.size() == before) return;  // it did not fit
         layout_.house.survey.gaps.back().substrates = {
             wall.exterior ? layout_.panels[wall.skins.front().panels.front()].material : "drywall",
             row.insert.empty() ? "metal" : row.insert};
@@ -386,14 +313,23 @@ private:
     /// Up or down through the plate of a wall.
     void on_plate(const WallLayout& wall, std::size_t number, bool up) {
         const StoryLayout& story = layout_.stories[wall.story];
-        const SpaceIndex beyond = up ? story.above : story.below;
+        if (!feature_.along) {
+            cutter_.report(feature_, "along is missing", "write along: 3.2 m, counted from the wall's left end");
+            return;
+        }
+        if (up ? wall.open_above : wall.open_below) {
+            cutter_.report(feature_, "the air in " + wall.name + " goes on through the " + (up ? "ceiling" : "floor") + ", without a plate",
+                           up ? "name the highest story of that partition" : "name its lowest story");
+            return;
+        }
+        const WallCavity& cavity = wall.cavities.back();
+        const Point2 at{*feature_.along, -(cavity.front + cavity.back) / 2};
+        const Point in_plan = wall.frame.at(at.x, 0, -at.y);
+        const SpaceIndex beyond = up ? layout_.above_ceiling(wall.story, {in_plan.x, in_plan.y})
+                                     : layout_.below_floor(wall.story, {in_plan.x, in_plan.y});
         if (!beyond.valid()) {
             cutter_.report(feature_, "there is no air under the floor of " + wall.name,
                            "describe the fill or the crawl space in foundation");
-            return;
-        }
-        if (!feature_.along) {
-            cutter_.report(feature_, "along is missing", "write along: 3.2 m, counted from the wall's left end");
             return;
         }
         plates_.push_back(std::make_unique<Skin>(up ? wall.top_plate : wall.bottom_plate));
@@ -404,8 +340,6 @@ private:
             skin.back = floor.back;
             skin.extent = rectangle({-1, -10}, {wall.length + 1, 10});
         }
-        const WallCavity& cavity = wall.cavities.back();
-        const Point2 at{*feature_.along, -(cavity.front + cavity.back) / 2};
         const GapSizes sizes = cutter_.sizes(feature_, number);
         const FeatureGap& row = feature_.type->gaps[number];
         const double across = row.shape == ShapeKind::hole   ? sizes.width
@@ -478,6 +412,100 @@ SpaceIndex outside_of(const Layout& layout, const WallLayout& wall, double up) {
     if (wall.story + 1 != layout.stories.size()) return layout.outdoors;
     const EaveLayout& eave = layout.eaves[wall_edge(layout, wall)];
     return eave.present && up > eave.soffit_bottom ? eave.air : layout.outdoors;
+}
+
+std::optional<EndPost> post_beyond(const Layout& layout, const WallLayout& wall, Point2 at, bool front) {
+    constexpr double same = 0.005;
+    const double face = front ? wall.outside() : wall.inside();
+    for (const WallLayout& other : layout.walls) {
+        if (other.exterior || other.story != wall.story || std::abs(dot(other.frame.u, wall.frame.u)) > 0.001) continue;
+        const WallCavity& air = other.cavities.back();
+        if (at.y < (other.open_below ? other.bottom : framing::plate) || air.inner.empty()) continue;
+        for (const bool right : {false, true}) {
+            const Vector off = other.frame.at(right ? other.length : 0, 0, 0) - wall.frame.origin;
+            if (std::abs(dot(off, wall.frame.n) - face) > same) continue;
+            const double across = dot(wall.frame.at(at.x, 0, 0) - wall.frame.origin - off, other.frame.n);
+            if (across < air.back || across > air.front) continue;
+            return EndPost{right ? other.right_post : other.left_post,
+                           right ? other.length - air.inner[1].x : air.inner[0].x, air.space};
+        }
+    }
+    return std::nullopt;
+}
+
+SpaceIndex beside(const Layout& layout, const WallLayout& wall, Point2 at, bool front) {
+    if (const auto post = post_beyond(layout, wall, at, front)) return post->air;
+    const Point p = wall.frame.at(at.x, 0, front ? wall.outside() + 0.1 : wall.inside() - 0.1);
+    const bool in_floor = wall.open_below && at.y < -framing::subfloor;
+    return in_floor ? layout.below_floor(wall.story, {p.x, p.y}) : layout.room_space(wall.story, {p.x, p.y});
+}
+
+std::pair<SpaceIndex, SpaceIndex> spaces_at(const Layout& layout, const WallLayout& wall, std::size_t skin, Point2 at) {
+    const auto beyond = [&](bool front) { return beside(layout, wall, at, front); };
+    SpaceIndex front, back;
+    if (skin > 0)
+        front = wall.cavities[skin - 1].at(at);
+    else
+        front = wall.exterior ? outside_of(layout, wall, at.y) : beyond(true);
+    const bool under_roof = wall.exterior && at.y > wall.plate_top && wall.story + 1 == layout.stories.size();
+    if (under_roof && skin + 1 >= wall.cavities.size())
+        back = layout.attic;
+    else
+        back = skin < wall.cavities.size() ? wall.cavities[skin].at(at) : beyond(false);
+    return {front, back};
+}
+
+Figure air_in(const Layout& layout, const WallLayout& wall, std::size_t cavity) {
+    const MiddleSurface& middle = layout.house.middles[wall.cavities[cavity].space.value];
+    const auto here = [&](const Loop& loop) {
+        Loop out;
+        for (const Point2 p : loop) {
+            const Vector off = middle.frame.at(p.x, p.y, 0) - wall.frame.origin;
+            out.push_back({dot(off, wall.frame.u), dot(off, wall.frame.v)});
+        }
+        return out;
+    };
+    Figure air{here(middle.figure.outline), {}};
+    for (const Loop& hole : middle.figure.holes) air.holes.push_back(here(hole));
+    return air;
+}
+
+void check_framing(Cutter& cutter, const FeatureDescription& feature, const WallLayout& wall, std::size_t skin, Point2 at) {
+    const std::size_t first = skin == 0 ? 0 : skin - 1, last = std::min(skin, wall.cavities.size() - 1);
+    if (at.y > wall.plate_top) return;
+    const auto clear = [&](std::size_t cavity) {
+        if (!wall.cavities[cavity].bays.empty()) return wall.cavities[cavity].at(at).valid();
+        const Figure air = air_in(cutter.layout(), wall, cavity);
+        if (air.outline.empty()) return true;
+        bool inside = is_inside(air.outline, at);
+        for (const Loop& hole : air.holes) inside = inside && !is_inside(hole, at);
+        return inside;
+    };
+    for (std::size_t i = first; i <= last; ++i) {
+        if (clear(i)) continue;
+        cutter.report(feature, "at its place in " + wall.name + " stands framing (a post, a plate or the frame of an opening)",
+                      "move it along or up by a few centimeters");
+        return;
+    }
+}
+
+std::optional<Point2> upright_place(Cutter& cutter, const FeatureDescription& feature, const WallLayout& wall,
+                                    const FeatureGap& row) {
+    const bool all_along =
+        row.form == Form::edge || row.form == Form::cut || (row.form == Form::line && !row.upright && row.length == 0);
+    if (!feature.along && !all_along) {
+        cutter.report(feature, "along is missing", "write along: 3.2 m, counted from the wall's left end as seen from outside");
+        return std::nullopt;
+    }
+    const std::vector<Host>& hosts = feature.type->hosts;
+    const bool in_floor = wall.open_below && std::find(hosts.begin(), hosts.end(), Host::rim) != hosts.end();
+    return Point2{feature.along.value_or(wall.length / 2),
+                  feature.up.value_or(in_floor ? wall.bottom / 2 : feature.type->up) + row.rise};
+}
+
+double foot_of_skin(const WallLayout& wall, std::size_t skin) {
+    const bool air = skin == 0 && wall.cavities.size() > 1;  // behind brick
+    return air ? wall.bottom + framing::closer + 0.005 : framing::plate + 0.004;
 }
 
 std::size_t wall_edge(const Layout& layout, const WallLayout& wall) {

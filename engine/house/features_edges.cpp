@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "base/measure_text.h"
 #include "house/framing.h"
 #include "house/place_features.h"
 
@@ -13,14 +14,6 @@ namespace {
 using At = FeatureGap::At;
 using Form = FeatureGap::Form;
 
-void put_pipes(Cutter& cutter, const FeatureDescription& feature, const FeatureGap& row, const GapSizes& sizes, const Skin& skin,
-               Point2 at, double behind, double before, GapIndex gap) {
-    if (row.shape != ShapeKind::ring) return;
-    for (const Point2 middle : Cutter::places(row, sizes, at))
-        cutter.stand(feature, "pipe", row.insert.empty() ? "metal" : row.insert, skin,
-                     around_circle(middle, sizes.around / 2, pipe_sides), behind, before, gap);
-}
-
 class OpeningFeature {
 public:
     OpeningFeature(Cutter& cutter, const FeatureDescription& feature, const std::string& opening)
@@ -30,10 +23,16 @@ public:
         for (std::size_t i = 0; i < feature_.gaps.size(); ++i) {
             if (feature_.gaps[i].left_out) continue;
             const At at = feature_.type->gaps[i].at;
-            if (at == At::outside)
-                past_frame(i);
-            else
-                on_leaf(i, at);
+            switch (at) {
+                case At::outside: past_frame(i, true); break;
+                case At::inside: past_frame(i, false); break;
+                case At::through:
+                case At::outer:
+                case At::inner: on_leaf(i, at); break;
+                default:
+                    cutter_.report(feature_, "the program draws no such gap of an opening: " + std::string(place_word(at)),
+                                   "list it in the job as a gap with between");
+            }
         }
     }
 
@@ -109,8 +108,9 @@ private:
         return length;
     }
 
-    /// Past the frame of the opening into the wall's first cavity, through its outermost skin.
-    void past_frame(std::size_t number) {
+    /// Past the frame of the opening: between outdoors and the wall's first cavity through its outermost skin, or between its
+    /// last cavity and the room through the innermost one.
+    void past_frame(std::size_t number, bool outside) {
         const WallLayout* wall = nullptr;
         const Loop* hole = nullptr;
         for (const OpeningDescription& described : layout_.described.openings) {
@@ -125,10 +125,13 @@ private:
                 }
             }
         }
-        if (wall == nullptr || hole == nullptr) return;
+        if (wall == nullptr || hole == nullptr) {
+            cutter_.report(feature_, opening_ + " has no frame in a wall", "put it on a door or a window");
+            return;
+        }
         const FeatureGap& row = feature_.type->gaps[number];
         const GapSizes sizes = cutter_.sizes(feature_, number);
-        const Skin& skin = wall->skins.front();
+        const Skin& skin = outside ? wall->skins.front() : wall->skins.back();
         const double w = sizes.width, beyond = framing::stud + 0.006;
         std::vector<Cutout> cutouts;
         double total = 0;
@@ -151,8 +154,15 @@ private:
                 still -= length;
             }
         }
-        const GapIndex gap = cutter_.enter(feature_, number, outside_of(layout_, *wall, (*hole)[0].y),
-                                           wall->cavities.front().space, Cutter::shape_of(row, sizes, total), cutouts);
+        if (cutouts.empty()) {
+            cutter_.report(feature_, "length is too short", "make it 20 mm or more");
+            return;
+        }
+        const Point2 through = cutouts.front().through;
+        const Point room = wall->frame.at(through.x, 0, wall->inside() - 0.1);
+        const SpaceIndex front = outside ? outside_of(layout_, *wall, (*hole)[0].y) : wall->cavities.back().at(through);
+        const SpaceIndex back = outside ? wall->cavities.front().at(through) : layout_.room_space(wall->story, {room.x, room.y});
+        const GapIndex gap = cutter_.enter(feature_, number, front, back, Cutter::shape_of(row, sizes, total), cutouts);
         if (row.form == Form::cut) layout_.house.survey.gaps[gap.value].count = static_cast<std::uint32_t>(cutouts.size());
     }
 
@@ -242,6 +252,12 @@ private:
                 one.count = 1;
                 if (row.at == At::fascia && row.form == Form::cut) one.length = std::min(one.length, high - low - 0.01);
                 for (Cutout& cutout : cutter_.cutouts(row, one, *skin, at)) {
+                    for (const Point2 p : cutout.filled.empty() ? cutout.loop : cutout.filled) {
+                        if (p.y >= low && p.y <= high) continue;
+                        cutter_.report(feature_, "it is larger than the board that it goes into, " + millimeters_text(high - low),
+                                       "make it smaller");
+                        return;
+                    }
                     cutouts.push_back(std::move(cutout));
                     inserts.emplace_back(skin, at);
                 }
@@ -304,6 +320,14 @@ private:
 };
 
 }  // namespace
+
+void put_pipes(Cutter& cutter, const FeatureDescription& feature, const FeatureGap& row, const GapSizes& sizes, const Skin& skin,
+               Point2 at, double behind, double before, GapIndex gap) {
+    if (row.shape != ShapeKind::ring) return;
+    for (const Point2 middle : Cutter::places(row, sizes, at))
+        cutter.stand(feature, "pipe", row.insert.empty() ? "metal" : row.insert, skin,
+                     around_circle(middle, sizes.around / 2, pipe_sides), behind, before, gap);
+}
 
 void place_on_opening(Cutter& cutter, const FeatureDescription& feature, const std::string& opening) {
     OpeningFeature(cutter, feature, opening).place();
@@ -392,43 +416,6 @@ void place_on_block_wall(Cutter& cutter, const FeatureDescription& feature, cons
             std::swap(entry.between[0], entry.between[1]);
             std::reverse(layout.house.places[gap.value].through.begin(), layout.house.places[gap.value].through.end());
         }
-    }
-}
-
-void place_on_foundation(Cutter& cutter, const FeatureDescription& feature, std::size_t edge) {
-    Layout& layout = cutter.layout();
-    if (layout.foundation_walls.empty()) {
-        cutter.report(feature, "there is no air behind the foundation", "describe the fill or the crawl space in foundation");
-        return;
-    }
-    const WallLayout& wall = layout.foundation_walls[edge];
-    const Skin& skin = wall.skins.front();
-    for (std::size_t number = 0; number < feature.gaps.size(); ++number) {
-        if (feature.gaps[number].left_out) continue;
-        const FeatureGap& row = feature.type->gaps[number];
-        GapSizes sizes = cutter.sizes(feature, number);
-        const double low = skin.extent[0].y, high = skin.extent[2].y;
-        Point2 at{feature.along.value_or(wall.length / 2), feature.up.value_or((std::max(low, layout.ground) + high) / 2)};
-        std::vector<Cutout> cutouts;
-        double total = 0;
-        if (row.shape == ShapeKind::slot && (row.form == Form::line || row.form == Form::edge)) {
-            const double post = framing::stem_wall + 0.05;
-            const double length = std::min(sizes.length > 0 ? sizes.length : 1e9, wall.length - 2 * post);
-            const double u = std::clamp(at.x - length / 2, post, wall.length - post - length);
-            // The joint over the masonry, or under the rim joist.
-            const double v = feature.up ? at.y : high - framing::joist - (row.at == At::top ? framing::plate : 0);
-            cutouts.push_back({&skin, rectangle({u, v}, {u + length, v + sizes.width}), {u + length / 2, v + sizes.width / 2}});
-            total = length;
-        } else {
-            if (feature.count) sizes.count = *feature.count;
-            cutouts = cutter.cutouts(row, sizes, skin, at);
-        }
-        const GapIndex gap = cutter.enter(feature, number, layout.outdoors, wall.cavities.front().space,
-                                          Cutter::shape_of(row, sizes, total), cutouts);
-        if (total > 0) continue;
-        layout.house.survey.gaps[gap.value].count = std::max<std::uint32_t>(1, sizes.count);
-        cutter.fill(feature, number, sizes, cutouts, at, 0, 0.01, gap);
-        put_pipes(cutter, feature, row, sizes, skin, at, 0.15, 0.15, gap);
     }
 }
 

@@ -12,8 +12,16 @@ using namespace framing;
 
 constexpr double ground_thickness = 0.3;
 
-/// The walls that a floor stands on, from `low` up to `high`; under a framed floor a sill plate and a rim joist stand on them.
-void add_stem_walls(Layout& layout, double low, double high, bool framed, SpaceIndex space) {
+/// What carries a cladding that stands off the sheathing: masonry from `low` up to the cladding's foot, out to its face.
+std::optional<std::size_t> add_ledge(Layout& layout, const WallLayout& above, double low) {
+    if (above.cavities.size() < 2) return std::nullopt;
+    return layout.add_panel(
+        above.id + "/ledge", "ledge under " + above.name, "concrete", Layer::foundation,
+        plain_prism(above.frame, rectangle({0, low}, {above.length, above.bottom}), 0, above.outside(), above.slant));
+}
+
+/// The walls that a floor stands on, from `low` up to `high`.
+void add_stem_walls(Layout& layout, double low, double high, SpaceIndex space) {
     for (std::size_t i = 0; i < layout.edges(); ++i) {
         const WallLayout& above = layout.walls[i];
         WallLayout wall;
@@ -28,20 +36,14 @@ void add_stem_walls(Layout& layout, double low, double high, bool framed, SpaceI
                   .frame = wall.frame,
                   .back = -stem_wall,
                   .front = 0,
-                  .extent = rectangle({0, low}, {wall.length, framed ? -subfloor : high})};
-        const auto add = [&](const std::string& what, const std::string& material, double v0, double v1, double depth) {
-            Prism prism;
-            prism.frame = wall.frame;
-            prism.outline = rectangle({0, v0}, {wall.length, v1});
-            prism.heights = {{-depth}, {0}};
-            prism.slant = wall.slant;
-            skin.panels.push_back(layout.add_panel(wall.id + "-" + what, what + " under " + above.name, material,
-                                                   material == "wood" ? Layer::framing : Layer::foundation, std::move(prism)));
-        };
-        add("stem-wall", "concrete", low, high, stem_wall);
-        if (framed) {
-            add("sill-plate", "wood", high, high + plate, 0.14);
-            add("rim-joist", "wood", high + plate, -subfloor, stud);
+                  .extent = rectangle({0, low}, {wall.length, high})};
+        skin.panels.push_back(
+            layout.add_panel(wall.id + "-stem-wall", "stem wall under " + above.name, "concrete", Layer::foundation,
+                             plain_prism(wall.frame, skin.extent, -stem_wall, 0, wall.slant)));
+        if (const auto ledge = add_ledge(layout, above, low)) {
+            skin.panels.push_back(*ledge);
+            skin.front = above.outside();
+            skin.extent = rectangle({0, low}, {wall.length, above.bottom});
         }
         wall.skins.push_back(std::move(skin));
         wall.cavities.push_back({-stem_wall, 0, space});  // what lies behind
@@ -82,6 +84,7 @@ void lay_out_foundation(Layout& layout) {
     const double floor_bottom = framed ? -subfloor - joist : -slab;
     if (!framed && described.space.id.empty()) {
         ground_floor.floor_skin = floor_skin(layout, "slab", "slab", "concrete", -low, Layer::foundation);
+        for (std::size_t i = 0; i < layout.edges(); ++i) (void)add_ledge(layout, layout.walls[i], low);
         return;
     }
     ground_floor.floor_skin =
@@ -92,8 +95,13 @@ void lay_out_foundation(Layout& layout) {
     const double top = framed ? floor_bottom - plate : floor_bottom;
     const double fill_top = (framed ? -subfloor : floor_bottom) - described.height;
     const double bottom = std::min(low, fill_top - 0.1);
-    add_stem_walls(layout, bottom, top, framed, below);
+    add_stem_walls(layout, bottom, top, below);
     const Loop inside = offset_outline(layout.described.outline, std::vector<double>(layout.edges(), -stem_wall));
+    if (!keeps_shape(layout.described.outline, inside)) {
+        layout.faults.add({}, "two foundation walls run into each other: some place of the outline is narrower than both",
+                          "make the narrow parts of the outline wider, or describe a slab");
+        return;
+    }
     add_level(layout, described.kind == FoundationKind::basement ? "basement-slab" : "fill",
               described.kind == FoundationKind::basement ? "basement slab" : "earth under the floor",
               described.kind == FoundationKind::basement ? "concrete" : "earth", inside, {}, bottom, fill_top, Layer::ground);

@@ -236,4 +236,9 @@ std::optional<Point2> nearest_inside(const Figure& figure, Point2 point, double 
     return Room(figure).moved_in(point, std::max(margin, least_margin));
 }
 
+double room_ahead(const Figure& figure, Point2 from, Point2 direction) {
+    const Room room(figure);
+    return room.is_clear(from) ? room.depth(from, direction) : 0;
+}
+
 }  // namespace seamward

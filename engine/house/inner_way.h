@@ -22,4 +22,8 @@ namespace seamward {
 /// nothing when the figure has no inside. O(n), O(n^2) at worst.
 [[nodiscard]] std::optional<Point2> nearest_inside(const Figure& figure, Point2 point, double margin);
 
+/// How far it is from a point inside of a figure to the first edge in a direction, which is a unit vector; 0 from a point that is
+/// not inside. O(n).
+[[nodiscard]] double room_ahead(const Figure& figure, Point2 from, Point2 direction);
+
 }  // namespace seamward

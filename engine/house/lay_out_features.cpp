@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
-#include <set>
+#include <cmath>
+#include <map>
 
 #include "base/nearest_word.h"
 #include "house/place_features.h"
@@ -24,8 +25,14 @@ public:
             }
             return false;
         };
-        if (has(Host::eave)) {
-            place_on_eaves(cutter_, feature, edges_of(feature));
+        if (continues_floor_duct(layout_, feature)) return;  // placed with that duct
+        if (is_floor_duct(feature)) {
+            place_floor_duct(cutter_, feature);
+        } else if (has(Host::duct)) {
+            cutter_.report(feature, "no duct of that air comes down through a floor",
+                           "write space: {id: ...} as that duct has it");
+        } else if (has(Host::eave)) {
+            on_eaves(feature);
         } else if (has(Host::block_wall) && on_block_wall(feature)) {
             return;
         } else if (has(Host::ceiling) || has(Host::floor)) {
@@ -40,17 +47,25 @@ public:
                 on_roof_pipe(feature);
             else
                 place_duct_cap(cutter_, feature);
-        } else if ((has(Host::foundation) || has(Host::rim)) && !has(Host::wall)) {
-            for (const std::size_t edge : edges_of(feature)) {
-                place_on_foundation(cutter_, feature, edge);
-                break;
-            }
+        } else if ((has(Host::foundation) || has(Host::rim)) && !on_partition(feature) &&
+                   (!has(Host::wall) || below_walls(feature))) {
+            place_on_foundation(cutter_, feature, edges_of(feature));
         } else {
             on_upright(feature, has(Host::gable) && !has(Host::wall), makes(FeatureGap::At::back), makes(FeatureGap::At::inner));
         }
     }
 
 private:
+    [[nodiscard]] bool on_partition(const FeatureDescription& feature) const {
+        return std::any_of(layout_.walls.begin(), layout_.walls.end(),
+                           [&](const WallLayout& wall) { return !wall.exterior && wall.described == word(feature); });
+    }
+
+    /// Of what goes into walls and foundations: whether it lies lower than the floor.
+    [[nodiscard]] bool below_walls(const FeatureDescription& feature) const {
+        return !layout_.foundation_walls.empty() && feature.up.value_or(-1) < 0;
+    }
+
     static std::string word(const FeatureDescription& feature) { return feature.on.empty() ? "" : feature.on.front(); }
 
     /// The edges of the outline whose walls are named; all when none is.
@@ -72,6 +87,45 @@ private:
 
     void unknown(const FeatureDescription& feature, const std::string& id, std::vector<std::string_view> known) {
         cutter_.report(feature, "there is no wall, partition or opening \"" + id + "\"", suggestion(id, known));
+    }
+
+    /// Boxes under eaves that gables part hold air of their own: one gap for each, named after the first wall of its box.
+    void on_eaves(const FeatureDescription& feature) {
+        std::map<std::uint32_t, std::vector<std::size_t>> boxes;
+        double whole = 0;
+        const auto length_of = [&](std::size_t edge) { return layout_.walls[edge].length; };
+        const std::vector<std::size_t> all = edges_of(feature);
+        for (const std::size_t edge : all) {
+            const EaveLayout& eave = layout_.eaves[edge];
+            if (!eave.present && !eave.blocked) continue;
+            boxes[eave.present ? eave.air.value : layout_.outdoors.value].push_back(edge);
+            whole += length_of(edge);
+        }
+        if (boxes.size() <= 1) {
+            place_on_eaves(cutter_, feature, all);
+            return;
+        }
+        double before = 0;
+        for (const auto& [air, edges] : boxes) {
+            const double from = before;
+            for (const std::size_t edge : edges) before += length_of(edge);
+            const double share = (before - from) / whole;
+            FeatureDescription part = feature;
+            const std::string suffix = "-" + layout_.described.walls[edges.front()];
+            part.id += suffix;
+            part.on = {layout_.described.walls[edges.front()]};
+            if (feature.count)
+                part.count = static_cast<std::uint32_t>(std::lround(*feature.count * before / whole) -
+                                                        std::lround(*feature.count * from / whole));
+            if (part.count == 0U) continue;
+            for (std::size_t i = 0; i < part.gaps.size(); ++i) {
+                FeatureDescription::Sizes& gap = part.gaps[i];
+                if (!gap.id.empty()) gap.id += suffix;
+                const double length = gap.length.value_or(feature.type->gaps[i].length);
+                if (length > 0 && feature.type->gaps[i].form == FeatureGap::Form::line) gap.length = length * share;
+            }
+            place_on_eaves(cutter_, part, edges);
+        }
     }
 
     bool on_block_wall(const FeatureDescription& feature) {
@@ -107,11 +161,27 @@ private:
         }
         const StoryLayout& story = layout_.stories[feature.story];
         if (ceiling)
-            place_on_level(cutter_, feature, room->ceiling, story.above, layout_.under_ceiling(feature.story, *feature.at));
-        else if (story.below.valid())
-            place_on_level(cutter_, feature, story.floor_skin, room->space, story.below);
+            on_ceiling(feature, *room);
+        else if (const SpaceIndex below = layout_.below_floor(feature.story, *feature.at); below.valid())
+            place_on_level(cutter_, feature, floor_of(story, *room), room->space, below);
         else
             cutter_.report(feature, "there is no air under the floor", "describe the fill or the crawl space in foundation");
+    }
+
+    void on_ceiling(const FeatureDescription& feature, const RoomLayout& room) {
+        if (room.ceiling.panels.empty()) {
+            cutter_.report(feature, "the room is open to the story above", "write the story of its ceiling: story: 2");
+            return;
+        }
+        place_on_level(cutter_, feature, room.ceiling, layout_.above_ceiling(feature.story, *feature.at),
+                       layout_.under_ceiling(feature.story, *feature.at));
+    }
+
+    /// The floor of one room.
+    const Skin& floor_of(const StoryLayout& story, const RoomLayout& room) {
+        skins_.push_back(std::make_unique<Skin>(story.floor_skin));
+        skins_.back()->extent = room.figure.outline;
+        return *skins_.back();
     }
 
     void on_roof(const FeatureDescription& feature) {
@@ -141,6 +211,17 @@ private:
                        "write at: [4.5 m, 2 m], a point of the plan");
     }
 
+    /// The wall of that story, or by its own id; a partition of one story is found without its story.
+    [[nodiscard]] const WallLayout* wall_named(const std::string& id, std::size_t story) const {
+        const WallLayout* other = nullptr;
+        for (const WallLayout& wall : layout_.walls) {
+            if (wall.described == id && wall.story == story) return &wall;
+            const bool own_id = wall.id == id && wall.id != wall.described;
+            if (other == nullptr && (own_id || (wall.described == id && !wall.exterior))) other = &wall;
+        }
+        return other;
+    }
+
     void on_upright(const FeatureDescription& feature, bool gable, bool can, bool duct) {
         if (feature.on.size() != 1) {
             cutter_.report(feature, feature.on.empty() ? "on is missing" : "it goes on one thing only",
@@ -152,17 +233,15 @@ private:
             place_on_opening(cutter_, feature, id);
             return;
         }
-        for (const WallLayout& wall : layout_.walls) {
-            const bool named = wall.described == id && wall.story == feature.story;
-            if (!named && (wall.id != id || wall.id == wall.described)) continue;
+        if (const WallLayout* wall = wall_named(id, feature.story)) {
             if (feature.type->id == "weep-screed")
-                place_weep_screed(cutter_, feature, wall);
+                place_weep_screed(cutter_, feature, *wall);
             else if (can)
-                place_can(cutter_, feature, wall);
+                place_can(cutter_, feature, *wall);
             else if (duct)
-                place_duct(cutter_, feature, wall);
+                place_duct(cutter_, feature, *wall);
             else
-                place_on_wall(cutter_, feature, wall, gable);
+                place_on_wall(cutter_, feature, *wall, gable);
             return;
         }
         std::vector<std::string_view> known;

@@ -10,7 +10,10 @@ namespace seamward {
 SpaceIndex Layout::add_space(const NamedSpace& named, SpaceKind kind, Place place, bool source) {
     for (std::size_t i = 0; i < house.survey.spaces.size(); ++i) {
         if (house.survey.spaces[i].id != named.id) continue;
-        faults.add(place, "space id \"" + named.id + "\" stands twice, first on line " + std::to_string(space_places[i].line),
+        const std::uint32_t line = space_places[i].line;
+        faults.add(place,
+                   "space id \"" + named.id + "\" stands twice, first " +
+                       (line > 0 ? "on line " + std::to_string(line) : "as a space that the house has by itself"),
                    "give each its own");
         break;
     }
@@ -59,6 +62,27 @@ SpaceIndex Layout::under_ceiling(std::size_t story, Point2 at) const {
         if (bulkhead.story == story && is_inside(bulkhead.plan, at)) return bulkhead.space;
     }
     return room_space(story, at);
+}
+
+SpaceIndex Layout::above_ceiling(std::size_t story, Point2 at) const {
+    if (story + 1 == stories.size()) return attic;
+    for (const WallLayout& wall : walls) {
+        if (wall.story != story + 1 || !wall.open_below) continue;
+        const Vector off = Point{at.x, at.y, 0} - wall.frame.origin;
+        const double u = dot(off, wall.frame.u), n = dot(off, wall.frame.n);
+        const WallCavity& air = wall.cavities.back();
+        if (u > 0 && u < wall.length && n > air.back && n < air.front) return air.space;
+    }
+    return below_floor(story + 1, at);
+}
+
+SpaceIndex Layout::below_floor(std::size_t story, Point2 at) const {
+    for (const auto& [figure, space] : stories[story].parts_below) {
+        bool inside = is_inside(figure.outline, at);
+        for (const Loop& hole : figure.holes) inside = inside && !is_inside(hole, at);
+        if (inside) return space;
+    }
+    return stories[story].below;
 }
 
 SpaceIndex WallCavity::at(Point2 p) const {
@@ -114,6 +138,14 @@ Loop offset_outline(const Loop& outline, const std::vector<double>& outward) {
 std::string spoken(std::string id) {
     std::replace(id.begin(), id.end(), '-', ' ');
     return id;
+}
+
+bool keeps_shape(const Loop& outline, const Loop& moved) {
+    for (std::size_t i = 0; i < outline.size(); ++i) {
+        const std::size_t next = (i + 1) % outline.size();
+        if (dot(outline[next] - outline[i], moved[next] - moved[i]) <= 0) return false;
+    }
+    return is_simple(moved);
 }
 
 Frame level_frame(double z) { return {{0, 0, z}, {1, 0, 0}, {0, 1, 0}, {0, 0, 1}}; }

@@ -39,6 +39,9 @@ struct WallCavity {
     double back = 0, front = 0;
     SpaceIndex space;                                 ///< of the first bay, when studs part it
     std::vector<std::pair<Figure, SpaceIndex>> bays;  ///< in u and v; empty: all of it is one space
+    std::optional<std::size_t> closer;                ///< panel round the air behind a cladding; its first cut is the air
+    std::vector<Loop> returns;                        ///< what closes the air round openings
+    Loop inner;                                       ///< between studs and plates, openings not taken off
 
     /// The space at a place of the wall; invalid where framing stands.
     [[nodiscard]] SpaceIndex at(Point2 p) const;
@@ -50,6 +53,8 @@ struct WallLayout {
     std::string described;  ///< id in the description; walls of upper stories share it
     std::size_t story = 0;
     bool exterior = false;
+    bool open_below = false, open_above = false;  ///< of a partition: whether its air goes on through the floor, the ceiling
+    bool meets_left = false, meets_right = false;  ///< of a partition: whether all of that end stands against another wall
     Frame frame;  ///< from its left end as seen from outside (from its right side, for a partition), at the floor; n outward
     double length = 0;  ///< at n = 0
     Slant slant;
@@ -58,17 +63,29 @@ struct WallLayout {
     std::vector<Skin> skins;                ///< from outside in
     std::vector<std::size_t> outer_panels;  ///< all that may go on up into a gable
     std::vector<WallCavity> cavities;       ///< one fewer
-    Skin top_plate, bottom_plate;           ///< level ones
+    Skin top_plate, bottom_plate;           ///< level ones; without panels where the air goes on
+    std::size_t left_post = 0, right_post = 0;  ///< panels that end the air between its studs
     std::vector<Loop> openings;             ///< doors and windows, in u and v
     [[nodiscard]] double outside() const { return skins.front().front; }
     [[nodiscard]] double inside() const { return skins.back().back; }
+};
+
+/// The edge of a framed floor at one wall. Its skins reach from the air under the floor to that which is nearest outside: behind
+/// a cladding on an air gap, else outdoors. In the frame of the wall over it.
+struct RimLayout {
+    Skin rim, sill;                ///< rim joist; sill plate on a foundation, without panels where there is none
+    double low = 0, high = 0;      ///< of the rim joist
+    double joint = 0;              ///< height of the joint under the rim joist
+    double masonry = 0;            ///< height of the joint under the sill plate
+    SpaceIndex front;              ///< what is before it
+    double air = 0;                ///< depth of the air gap there; 0: none
 };
 
 /// A room, or a chase: a piece of the plan of one story.
 struct RoomLayout {
     Figure figure;
     SpaceIndex space;
-    Skin ceiling;
+    Skin ceiling;  ///< without panels where the room is open up into the next story
 };
 
 /// A box under a ceiling.
@@ -84,10 +101,11 @@ struct StoryLayout {
     double floor = 0;      ///< height of the floor
     double ceiling = 0;    ///< of the ceiling's lower side
     double plate_top = 0;  ///< of the walls' framing, flush with the ceiling's upper side
-    SpaceIndex above;      ///< attic, or the air between the next story's joists
     SpaceIndex below;      ///< crawl space, settled fill, joist void; invalid: solid ground
+    std::vector<std::pair<Figure, SpaceIndex>> parts_below;  ///< of an upper story: the air between the joists, part by part
     std::vector<RoomLayout> rooms;
-    Skin floor_skin;  ///< slab or subfloor
+    Skin floor_skin;              ///< slab or subfloor
+    std::vector<RimLayout> rims;  ///< of the framed floor, one for each edge of the outline
 };
 
 /// One plane of the roof.
@@ -159,15 +177,24 @@ struct Layout {
     [[nodiscard]] SpaceIndex room_space(std::size_t story, Point2 at) const;
     /// What lies under the ceiling there: the room, or the air of a bulkhead.
     [[nodiscard]] SpaceIndex under_ceiling(std::size_t story, Point2 at) const;
+    /// What lies over the ceiling there: the attic, the air between joists or in a partition that begins there.
+    [[nodiscard]] SpaceIndex above_ceiling(std::size_t story, Point2 at) const;
+    /// What lies under the floor there; invalid: solid ground.
+    [[nodiscard]] SpaceIndex below_floor(std::size_t story, Point2 at) const;
 };
 
 /// The stages, in this order.
 void lay_out_shell(Layout& layout);     ///< walls, floors, rooms, ceilings
 void lay_out_openings(Layout& layout);  ///< doors and windows; before panels of walls are finished
 void lay_out_foundation(Layout& layout);
+void lay_out_rims(Layout& layout);        ///< after the foundation
+void lay_out_crawl_doors(Layout& layout);  ///< after the foundation
 void lay_out_roof(Layout& layout);
 void lay_out_yard(Layout& layout);
 void lay_out_features(Layout& layout);
+/// Cuts what features stand in the air out of the middle surfaces, and leads ways through gaps past it; after all features. O(gaps
+/// plus spaces, times features).
+void go_round_obstacles(Layout& layout);
 
 /// A figure without cuts, pulled from one height to another.
 [[nodiscard]] Prism plain_prism(const Frame& frame, Loop outline, double back, double front, const Slant& slant = {});
@@ -180,6 +207,8 @@ void lay_out_features(Layout& layout);
 [[nodiscard]] Loop offset_outline(const Loop& outline, const std::vector<double>& outward);
 /// An id as it is spoken: "north wall" for "north-wall".
 [[nodiscard]] std::string spoken(std::string id);
+/// Whether such an outline is simple and still has each edge, running the same way: no place was too narrow.
+[[nodiscard]] bool keeps_shape(const Loop& outline, const Loop& moved);
 /// Level frame at a height: u east, v north.
 [[nodiscard]] Frame level_frame(double z);
 /// Level frame along a wall: u along it, v into the house (against its n), n up.

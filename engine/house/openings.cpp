@@ -1,4 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+#include <cstdio>
+
 #include "house/layout.h"
 
 namespace seamward {
@@ -107,10 +110,56 @@ private:
     std::string name_;
 };
 
+/// A low door in the foundation, flush with its face.
+void lay_out_crawl_door(Layout& layout, const OpeningDescription& opening) {
+    constexpr double boards = 0.019, behind_face = 0.005;
+    const std::vector<std::string>& walls = layout.described.walls;
+    const auto edge = static_cast<std::size_t>(std::find(walls.begin(), walls.end(), opening.in) - walls.begin());
+    if (edge >= layout.foundation_walls.size()) {
+        layout.faults.add(opening.place, opening.id + " leads into no crawl space",
+                          edge < walls.size() ? "write foundation: {kind: crawl-space}, or make it a door"
+                                              : "a crawl door is in the foundation under an outside wall: name that wall");
+        return;
+    }
+    const WallLayout& wall = layout.foundation_walls[edge];
+    const Skin& masonry = wall.skins.front();
+    const double low = layout.ground + opening.sill, front = masonry.front - behind_face;
+    const Loop hole = rectangle({opening.along - opening.width / 2, low},
+                                {opening.along + opening.width / 2, low + opening.height});
+    const double left = wall.slant.left_reach(masonry.back, masonry.front), right = wall.slant.right_reach(masonry.back, masonry.front);
+    if (hole[0].x < left + 0.1 || hole[2].x > right - 0.1 || hole[2].y > masonry.extent[2].y - 0.02) {
+        char text[160];
+        std::snprintf(text, sizeof text, "%s does not fit into the foundation, which is %.2f m high there", opening.id.c_str(),
+                      masonry.extent[2].y - layout.ground);
+        layout.faults.add(opening.place, text, "make it lower, or move it");
+        return;
+    }
+    for (const std::size_t panel : masonry.panels) {
+        layout.panels[panel].prisms.front().cuts.push_back(hole);
+        layout.panels[panel].prisms.front().gap_of_cut.emplace_back();
+    }
+    const std::string name = opening.name.empty() ? opening.id : opening.name;
+    LeafLayout leaf{.front = layout.outdoors,
+                    .back = wall.cavities.front().space,
+                    .width = opening.width,
+                    .height = opening.height};
+    leaf.skin = {.name = name, .frame = wall.frame, .back = front - boards, .front = front, .extent = hole};
+    leaf.skin.panels.push_back(layout.add_panel(opening.id + "/leaf", name, "wood", Layer::opening,
+                                                plain_prism(wall.frame, hole, front - boards, front)));
+    layout.leaves.emplace(opening.id, std::move(leaf));
+}
+
 }  // namespace
+
+void lay_out_crawl_doors(Layout& layout) {
+    for (const OpeningDescription& opening : layout.described.openings) {
+        if (opening.kind == OpeningKind::crawl_door) lay_out_crawl_door(layout, opening);
+    }
+}
 
 void lay_out_openings(Layout& layout) {
     for (const OpeningDescription& opening : layout.described.openings) {
+        if (opening.kind == OpeningKind::crawl_door) continue;
         const WallLayout* found = nullptr;
         for (const WallLayout& wall : layout.walls) {
             if (wall.described == opening.in && wall.story == opening.story) found = &wall;

@@ -12,14 +12,44 @@ namespace seamward {
 /// The edge of the outline under an exterior wall.
 [[nodiscard]] std::size_t wall_edge(const Layout& layout, const WallLayout& wall);
 
+/// The post that ends the air in a partition which runs squarely at a face of a wall.
+struct EndPost {
+    std::size_t panel = 0;
+    double depth = 0;
+    SpaceIndex air;  ///< beyond it
+};
+[[nodiscard]] std::optional<EndPost> post_beyond(const Layout& layout, const WallLayout& wall, Point2 at, bool front);
+/// What is beside a wall at a place: a room, the air between joists, or that in a partition which ends there.
+[[nodiscard]] SpaceIndex beside(const Layout& layout, const WallLayout& wall, Point2 at, bool front);
+
+/// The space before a skin of a wall (n points to it) and the one behind, at a place of the wall.
+[[nodiscard]] std::pair<SpaceIndex, SpaceIndex> spaces_at(const Layout& layout, const WallLayout& wall, std::size_t skin,
+                                                          Point2 at);
+/// The figure of the air in a wall, in the wall's own frame.
+[[nodiscard]] Figure air_in(const Layout& layout, const WallLayout& wall, std::size_t cavity);
+/// Where an upright feature is: along and up. Reports it when that is not said.
+[[nodiscard]] std::optional<Point2> upright_place(Cutter& cutter, const FeatureDescription& feature, const WallLayout& wall,
+                                                  const FeatureGap& row);
+/// Reports a feature whose opening in a skin framing would shut.
+void check_framing(Cutter& cutter, const FeatureDescription& feature, const WallLayout& wall, std::size_t skin, Point2 at);
+/// The height of the lowest openings in a skin: just over what ends the air behind.
+[[nodiscard]] double foot_of_skin(const WallLayout& wall, std::size_t skin);
+
 /// Each puts one line of the list of features where it belongs; what does not fit there is reported.
 void place_on_wall(Cutter& cutter, const FeatureDescription& feature, const WallLayout& wall, bool gable);
 void place_on_level(Cutter& cutter, const FeatureDescription& feature, const Skin& skin, SpaceIndex above, SpaceIndex below);
+/// Joints of a skin: along an edge of it, along a line in rows, or short cuts in a row.
+void place_joint(Cutter& cutter, const FeatureDescription& feature, const WallLayout& wall, std::size_t number,
+                 std::size_t skin);
 void place_weep_screed(Cutter& cutter, const FeatureDescription& feature, const WallLayout& wall);
 void place_on_opening(Cutter& cutter, const FeatureDescription& feature, const std::string& opening);
 void place_on_eaves(Cutter& cutter, const FeatureDescription& feature, const std::vector<std::size_t>& edges);
 void place_on_block_wall(Cutter& cutter, const FeatureDescription& feature, const std::vector<const BlockRun*>& runs);
-void place_on_foundation(Cutter& cutter, const FeatureDescription& feature, std::size_t edge);
+/// On the masonry, or on the rim of a framed floor.
+void place_on_foundation(Cutter& cutter, const FeatureDescription& feature, const std::vector<std::size_t>& edges);
+/// Pipes in rings of a skin.
+void put_pipes(Cutter& cutter, const FeatureDescription& feature, const FeatureGap& row, const GapSizes& sizes, const Skin& skin,
+               Point2 at, double behind, double before, GapIndex gap);
 /// Ducts, cans and wells: features with air of their own.
 void place_duct(Cutter& cutter, const FeatureDescription& feature, const WallLayout& wall);
 void place_can(Cutter& cutter, const FeatureDescription& feature, const WallLayout& wall);
@@ -28,6 +58,10 @@ void place_ceiling_duct(Cutter& cutter, const FeatureDescription& feature);
 void place_duct_cap(Cutter& cutter, const FeatureDescription& feature);
 /// A hollow pipe with an open mouth that comes up through the roof.
 void place_roof_pipe(Cutter& cutter, const FeatureDescription& feature, const Skin& roof);
+/// A duct down through a floor, with what goes on from it: an outlet in a wall and a joint that name the same air.
+void place_floor_duct(Cutter& cutter, const FeatureDescription& feature);
+[[nodiscard]] bool is_floor_duct(const FeatureDescription& feature);
+[[nodiscard]] bool continues_floor_duct(const Layout& layout, const FeatureDescription& feature);
 void place_floor_well(Cutter& cutter, const FeatureDescription& feature);
 
 }  // namespace seamward

@@ -24,12 +24,15 @@ constexpr std::array<std::string_view, 2> assembly_keys{"id", "layers"};
 constexpr std::array<std::string_view, 3> layer_keys{"of", "air", "thick"};
 constexpr std::array<std::string_view, 4> foundation_keys{"kind", "above_grade", "height", "space"};
 constexpr std::array<std::string_view, 3> foundation_words{"slab", "crawl-space", "basement"};
-constexpr std::array<std::string_view, 4> story_keys{"height", "floor", "void", "cavities"};
-constexpr std::array<std::string_view, 7> partition_keys{"id", "name", "from", "to", "assembly", "story", "cavity"};
-constexpr std::array<std::string_view, 6> room_keys{"id", "name", "kind", "source", "at", "story"};
+constexpr std::array<std::string_view, 5> story_keys{"height", "floor", "void", "voids", "cavities"};
+constexpr std::array<std::string_view, 3> void_keys{"id", "name", "at"};
+constexpr std::array<std::string_view, 9> partition_keys{"id",    "name",     "from",       "to",    "assembly",
+                                                         "story", "to_story", "from_below", "cavity"};
+constexpr std::array<std::string_view, 7> room_keys{"id", "name", "kind", "source", "at", "story", "to_story"};
+constexpr std::array<std::string_view, 3> attic_keys{"id", "name", "source"};
 constexpr std::array<std::string_view, 10> opening_keys{"id",    "name",  "kind",   "in",   "story",
                                                         "along", "width", "height", "sill", "frame"};
-constexpr std::array<std::string_view, 4> opening_words{"door", "window", "garage-door", "sliding-door"};
+constexpr std::array<std::string_view, 5> opening_words{"door", "window", "garage-door", "sliding-door", "crawl-door"};
 constexpr std::array<std::string_view, 10> roof_keys{"shape", "pitch",   "overhang", "rake",  "gables",
                                                      "low",   "parapet", "of",       "attic", "eave"};
 constexpr std::array<std::string_view, 4> roof_words{"hip", "gable", "shed", "flat"};
@@ -107,7 +110,7 @@ private:
                     layer.report(layer.place(), "a layer is either of something or air",
                                  "write {of: stucco, thick: 22 mm} or {air: true, thick: 89 mm}");
                 if (layer.has("of")) read.material = layer.required_line("of");
-                if (is_air || read.material.empty()) read.material = is_air ? "" : "?";
+                if (read.material.empty() && !(is_air && !layer.has("of"))) read.material = "?";
                 read.thickness = layer.length("thick").value_or(thinnest_layer);
                 if (read.thickness < thinnest_layer || read.thickness > thickest_layer)
                     layer.report(layer.place(), "a layer is between 1 mm and 1 m thick");
@@ -169,7 +172,9 @@ private:
         house_.outline = read_points(file_, "outline", 3);
         const Loop& outline = house_.outline;
         const Place place = file_.has("outline") ? file_["outline"].place() : Place();
-        if (outline.size() >= 3) {
+        // Corners with faults count too: what is meant are so many walls.
+        const std::size_t corners = file_.has("outline") ? std::min(file_["outline"].size(), most_corners) : 0;
+        if (outline.size() >= 3 && outline.size() == corners) {
             if (!is_simple(outline))
                 file_.report(place, "the outline crosses or touches itself",
                              "list the corners in order round the house, each once");
@@ -187,8 +192,6 @@ private:
             take_host(house_.walls.back(), "wall", node.place());
         });
         const bool unnamed = house_.walls.empty();
-        // Corners with faults count too: what is meant are so many walls.
-        const std::size_t corners = file_.has("outline") ? std::min(file_["outline"].size(), most_corners) : 0;
         for (std::size_t i = 0; unnamed && i < corners; ++i) {
             house_.walls.push_back("wall-" + std::to_string(i + 1));
             take_host(house_.walls.back(), "wall", place);
@@ -238,6 +241,12 @@ private:
             if (story.floor < 0.1 || story.floor > 1.5) record.report(record.place(), "a floor is between 0.1 m and 1.5 m thick");
             const std::string number = std::to_string(house_.stories.size());
             story.void_below = record.has("void") ? read_space(record["void"]) : NamedSpace{"joist-void-" + number, ""};
+            record.each("voids", [&](Node part) {
+                const Record named(part, void_keys, "part of a void", diagnostics_);
+                VoidDescription read{part.place(), {named.required_line("id"), named.line("name").value_or("")}, {}};
+                if (named.require({"at"})) read.at = read_point(named["at"], "at").value_or(Point2());
+                story.voids.push_back(std::move(read));
+            });
             record.each("cavities", [&](Node wall) {
                 std::vector<NamedSpace> spaces;
                 if (wall.is_sequence())
@@ -254,6 +263,17 @@ private:
 
     std::size_t read_story(const Record& record) { return seamward::read_story(record, house_.stories.size()); }
 
+    /// The last story that something runs through which begins in `first`.
+    std::size_t read_last_story(const Record& record, std::size_t first) {
+        if (!record.has("to_story")) return first;
+        const std::size_t last = record.count("to_story").value_or(0);
+        if (last > first && last <= house_.stories.size()) return last - 1;
+        record.report(record["to_story"].place(), "to_story is a story from " + std::to_string(first + 1) + " to " +
+                                                      std::to_string(house_.stories.size()),
+                      "the house has " + std::to_string(house_.stories.size()));
+        return first;
+    }
+
     void read_partitions() {
         file_.each("partitions", [&](Node node) {
             const Record record(node, partition_keys, "partition", diagnostics_);
@@ -262,9 +282,14 @@ private:
             partition.id = record.required_line("id");
             partition.name = record.line("name").value_or("");
             partition.story = read_story(record);
+            partition.to_story = read_last_story(record, partition.story);
+            partition.from_below = record.truth("from_below").value_or(false);
+            if (partition.from_below && partition.story == 0)
+                record.report(record["from_below"].place(), "under the first story there is no ceiling to begin at",
+                              "leave from_below out, or write story: 2");
             if (record.require({"from", "to"})) {
                 partition.from = read_point(record["from"], "from").value_or(Point2());
-                partition.to = read_point(record["to"], "to").value_or(Point2(1, 1));
+                partition.to = read_point(record["to"], "to").value_or(Point2{1, 1});
             }
             if (record.has("assembly")) {
                 partition.assembly = assembly_named(record, "assembly");
@@ -292,6 +317,7 @@ private:
                               "leave kind out for a room that is lived in");
             room.source = record.truth("source").value_or(false);
             room.story = read_story(record);
+            room.to_story = read_last_story(record, room.story);
             if (record.require({"at"})) room.at = read_point(record["at"], "at").value_or(Point2());
             house_.rooms.push_back(std::move(room));
         });
@@ -311,7 +337,8 @@ private:
             opening.along = record.distance("along").value_or(1);
             opening.width = record.distance("width").value_or(1);
             opening.height = record.distance("height").value_or(1);
-            opening.sill = record.distance("sill").value_or(opening.kind == OpeningKind::window ? 0.9 : 0);
+            const bool crawl_door = opening.kind == OpeningKind::crawl_door;
+            opening.sill = record.distance("sill").value_or(crawl_door ? 0.05 : opening.kind == OpeningKind::window ? 0.9 : 0);
             if (opening.width < 0.2 || opening.height < 0.2)
                 record.report(node.place(), "an opening is at least 0.2 m wide and high");
             if (record.has("frame")) opening.frame = read_space(record["frame"]);
@@ -361,7 +388,7 @@ private:
             record.require({"from", "to", "drop"});
             bulkhead.drop = record.distance("drop").value_or(0.3);
             const Point2 a = record.has("from") ? read_point(record["from"], "from").value_or(Point2()) : Point2();
-            const Point2 b = record.has("to") ? read_point(record["to"], "to").value_or(Point2(1, 1)) : Point2(1, 1);
+            const Point2 b = record.has("to") ? read_point(record["to"], "to").value_or(Point2{1, 1}) : Point2{1, 1};
             bulkhead.least = {std::min(a.x, b.x), std::min(a.y, b.y)};
             bulkhead.most = {std::max(a.x, b.x), std::max(a.y, b.y)};
             if (bulkhead.most.x - bulkhead.least.x < 0.15 || bulkhead.most.y - bulkhead.least.y < 0.15)
@@ -395,7 +422,14 @@ private:
         if (roof.shape == RoofShape::gable && record.require({"gables"}))
             check_not_empty(record, "gables", "name the walls under gables, or write shape: hip");
         if (roof.shape == RoofShape::shed && record.require({"low"})) roof.low = wall_named(record, record["low"]);
-        roof.attic = record.has("attic") ? read_space(record["attic"]) : NamedSpace{"attic", "attic"};
+        roof.attic = {"attic", "attic"};
+        if (record.has("attic") && record["attic"].is_scalar()) {
+            roof.attic = read_space(record["attic"]);
+        } else if (record.has("attic")) {
+            const Record attic(record["attic"], attic_keys, "space", diagnostics_);
+            roof.attic = {attic.required_line("id"), attic.line("name").value_or("")};
+            roof.attic_source = attic.truth("source").value_or(false);
+        }
         roof.eave = record.has("eave") ? read_space(record["eave"]) : NamedSpace{"eave", "boxed eave"};
     }
 
@@ -433,7 +467,7 @@ private:
             }
             record.require({"corners"});
             paving.corners = read_points(record, "corners", 3);
-            if (paving.corners.size() >= 3 && !is_simple(paving.corners))
+            if (paving.corners.size() >= 3 && paving.corners.size() == record["corners"].size() && !is_simple(paving.corners))
                 record.report(node.place(), "the paving's outline crosses itself", "list its corners in order");
             house_.paving.push_back(std::move(paving));
         });

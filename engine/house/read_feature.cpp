@@ -48,13 +48,14 @@ std::optional<Point2> read_point(Node node, std::string_view called, Diagnostics
         const Parsed<double> parsed = coordinate.is_scalar()
                                           ? parse_coordinate(coordinate.text())
                                           : Parsed<double>{std::nullopt, {"a coordinate is a length", "write for example 4.5 m"}};
-        if (parsed && std::abs(*parsed) <= 1000)
+        const bool near = parsed && std::abs(*parsed) <= 1000;
+        if (near)
             point.at(axis) = *parsed;
         else
             diagnostics.add(coordinate.place(),
                             std::string(called) + ": " + (parsed ? "more than 1000 m from the origin" : parsed.fault.what),
                             parsed ? "put the origin near the house" : parsed.fault.mend);
-        whole = whole && parsed;
+        whole = whole && near;
         ++axis;
     });
     if (!whole) return std::nullopt;

@@ -12,6 +12,8 @@ namespace {
 
 using namespace framing;
 
+constexpr double least_blocking = 0.03;  ///< height of what stands on the wall under the deck, meters
+
 /// What the roof does over one edge of the outline.
 enum class RoofEdge : std::uint8_t {
     eave,   ///< rain runs off over it; a box under the overhang
@@ -27,7 +29,8 @@ public:
           described_(layout.described.roof),
           outline_(layout.described.outline),
           edges_(outline_.size(), RoofEdge::eave),
-          first_wall_((layout.stories.size() - 1) * outline_.size()) {
+          first_wall_((layout.stories.size() - 1) * outline_.size()),
+          heel_(std::max(heel, layout.described.roof.pitch * wall(0).outside() + least_blocking)) {
         layout_.eaves.resize(outline_.size());
     }
 
@@ -48,7 +51,7 @@ public:
             }
         }
         add_eave_boxes();
-        set_attic_middle(heel / 2);
+        set_attic_middle(heel_ / 2);
     }
 
 private:
@@ -70,6 +73,12 @@ private:
                         described_.place,
                         "a shed roof needs walls square to its low wall; " + layout_.described.walls[e] + " is not",
                         "choose a hip roof");
+                const Point2 off = outline_[e] - outline_[described_.low];
+                if (cross(along, off) < -1e-9 && turned < 1e-9)
+                    layout_.faults.add(described_.place,
+                                       "the low wall of a shed roof lies farthest out; " + layout_.described.walls[e] +
+                                           " lies beyond " + layout_.described.walls[described_.low],
+                                       "name in low the outermost wall on that side");
             }
         }
         for (const std::size_t gable : described_.gables) edges_[gable] = RoofEdge::rake;
@@ -79,16 +88,16 @@ private:
         border_ = offset_outline(outline_, offsets_);
     }
 
-    /// Height over the plan of a plane that rises inward from an edge and passes `heel` over the framing there.
+    /// Height over the plan of a plane that rises inward from an edge and passes `heel_` over the framing there.
     [[nodiscard]] Height plane(std::size_t edge) const {
         const Point2 u = direction(edge), inward{-u.y, u.x};
         const Point2 at = outline_[edge];
-        return {plate_top() + heel - described_.pitch * dot(at, inward), described_.pitch * inward.x,
+        return {plate_top() + heel_ - described_.pitch * dot(at, inward), described_.pitch * inward.x,
                 described_.pitch * inward.y};
     }
 
     bool find_faces() {
-        if (!is_simple(border_) || doubled_area(border_) <= 0) {
+        if (!keeps_shape(outline_, border_)) {
             layout_.faults.add(described_.place, "the overhangs of two walls run into each other", "make overhang smaller");
             return false;
         }
@@ -174,13 +183,8 @@ private:
     void add_blocking(std::size_t edge) {
         const WallLayout& at = wall(edge);
         const double front = at.outside(), low = at.plate_top;
-        const double high = low + heel - described_.pitch * front - 0.002;
+        const double high = low + heel_ - described_.pitch * front - 0.002;
         EaveLayout& eave = layout_.eaves[edge];
-        if (high < low + 0.01) {
-            layout_.faults.add(described_.place, "the cladding of " + at.name + " is too thick for so steep a roof",
-                               "choose a lower pitch");
-            return;
-        }
         eave.blocked = true;
         eave.blocking = {.name = "blocking",
                          .frame = at.frame,
@@ -234,6 +238,30 @@ private:
             at.skins[i].extent = {{0, at.bottom}, {at.length, at.bottom}};
             at.skins[i].extent.insert(at.skins[i].extent.end(), top.begin(), top.end());
         }
+        for (const WallCavity& air : at.cavities) {
+            if (air.closer) raise_air(air, top);
+        }
+    }
+
+    /// The air behind the cladding goes on up with it.
+    void raise_air(const WallCavity& air, const Loop& top) {
+        Loop& inner = layout_.panels[*air.closer].prisms.front().cuts.front();
+        const auto under_top = [&](double u) {
+            double height = top.front().y;
+            for (std::size_t i = 0; i + 1 < top.size(); ++i) {
+                const Point2 right = top[i], left = top[i + 1];
+                if (u <= right.x && u >= left.x) height = left.y + (right.y - left.y) * (u - left.x) / (right.x - left.x);
+            }
+            return Point2{u, height - closer};
+        };
+        const Point2 left = inner[0], right = inner[1];
+        inner = {left, right, under_top(right.x)};
+        for (const Point2 p : top) {
+            if (p.x > left.x && p.x < right.x) inner.push_back(under_top(p.x));
+        }
+        inner.push_back(under_top(left.x));
+        std::vector<CutFigure> pieces = remainder(inner, air.returns);
+        if (pieces.size() == 1) layout_.house.middles[air.space.value].figure = std::move(pieces.front().figure);
     }
 
     [[nodiscard]] bool boxed(std::size_t edge) const {
@@ -267,7 +295,7 @@ private:
             NamedSpace named = described_.eave;
             if (first.size() > 1) {
                 named.id += "-" + layout_.described.walls[start];
-                named.name += (named.name.empty() ? "" : ", ") + layout_.described.walls[start];
+                named.name += (named.name.empty() ? "" : ", ") + spoken(layout_.described.walls[start]);
             }
             const SpaceIndex air = layout_.add_space(named, SpaceKind::cavity, described_.place);
             for (const std::size_t edge : run) add_box(edge, air);
@@ -279,7 +307,7 @@ private:
         const WallLayout& at = wall(edge);
         EaveLayout& eave = layout_.eaves[edge];
         const double inner = at.outside(), outer = described_.overhang - fascia;
-        const double deck_edge = at.plate_top + heel - described_.pitch * described_.overhang;
+        const double deck_edge = at.plate_top + heel_ - described_.pitch * described_.overhang;
         const double low = deck_edge - fascia_height;
         const Slant slant = eave_slant(edge);
         eave.present = true;
@@ -350,8 +378,9 @@ private:
             WallLayout& at = wall(e);
             const double high = at.plate_top + attic_height + deck + described_.parapet;
             raise(at, {{at.length, high}, {0, high}}, 0, 0);
-            add_upright(at, at.id + "/parapet", "parapet of " + at.name, "wood", Layer::framing, at.plate_top, high, -core, 0,
-                        at.slant);
+            // From the deck up: below it the air over the ceilings reaches over the plates.
+            add_upright(at, at.id + "/parapet", "parapet of " + at.name, "wood", Layer::framing, at.plate_top + attic_height,
+                        high, -core, 0, at.slant);
             Prism top;
             top.frame = plan_frame(at.frame);
             top.outline = band(at, -core - 0.01, at.outside() + 0.01);
@@ -382,6 +411,7 @@ private:
     Loop border_;
     std::vector<RoofFace> faces_;
     std::size_t first_wall_;
+    double heel_;  ///< over thick cladding and under a steep roof higher than usual, so that the deck passes over the cladding
 };
 
 }  // namespace

@@ -13,7 +13,6 @@ namespace {
 /// So far before the first gap the line begins, and so far past the last one it goes on. Meters; both only need to show where the
 /// animal comes from and that it has arrived.
 constexpr double step_before = 0.5;
-constexpr double step_past = 0.6;
 /// At most so far it then goes toward the middle of the space.
 constexpr double most_toward_middle = 1;
 /// So far it keeps off corners and edges: it does not scrape along them in a picture.
@@ -56,18 +55,6 @@ Vector direction(const std::vector<Point>& way) {
     return {0, 0, 0};
 }
 
-/// From the end of a gap into its space: a step on, kept inside where the space says what that is, and toward the middle.
-std::vector<Point> into(const House& house, SpaceIndex space, const Point& end, Vector onward, double step) {
-    const Point past = end + onward * step;
-    const MiddleSurface* middle = middle_of(house, space);
-    if (middle == nullptr) return {past};
-    const Projected there = projected(middle->frame, past);
-    const std::optional<Point2> inside = nearest_inside(middle->figure, there.on_plane, off_corners);
-    if (!inside) return {past};
-    const double left = std::copysign(std::max(0.0, std::abs(there.height) - most_toward_middle), there.height);
-    return {middle->frame.at(inside->x, inside->y, there.height), middle->frame.at(inside->x, inside->y, left)};
-}
-
 /// Between two gaps of one space, both ends left out.
 std::vector<Point> across(const House& house, SpaceIndex space, const Point& from, const Point& to) {
     const MiddleSurface* middle = middle_of(house, space);
@@ -88,6 +75,38 @@ void append(std::vector<Point>& line, const std::vector<Point>& points) {
 
 }  // namespace
 
+std::optional<Point> entry_of(const MiddleSurface& middle, const Point& from) {
+    const std::optional<Point2> inside = nearest_inside(middle.figure, projected(middle.frame, from).on_plane, off_corners);
+    if (!inside) return std::nullopt;
+    return middle.frame.at(inside->x, inside->y, 0);
+}
+
+std::vector<Point> steps_into(const House& house, SpaceIndex space, const Point& end, Vector onward, double step) {
+    const MiddleSurface* middle = middle_of(house, space);
+    if (middle == nullptr) return {end + onward * step};
+    const Frame& frame = middle->frame;
+    const Projected here = projected(frame, end);
+    const std::optional<Point2> inside = nearest_inside(middle->figure, here.on_plane, off_corners);
+    if (!inside) return {end + onward * step};
+    const double rising = dot(onward, frame.n);
+    if (here.height * rising > same_point)
+        step = 0;
+    else if (std::abs(rising) > same_point)
+        step = std::min(step, std::abs(here.height / rising));
+    Point2 there = *inside;
+    const Point2 along{dot(onward, frame.u), dot(onward, frame.v)};
+    if (const double size = std::sqrt(dot(along, along)); size > same_point) {
+        const Point2 ahead = along * (1 / size);
+        const double wanted = dot(here.on_plane + along * step - there, ahead);
+        there = there + ahead * std::clamp(room_ahead(middle->figure, there, ahead) - off_corners, 0.0, std::max(0.0, wanted));
+    }
+    if (house.survey[space].kind == SpaceKind::cavity)  // narrow, and low under a roof: along the middle only
+        return {frame.at(inside->x, inside->y, 0), frame.at(there.x, there.y, 0)};
+    const double height = here.height + rising * step;
+    const double left = std::copysign(std::max(0.0, std::abs(height) - most_toward_middle), height);
+    return {frame.at(there.x, there.y, height), frame.at(there.x, there.y, left)};
+}
+
 std::vector<Point> route(const House& house, std::span<const GapIndex> gaps, std::span<const SpaceIndex> spaces) {
     std::vector<Point> line;
     std::size_t last = gaps.size();  // the gap before, where its place is known
@@ -95,7 +114,7 @@ std::vector<Point> route(const House& house, std::span<const GapIndex> gaps, std
         const std::vector<Point> way = way_through(house, gaps[i], spaces[i]);
         if (way.empty()) continue;
         if (i == 0) {
-            std::vector<Point> before = into(house, spaces[0], way.front(), direction(way) * -1, step_before);
+            std::vector<Point> before = steps_into(house, spaces[0], way.front(), direction(way) * -1, step_before);
             append(line, {before.rbegin(), before.rend()});
         } else if (last + 1 == i) {
             append(line, across(house, spaces[i], line.back(), way.front()));
@@ -106,7 +125,7 @@ std::vector<Point> route(const House& house, std::span<const GapIndex> gaps, std
     if (gaps.empty() || last + 1 != gaps.size() || spaces.size() != gaps.size() + 1) return line;
     std::vector<Point> back = way_through(house, gaps[last], spaces[last]);
     std::reverse(back.begin(), back.end());
-    append(line, into(house, spaces.back(), back.front(), direction(back) * -1, step_past));
+    append(line, steps_into(house, spaces.back(), back.front(), direction(back) * -1, longest_step));
     return line;
 }
 

@@ -4,7 +4,7 @@
 #include <numeric>
 
 #include "house/framing.h"
-#include "house/layout.h"
+#include "house/stories.h"
 
 namespace seamward {
 
@@ -16,28 +16,32 @@ std::string numbered(const std::string& base, std::size_t story) {
     return story == 0 ? base : base + "-" + std::to_string(story + 1);
 }
 
-/// How far along a wall the corner post reaches that ends a cavity: past the slant of the neighbor's cavity.
-double left_reach(const WallLayout& wall, double back, double front) {
-    return std::max({0.0, wall.slant.left_slant * back, wall.slant.left_slant * front});
-}
-double right_reach(const WallLayout& wall, double back, double front) {
-    return std::min({wall.length, wall.length + wall.slant.right_slant * back, wall.length + wall.slant.right_slant * front});
+/// Where a wall's layers begin and end along n.
+struct Depth {
+    double inside = 0, outside = 0;
+};
+
+Depth depth_of(const Assembly& assembly, bool exterior) {
+    const auto sum = [](double thick, const WallLayer& layer) { return thick + layer.thickness; };
+    const auto last_air =
+        std::find_if(assembly.layers.rbegin(), assembly.layers.rend(), [](const WallLayer& layer) { return layer.is_air(); });
+    const double whole = std::accumulate(assembly.layers.begin(), assembly.layers.end(), 0.0, sum);
+    const double cladding = std::accumulate(last_air + 1, assembly.layers.rend(), 0.0, sum);
+    const double outside = exterior ? cladding : whole / 2;
+    return {outside - whole, outside};
 }
 
 class WallBuilder {
 public:
-    WallBuilder(Layout& layout, WallLayout& wall, const Assembly& assembly) : layout_(layout), wall_(wall), assembly_(assembly) {}
+    /// `under` is the same partition one story down, where its air goes on up into this one.
+    WallBuilder(Layout& layout, WallLayout& wall, const Assembly& assembly, const WallLayout* under = nullptr)
+        : layout_(layout), wall_(wall), assembly_(assembly), under_(under) {}
 
     void build(const std::vector<NamedSpace>& cavity_names, Place place) {
         const std::vector<WallLayer>& layers = assembly_.layers;
         const auto last_air = std::find_if(layers.rbegin(), layers.rend(), [](const WallLayer& l) { return l.is_air(); });
         const std::size_t stud_layer = static_cast<std::size_t>(layers.rend() - last_air) - 1;
-        double out = 0;
-        if (wall_.exterior) {
-            for (std::size_t i = 0; i < stud_layer; ++i) out += layers[i].thickness;
-        } else {
-            for (const WallLayer& layer : layers) out += layer.thickness / 2;
-        }
+        double out = depth_of(assembly_, wall_.exterior).outside;
         Skin skin = new_skin();
         for (std::size_t i = 0; i < layers.size(); ++i) {
             const double front = out, back = out - layers[i].thickness;
@@ -57,10 +61,13 @@ public:
 private:
     static Skin new_skin() { return {.back = 1e9, .front = -1e9}; }
 
+    /// Where layers begin that stand on the floor, or go on down through it.
+    [[nodiscard]] double foot() const { return wall_.open_below ? wall_.bottom : 0; }
+
     void finish_skin(Skin& skin, bool outer) {
         skin.frame = wall_.frame;
         skin.extent =
-            outer ? rectangle({0, wall_.bottom}, {wall_.length, wall_.top}) : rectangle({0, 0}, {wall_.length, wall_.plate_top});
+            outer ? rectangle({0, wall_.bottom}, {wall_.length, wall_.top}) : rectangle({0, foot()}, {wall_.length, wall_.plate_top});
         std::reverse(skin.panels.begin(), skin.panels.end());
         wall_.skins.push_back(std::move(skin));
     }
@@ -75,7 +82,7 @@ private:
     }
 
     void add_layer(Skin& skin, const WallLayer& layer, double back, double front, bool outer) {
-        const double low = outer ? wall_.bottom : 0, high = outer ? wall_.top : wall_.plate_top;
+        const double low = outer ? wall_.bottom : foot(), high = outer ? wall_.top : wall_.plate_top;
         Prism prism = upright(rectangle({0, low}, {wall_.length, high}), back, front, true);
         for (const Loop& opening : wall_.openings) cut(prism, opening);
         skin.back = std::min(skin.back, back);
@@ -139,14 +146,15 @@ private:
     }
 
     void frame_studs(double back, double front, const NamedSpace& named, Place place) {
-        const double low = plate, high = wall_.plate_top - double_top_plate;
-        const double left = left_reach(wall_, back, front) + stud, right = right_reach(wall_, back, front) - stud;
-        wall_.bottom_plate = level_plate("bottom plate", back, front, 0, low, true);
-        wall_.top_plate = level_plate("top plate", back, front, high, wall_.plate_top, false);
-        layout_.add_panel(wall_.id + "/post-left", "corner post of " + wall_.name, "wood", Layer::framing,
-                          upright(rectangle({0, low}, {left, high}), back, front, true));
-        Prism end = upright(rectangle({right, low}, {wall_.length, high}), back, front, true);
-        layout_.add_panel(wall_.id + "/post-right", "corner post of " + wall_.name, "wood", Layer::framing, std::move(end));
+        const double low = wall_.open_below ? wall_.bottom : plate;
+        const double high = wall_.plate_top - (wall_.open_above ? 0 : double_top_plate);
+        // The corner posts reach past the slant of the neighbor's cavity.
+        const double left = wall_.slant.left_reach(back, front) + stud, right = wall_.slant.right_reach(back, front) - stud;
+        check_room(left, right);
+        if (!wall_.open_below) wall_.bottom_plate = level_plate("bottom plate", back, front, 0, low, true);
+        if (!wall_.open_above) wall_.top_plate = level_plate("top plate", back, front, high, wall_.plate_top, false);
+        wall_.left_post = add_post("/post-left", {0, low}, {left, high}, back, front);
+        wall_.right_post = add_post("/post-right", {right, low}, {wall_.length, high}, back, front);
 
         std::vector<Loop> bucks;
         for (const Loop& opening : wall_.openings) {
@@ -160,20 +168,39 @@ private:
         }
         const Loop inner = rectangle({left, low}, {right, high});
         if (const auto spacing = bay_spacing()) {
+            if (wall_.open_below || wall_.open_above)
+                layout_.faults.add(place, "the air in " + wall_.name + " goes on from story to story",
+                                   "leave it out of stud_bays");
             part_into_bays(*spacing, inner, bucks, back, front, named, place);
             return;
         }
-        wall_.cavities.back().space = layout_.add_space(named, SpaceKind::cavity, place);
-        set_middle(wall_.cavities.back().space, inner, bucks, back, front);
+        WallCavity& cavity = wall_.cavities.back();
+        cavity.inner = inner;
+        cavity.returns = bucks;
+        cavity.space = under_ != nullptr ? under_->cavities.back().space : layout_.add_space(named, SpaceKind::cavity, place);
+        if (wall_.exterior) set_middle(cavity.space, inner, bucks, back, front);
+    }
+
+    /// The post that ends the air. Openings through it run along the wall, so it is pulled that way where its end is square.
+    std::size_t add_post(const char* id, Point2 least, Point2 most, double back, double front) {
+        const std::string name = "corner post of " + wall_.name;
+        if (wall_.exterior)
+            return layout_.add_panel(wall_.id + id, name, "wood", Layer::framing,
+                                     upright(rectangle(least, most), back, front, true));
+        const Frame end{wall_.frame.origin, wall_.frame.n * -1, wall_.frame.v, wall_.frame.u};
+        return layout_.add_panel(wall_.id + id, name, "wood", Layer::framing,
+                                 plain_prism(end, rectangle({-front, least.y}, {-back, most.y}), least.x, most.x));
     }
 
     void close_air(double back, double front, SpaceIndex space) {
-        const double left = left_reach(wall_, back, front) + closer, right = right_reach(wall_, back, front) - closer;
+        const double left = wall_.slant.left_reach(back, front) + closer, right = wall_.slant.right_reach(back, front) - closer;
+        check_room(left, right);
         const Loop inner = rectangle({left, wall_.bottom + closer}, {right, wall_.top - closer});
         Prism border = upright(rectangle({0, wall_.bottom}, {wall_.length, wall_.top}), back, front, true);
         cut(border, inner);
         for (const Loop& opening : wall_.openings) cut(border, opening);
         wall_.outer_panels.push_back(layout_.panels.size());
+        wall_.cavities.back().closer = layout_.panels.size();
         layout_.add_panel(wall_.id + "/closer", "end of the air gap in " + wall_.name, "wood", Layer::framing, std::move(border));
         std::vector<Loop> bucks;
         for (const Loop& opening : wall_.openings) {
@@ -184,7 +211,14 @@ private:
             layout_.add_panel(wall_.id + "/return-" + std::to_string(bucks.size()), "edge of the air gap in " + wall_.name,
                               "wood", Layer::framing, std::move(buck));
         }
+        wall_.cavities.back().returns = bucks;
         set_middle(space, inner, bucks, back, front);
+    }
+
+    void check_room(double left, double right) {
+        if (right - left >= 0.05) return;
+        layout_.faults.add({}, "the corners at both ends of " + wall_.name + " leave no room for the air in it",
+                           "make it longer, or its layers thinner");
     }
 
     void set_middle(SpaceIndex space, const Loop& inner, const std::vector<Loop>& bucks, double back, double front) {
@@ -221,16 +255,18 @@ private:
     Layout& layout_;
     WallLayout& wall_;
     const Assembly& assembly_;
+    const WallLayout* under_;
 };
 
 /// Where a wall of that description stands among others of its story; openings in it are taken from the description.
-void take_openings(Layout& layout, WallLayout& wall) {
+void take_openings(Layout& layout, WallLayout& wall, const Depth& depth) {
     for (const OpeningDescription& opening : layout.described.openings) {
-        if (opening.in != wall.described || opening.story != wall.story) continue;
+        if (opening.in != wall.described || opening.story != wall.story || opening.kind == OpeningKind::crawl_door) continue;
         const Loop loop = rectangle({opening.along - opening.width / 2, opening.sill},
                                     {opening.along + opening.width / 2, opening.sill + opening.height});
         const double room = plate + stud;
-        if (loop[0].x < room || loop[2].x > wall.length - room)
+        if (loop[0].x < wall.slant.left_reach(depth.inside, depth.outside) + room ||
+            loop[2].x > wall.slant.right_reach(depth.inside, depth.outside) - room)
             layout.faults.add(
                 opening.place,
                 opening.id + " does not fit into " + wall.name + ", which is " + std::to_string(wall.length) + " m long",
@@ -275,22 +311,11 @@ void lay_out_exterior(Layout& layout, std::size_t story) {
         wall.bottom = story > 0                                           ? layout.stories[story - 1].plate_top - level.floor
                       : described.foundation.kind == FoundationKind::slab ? -overlap
                                                                           : -subfloor - joist - plate - overlap;
-        take_openings(layout, wall);
+        take_openings(layout, wall, depth_of(assembly, true));
         const auto& names = described.stories[story].cavities;
         WallBuilder(layout, wall, assembly).build(i < names.size() ? names[i] : std::vector<NamedSpace>(), {});
         layout.walls.push_back(std::move(wall));
     }
-}
-
-/// The plan of a partition, reaching a little into what it meets at its ends, so that no crack is left there.
-Loop plan_of(const WallLayout& wall) {
-    constexpr double more = 0.003;
-    const auto at = [&](double u, double n) {
-        const Point p = wall.frame.at(u, 0, n);
-        return Point2{p.x, p.y};
-    };
-    return {at(-more, wall.inside()), at(wall.length + more, wall.inside()), at(wall.length + more, wall.outside()),
-            at(-more, wall.outside())};
 }
 
 /// The ends of a partition moved to the faces of the walls that it meets.
@@ -322,6 +347,34 @@ private:
     const Layout& layout_;
     const PartitionDescription& partition_;
 };
+
+/// The middle of the air in a partition, over all stories that it runs through.
+void set_cavity_middle(Layout& layout, std::size_t first) {
+    const WallLayout& lowest = layout.walls[first];
+    const WallCavity& air = lowest.cavities.back();
+    if (!air.bays.empty()) return;
+    Loop inner = air.inner;
+    std::vector<Loop> bucks;
+    for (std::size_t i = first; i < layout.walls.size(); ++i) {
+        const WallLayout& wall = layout.walls[i];
+        const Point2 rise{0, wall.frame.origin.z - lowest.frame.origin.z};
+        inner[2].y = inner[3].y = wall.cavities.back().inner[2].y + rise.y;
+        for (const Loop& buck : wall.cavities.back().returns) {
+            bucks.emplace_back();
+            for (const Point2 p : buck) bucks.back().push_back(p + rise);
+        }
+    }
+    std::vector<CutFigure> pieces = remainder(inner, bucks);
+    if (pieces.size() != 1) {
+        layout.faults.add(layout.space_places[air.space.value],
+                          "the openings cut the air in " + lowest.name + " into " + std::to_string(pieces.size()) + " pieces",
+                          "make the openings lower, narrower or fewer");
+        return;
+    }
+    Frame frame = lowest.frame;
+    frame.origin = frame.at(0, 0, (air.back + air.front) / 2);
+    layout.set_middle(air.space, frame, std::move(pieces.front().figure));
+}
 
 void lay_out_partition(Layout& layout, std::size_t number) {
     const PartitionDescription& described = layout.described.partitions[number];
@@ -356,143 +409,30 @@ void lay_out_partition(Layout& layout, std::size_t number) {
     from = from - along * at_start;
     to = to + along * at_end;
 
-    WallLayout wall;
-    wall.id = wall.described = described.id;
-    wall.name = described.name.empty() ? spoken(described.id) : described.name;
-    wall.story = described.story;
     const Point2 whole = to - from;
-    wall.length = std::sqrt(dot(whole, whole));
     const Vector u{along.x, along.y, 0};
-    const StoryLayout& level = layout.stories[described.story];
-    wall.frame = {{from.x, from.y, level.floor}, u, {0, 0, 1}, {u.y, -u.x, 0}};
-    wall.slant = {0, 0, wall.length, 0};
-    wall.plate_top = wall.top = level.plate_top - level.floor;
-    take_openings(layout, wall);
-    WallBuilder(layout, wall, assembly).build({described.cavity}, described.place);
-    layout.walls.push_back(std::move(wall));
-}
-
-void lay_out_rooms(Layout& layout, std::size_t story) {
-    StoryLayout& level = layout.stories[story];
-    std::vector<Loop> solid;
-    for (const WallLayout& wall : layout.walls) {
-        if (wall.story == story && !wall.exterior) solid.push_back(plan_of(wall));
+    const std::size_t first = layout.walls.size();
+    for (std::size_t story = described.story; story <= described.to_story; ++story) {
+        const StoryLayout& level = layout.stories[story];
+        WallLayout wall;
+        wall.id = story == described.story ? described.id : numbered(described.id, story);
+        wall.described = described.id;
+        wall.name = described.name.empty() ? spoken(described.id) : described.name;
+        if (story > described.story) wall.name += ", story " + std::to_string(story + 1);
+        wall.story = story;
+        wall.length = std::sqrt(dot(whole, whole));
+        wall.frame = {{from.x, from.y, level.floor}, u, {0, 0, 1}, {u.y, -u.x, 0}};
+        wall.slant = {0, 0, wall.length, 0};
+        wall.plate_top = wall.top = level.plate_top - level.floor;
+        wall.open_above = story < described.to_story;
+        wall.open_below = story > described.story || described.from_below;
+        if (wall.open_below) wall.bottom = layout.stories[story - 1].plate_top - level.floor;
+        take_openings(layout, wall, depth_of(assembly, false));
+        WallBuilder(layout, wall, assembly, story > described.story ? &layout.walls.back() : nullptr)
+            .build({described.cavity}, described.place);
+        layout.walls.push_back(std::move(wall));
     }
-    const std::vector<double> inward(layout.edges(), layout.walls.front().inside());
-    std::vector<CutFigure> pieces = remainder(offset_outline(layout.described.outline, inward), solid);
-    std::vector<const RoomDescription*> names(pieces.size(), nullptr);
-    for (const RoomDescription& room : layout.described.rooms) {
-        if (room.story != story) continue;
-        bool found = false;
-        for (std::size_t i = 0; i < pieces.size() && !found; ++i) {
-            const Figure& figure = pieces[i].figure;
-            if (!is_inside(figure.outline, room.at) ||
-                std::any_of(figure.holes.begin(), figure.holes.end(), [&](const Loop& hole) { return is_inside(hole, room.at); }))
-                continue;
-            found = true;
-            if (names[i] != nullptr)
-                layout.faults.add(room.place,
-                                  "rooms " + names[i]->id + " and " + room.id + " are one: no wall stands between them",
-                                  "close the gap between the partitions, or name the room once");
-            names[i] = &room;
-        }
-        if (!found)
-            layout.faults.add(room.place, "the point of room " + room.id + " lies in a wall or outside of the house", "move it");
-    }
-    for (std::size_t i = 0; i < pieces.size(); ++i) {
-        const Figure& figure = pieces[i].figure;
-        if (names[i] == nullptr) {
-            const auto corner = figure.outline.front();
-            char text[160];
-            std::snprintf(text, sizeof text, "story %zu has a room without a name, with a corner at [%.2f m, %.2f m]", story + 1,
-                          corner.x, corner.y);
-            layout.faults.add({}, text, "add it to rooms, with a point inside of it");
-            continue;
-        }
-        RoomLayout room;
-        room.figure = figure;
-        room.space = layout.add_space({names[i]->id, names[i]->name}, names[i]->kind, names[i]->place, names[i]->source);
-        Prism ceiling;
-        ceiling.frame = level_frame(level.ceiling);
-        ceiling.outline = figure.outline;
-        ceiling.cuts = figure.holes;
-        ceiling.gap_of_cut.resize(figure.holes.size());
-        ceiling.heights = {{0}, {level.plate_top - level.ceiling}};
-        room.ceiling = {.name = "ceiling",
-                        .frame = ceiling.frame,
-                        .back = 0,
-                        .front = level.plate_top - level.ceiling,
-                        .extent = figure.outline};
-        room.ceiling.panels.push_back(layout.add_panel(names[i]->id + "/ceiling", "ceiling of " + names[i]->id, "drywall",
-                                                       Layer::interior, std::move(ceiling)));
-        layout.set_middle(room.space, level_frame(level.floor + 0.12), figure);
-        level.rooms.push_back(std::move(room));
-    }
-}
-
-void lay_out_bulkhead(Layout& layout, const BulkheadDescription& described) {
-    constexpr double board = 0.013;
-    const StoryLayout& level = layout.stories[described.story];
-    const Loop plan = rectangle(described.least, described.most);
-    const RoomLayout* room = layout.room_at(described.story, (described.least + described.most) * 0.5);
-    bool fits = room != nullptr;
-    for (const Point2 p : plan) {
-        const Point2 inward = (described.least + described.most) * 0.5 - p;
-        fits = fits && is_inside(room->figure.outline, p + inward * 0.01);
-    }
-    if (!fits) {
-        layout.faults.add(described.place, "bulkhead " + described.id + " does not lie in one room",
-                          "move its corners to the faces of that room's walls");
-        return;
-    }
-    BulkheadLayout made;
-    made.id = described.id;
-    made.story = described.story;
-    made.plan = plan;
-    made.space = layout.add_space({described.id, described.name}, SpaceKind::cavity, described.place);
-    const double low = level.ceiling - described.drop;
-    Prism bottom;
-    bottom.frame = level_frame(0);
-    bottom.outline = plan;
-    bottom.heights = {{low}, {low + board}};
-    made.bottom = {.name = described.id, .frame = bottom.frame, .back = low, .front = low + board, .extent = plan};
-    made.bottom.panels.push_back(
-        layout.add_panel(described.id + "/bottom", "bottom of " + described.id, "drywall", Layer::interior, std::move(bottom)));
-    Prism sides;
-    sides.frame = level_frame(0);
-    sides.outline = plan;
-    sides.cuts = {rectangle(described.least + Point2{board, board}, described.most - Point2{board, board})};
-    sides.gap_of_cut.resize(1);
-    sides.heights = {{low + board}, {level.ceiling}};
-    layout.add_panel(described.id + "/sides", "sides of " + described.id, "drywall", Layer::interior, std::move(sides));
-    layout.set_middle(made.space, level_frame((low + level.ceiling) / 2),
-                      {rectangle(described.least + Point2{0.03, 0.03}, described.most - Point2{0.03, 0.03}), {}});
-    layout.bulkheads.push_back(std::move(made));
-}
-
-void lay_out_floor(Layout& layout, std::size_t story) {
-    StoryLayout& level = layout.stories[story];
-    if (story == 0) return;  // stands on the foundation
-    const double low = layout.stories[story - 1].plate_top;
-    Prism boards;
-    boards.frame = level_frame(level.floor);
-    boards.outline = layout.described.outline;
-    boards.heights = {{-subfloor}, {0}};
-    level.floor_skin = {.name = "floor", .frame = boards.frame, .back = -subfloor, .front = 0, .extent = boards.outline};
-    level.floor_skin.panels.push_back(
-        layout.add_panel("floor-" + std::to_string(story + 1), "floor boards", "wood", Layer::framing, std::move(boards)));
-    for (const WallLayout& wall : layout.walls) {
-        if (!wall.exterior || wall.story != story - 1) continue;
-        Prism rim;
-        rim.frame = wall.frame;
-        rim.outline = rectangle({0, wall.plate_top}, {wall.length, level.floor - subfloor - wall.frame.origin.z});
-        rim.heights = {{-stud}, {0}};
-        rim.slant = wall.slant;
-        layout.add_panel(wall.id + "/rim-joist", "rim joist over " + wall.name, "wood", Layer::framing, std::move(rim));
-    }
-    const std::vector<double> inward(layout.edges(), -2 * stud);
-    layout.set_middle(level.below, level_frame((low + level.floor - subfloor) / 2),
-                      {offset_outline(layout.described.outline, inward), {}});
+    set_cavity_middle(layout, first);
 }
 
 }  // namespace
@@ -500,7 +440,7 @@ void lay_out_floor(Layout& layout, std::size_t story) {
 void lay_out_shell(Layout& layout) {
     const HouseDescription& described = layout.described;
     layout.outdoors = layout.add_space(described.outdoors, SpaceKind::outdoors, {});
-    layout.attic = layout.add_space(described.roof.attic, SpaceKind::cavity, described.roof.place);
+    layout.attic = layout.add_space(described.roof.attic, SpaceKind::cavity, described.roof.place, described.roof.attic_source);
     const Assembly& assembly = described.assemblies[described.wall_assembly];
     double floor = 0;
     for (std::size_t i = 0; i < described.stories.size(); ++i) {
@@ -508,18 +448,26 @@ void lay_out_shell(Layout& layout) {
         StoryLayout level;
         if (i > 0) {
             floor += story.floor;
-            level.below = layout.add_space(story.void_below, SpaceKind::cavity, {});
-            layout.stories.back().above = level.below;
+            if (story.voids.empty()) level.below = layout.add_space(story.void_below, SpaceKind::cavity, {});
         }
         level.floor = floor;
         level.ceiling = floor + story.height;
         level.plate_top = level.ceiling + assembly.layers.back().thickness;
-        level.above = layout.attic;
         floor = level.plate_top;
         layout.stories.push_back(std::move(level));
     }
+    const Depth depth = depth_of(assembly, true);
+    for (const double offset : {depth.inside, depth.outside}) {
+        const Loop face = offset_outline(described.outline, std::vector<double>(layout.edges(), offset));
+        if (!keeps_shape(described.outline, face))
+            layout.faults.add({}, "two walls of the outline run into each other: some place is narrower than they are thick",
+                              "make the narrow parts of the outline wider");
+    }
+    layout.faults.throw_if_any();
     for (std::size_t i = 0; i < described.stories.size(); ++i) lay_out_exterior(layout, i);
     for (std::size_t i = 0; i < described.partitions.size(); ++i) lay_out_partition(layout, i);
+    layout.faults.throw_if_any();
+    find_ends(layout);
     for (std::size_t i = 0; i < described.stories.size(); ++i) {
         lay_out_rooms(layout, i);
         lay_out_floor(layout, i);

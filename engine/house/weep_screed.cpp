@@ -67,12 +67,14 @@ public:
                 feature_, 0, layout_.outdoors, cavity, Slot{joint_, length},
                 {at(low - 0.03, joint_ / 2, u), at(low, joint_ / 2, u), at(over, joint_ / 2, u), at(over, -0.012, u)},
                 flange_top - low, {"concrete"});
+        lead_out(joint, u);
         const double hole = holes_in(runs_[runs_.size() / 2], holes).front();
         if (!feature_.gaps[1].left_out)
             drains = cutter_.enter_uncut(
                 feature_, 1, layout_.outdoors, cavity, Hole{holes.width},
                 {at(low - 0.03, middle, hole), at(low, middle, hole), at(over, middle, hole), at(over, -0.012, hole)}, nose_sheet,
                 {});
+        lead_out(drains, hole);
         if (!feature_.gaps[2].left_out)
             line = cutter_.enter_uncut(
                 feature_, 2, layout_.outdoors, cavity, Slot{line_, length},
@@ -85,6 +87,13 @@ public:
     }
 
 private:
+    /// Below the screed ways begin before the wall: under it is the ground.
+    void lead_out(GapIndex gap, double u) {
+        if (!gap.valid()) return;
+        std::vector<Point>& way = layout_.house.places[gap.value].through;
+        way.insert(way.begin(), wall_.frame.at(u, wall_.bottom - 0.03, wall_.outside() + 0.06));
+    }
+
     /// The stretches of the wall between its corners and doors.
     void find_runs() {
         const double post = 0.16;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
 #include <cmath>
+#include <span>
 
 #include "house/framing.h"
 #include "house/layout.h"
@@ -21,7 +22,9 @@ public:
     void build() {
         cells_ = layout_.add_space(named_, SpaceKind::harborage, described_.place);
         const std::size_t runs = described_.points.size() - 1;
+        const std::size_t first = layout_.block_runs.size();
         for (std::size_t i = 0; i < runs; ++i) add_run(i, runs);
+        set_middle({layout_.block_runs.begin() + static_cast<std::ptrdiff_t>(first), layout_.block_runs.end()});
     }
 
 private:
@@ -95,9 +98,27 @@ private:
         if (i == 0) end_cells(run, id, false, start);
         if (i + 1 == runs) end_cells(run, id, true, end);
 
-        Frame middle = run.frame;
-        layout_.set_middle(cells_, middle, {rectangle({0, 0}, {run.length, run.height}), {}});
         layout_.block_runs.push_back(std::move(run));
+    }
+
+    /// A level band along all runs, clear of the blocks.
+    void set_middle(std::span<const BlockRun> runs) {
+        constexpr double clear = 0.01, half = block / 2 - shell - clear;
+        Loop band, left;
+        for (std::size_t i = 0; i < runs.size(); ++i) {
+            const auto put = [&](bool at_end, double turn) {
+                const bool open = at_end ? i + 1 < runs.size() : i > 0;
+                const double in = open ? 0 : shell + clear, u = at_end ? runs[i].length - in : in;
+                const Point right_side = runs[i].frame.at(u + turn * half, 0, half),
+                            left_side = runs[i].frame.at(u - turn * half, 0, -half);
+                band.push_back({right_side.x, right_side.y});
+                left.push_back({left_side.x, left_side.y});
+            };
+            if (i == 0) put(false, 0);
+            put(true, half_turn(i + 1));
+        }
+        band.insert(band.end(), left.rbegin(), left.rend());
+        layout_.set_middle(cells_, level_frame(layout_.ground + runs.front().height / 2), {std::move(band), {}});
     }
 
     /// The piece that ends the cells: against the house's cladding, or free.

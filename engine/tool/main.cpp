@@ -103,6 +103,7 @@ void draw(const seamward::PictureCommand& command, const seamward::Console& cons
     request.height = command.height;
     request.rank = command.way;
     request.more_ways = content.more_ways;
+    request.animals = content.animals;
     request.closeup = content.closeup;
     context.stage("drawing");
     seamward::viewer::draw_picture(content.job.house, content.heading, paths, request);

@@ -60,6 +60,7 @@ PictureContent picture_content(const PictureCommand& command, const RunContext& 
         throw WrongUsage("--way: a picture shows one of the best " + std::to_string(furthest_way) + " ways");
     const std::size_t shown = std::max(ways_in_a_picture, command.way);
     const TraceSettings settings = trace_settings(content.job, command.pests, command.to, shown + 1);
+    for (const Pest& pest : settings.pests) content.animals += (content.animals.empty() ? "" : " or ") + pest.name;
     Trace found = trace(content.job.survey, settings, context);
     content.more_ways = found.paths.size() > shown;
     if (content.more_ways) found.paths.resize(shown);
@@ -82,8 +83,15 @@ void export_house(const std::string& job_file, const std::string& file, const Ru
     }
     std::filesystem::path colors = path;
     colors.replace_extension(".mtl");
+    std::error_code error;
+    const bool colors_were_there = std::filesystem::exists(colors, error);
     write_whole_file(colors, colors.string(), mtl_text(job.house.parts));
-    write_whole_file(path, file, obj_text(job.house.parts, job.survey, name, colors.filename().string()));
+    try {
+        write_whole_file(path, file, obj_text(job.house.parts, job.survey, name, colors.filename().string()));
+    } catch (...) {
+        if (!colors_were_there) std::filesystem::remove(colors, error);
+        throw;
+    }
 }
 
 }  // namespace seamward

@@ -27,6 +27,7 @@ struct PictureContent {
     std::vector<RankedPath> ways;            ///< best first
     std::vector<std::vector<Point>> routes;  ///< one for each way, through the house's air
     bool more_ways = false;                  ///< there are more than these
+    std::string animals;                     ///< "house mouse or bat": whose ways they are; empty: everyone's
     std::optional<GapIndex> closeup;
 };
 

@@ -2,6 +2,9 @@
 // What docs/commands.md and docs/job-file.md show of the program is what the program says.
 #include <gtest/gtest.h>
 
+#include <filesystem>
+#include <set>
+
 #include "tests/docs/page.h"
 #include "tests/support/run_program.h"
 
@@ -62,20 +65,72 @@ TEST(JobFilePage, ShowsASurveyThatIsRead) {
     EXPECT_EQ(ran.out.substr(0, ran.out.find('\n')), "Larkspur Court, unit 4");
 }
 
+/// The page's second job is on the house that its page shows.
+TEST(JobFilePage, ShowsAJobOnAHouse) {
+    const std::string text = page("docs/job-file.md"), houses = page("docs/house-file.md");
+    std::size_t at = 0, house_at = 0;
+    const ScratchFolder folder;
+    folder.write("larkspur.yaml", block_after(houses, "# The house file", house_at));
+    folder.write("job.yaml", block_after(text, "only says what it adds", at));
+    const Ran ran = trace_in(folder.path().string(), "job.yaml");
+    EXPECT_EQ(ran.exit_code, 0) << ran.err;
+    EXPECT_EQ(ran.out.substr(0, ran.out.find('\n')), "Larkspur Court 4, second visit");
+    EXPECT_NE(ran.out.find("(1 closed already)"), std::string::npos) << ran.out;
+}
+
+/// A folder with the scenarios and models that ship, where commands may write.
+struct Workshop {
+    Workshop() {
+        for (const char* name : {"scenarios", "models"})
+            std::filesystem::create_directory_symlink(std::filesystem::path(SEAMWARD_SOURCE_FOLDER) / name, folder.path() / name);
+    }
+    ScratchFolder folder;
+};
+
 /// Commands that the page lists do what they say: every one is understood.
 TEST(CommandsPage, ListsCommandsThatWork) {
     const std::string text = page("docs/commands.md");
-    std::size_t at = text.find("## trace");
-    const std::string commands = block_after(text, "job's goes first.", at);
-    std::size_t count = 0;
-    for (std::size_t begin = 0; begin < commands.size(); begin = commands.find('\n', begin) + 1, ++count) {
-        const std::string command = commands.substr(begin, commands.find('\n', begin) - begin);
-        ASSERT_TRUE(command.starts_with("seamward ")) << command;
-        const Ran ran = run_shell("cd " + shell_word(SEAMWARD_SOURCE_FOLDER) + " && " + shell_word(SEAMWARD_PROGRAM) +
-                                  command.substr(std::string("seamward").size()));
-        EXPECT_EQ(ran.exit_code, 0) << command << '\n' << ran.err;
+    const Workshop workshop;
+    for (const char* section : {"trace", "picture", "export"}) {
+        std::size_t at = text.find("\n## " + std::string(section) + '\n');
+        const std::string commands = block_after(text, "| `-", at);
+        std::size_t count = 0;
+        for (std::size_t begin = 0; begin < commands.size(); begin = commands.find('\n', begin) + 1, ++count) {
+            const std::string command = commands.substr(begin, commands.find('\n', begin) - begin);
+            ASSERT_TRUE(command.starts_with("seamward " + std::string(section))) << command;
+            const Ran ran = run_shell("cd " + shell_word(workshop.folder.path().string()) + " && " +
+                                      shell_word(SEAMWARD_PROGRAM) + command.substr(std::string("seamward").size()));
+            const bool draws_none = ran.err.find("without pictures") != std::string::npos;
+            EXPECT_TRUE(ran.exit_code == 0 || draws_none) << command << '\n' << ran.err;
+            const std::size_t file = command.find(" -o ");
+            if (file == std::string::npos || draws_none) continue;
+            EXPECT_TRUE(std::filesystem::exists(workshop.folder.path() / command.substr(file + 4))) << command;
+        }
+        EXPECT_GE(count, 2U) << section;
     }
-    EXPECT_GE(count, 3U);
+    EXPECT_TRUE(std::filesystem::exists(workshop.folder.path() / "house.mtl"));
+}
+
+/// The words of a text that begin with two hyphens.
+std::set<std::string> options_in(const std::string& text) {
+    std::set<std::string> options;
+    for (std::size_t at = text.find("--"); at != std::string::npos; at = text.find("--", at + 2)) {
+        const std::size_t end = text.find_first_not_of("abcdefghijklmnopqrstuvwxyz-", at);
+        if (end > at + 2) options.insert(text.substr(at, end - at));
+    }
+    return options;
+}
+
+/// Each command's table has the options of its help, no more and no fewer.
+TEST(CommandsPage, ListsTheOptionsOfTheHelp) {
+    const std::string text = page("docs/commands.md");
+    for (const std::string command : {"trace", "picture", "export"}) {
+        std::set<std::string> help = options_in(run_shell(shell_word(SEAMWARD_PROGRAM) + ' ' + command + " --help").out);
+        EXPECT_EQ(help.erase("--help"), 1U);
+        std::set<std::string> listed;
+        for (const auto& [option, cells] : table_below(text, "## " + command)) listed.merge(options_in(option));
+        EXPECT_EQ(listed, help) << command;
+    }
 }
 
 }  // namespace

@@ -91,6 +91,18 @@ TEST(JobSchema, KnowsTheIdsOfTheCatalog) {
     EXPECT_EQ(treatments, ids_of(shipped_treatments()));
 }
 
+/// What a job can say of a gap of its house stands in the page's table.
+TEST(JobSchema, KnowsTheKeysOfNewMeasurements) {
+    const rapidjson::Document schema = schema_text();
+    std::set<std::string> listed, keys;
+    for (const auto& [key, cells] :
+         table_below(page("docs/job-file.md"), "| key of a new measurement | meaning | when left out | example |"))
+        listed.insert(key);
+    for (const auto& key : rapidjson::Pointer("/definitions/gap_of_house/properties").Get(schema)->GetObject())
+        keys.insert(key.name.GetString());
+    EXPECT_EQ(listed, keys);
+}
+
 /// Kinds of spaces are explained in the words of the page.
 TEST(JobSchema, ExplainsKindsAsThePageDoes) {
     const rapidjson::Document schema = schema_text();

@@ -122,14 +122,14 @@ TEST(Prism, SaysWhichGapEachFaceBounds) {
     std::array<int, 8> seen{};
     for (std::size_t t = 0; t < made.mesh.triangles.size(); ++t) {
         const Point p = made.middle_of(t);
-        const GapIndex expected = p.z < 1e-9                                        ? gap[6]
-                                  : p.z > 1 - 1e-9                                  ? gap[7]
+        const GapIndex expected = p.z < 1e-9                                             ? gap[6]
+                                  : p.z > 1 - 1e-9                                       ? gap[7]
                                   : p.x > 1.99 && p.x < 3.01 && p.y > 0.99 && p.y < 2.01 ? gap[4]
-                                  : p.x > 8.99 && p.y < 2.01                        ? gap[5]
-                                  : p.y < 1e-9                                      ? gap[0]
-                                  : p.x > 10 - 1e-9                                 ? gap[1]
-                                  : p.y > 3 - 1e-9                                  ? gap[2]
-                                                                                    : gap[3];
+                                  : p.x > 8.99 && p.y < 2.01                             ? gap[5]
+                                  : p.y < 1e-9                                           ? gap[0]
+                                  : p.x > 10 - 1e-9                                      ? gap[1]
+                                  : p.y > 3 - 1e-9                                       ? gap[2]
+                                                                                         : gap[3];
         EXPECT_EQ(made.bounds[t].value, expected.value) << p.x << ' ' << p.y << ' ' << p.z;
         ++seen.at(expected.value - 10);
     }
@@ -170,7 +170,8 @@ TEST(Prism, StandsUnderAnyPlane) {
         } while (!is_inside(outline, inside) || !is_inside(outline, inside + Point2{0.05, 0}) ||
                  !is_inside(outline, inside + Point2{0.05, 0.05}) || !is_inside(outline, inside + Point2{0, 0.05}));
         cuts.push_back(box(inside.x, inside.y, inside.x + 0.05, inside.y + 0.05));
-        Prism prism = prism_of(outline, {{uniform(random, -1, 0)}, {9, uniform(random, -0.4, 0.4), uniform(random, -0.4, 0.4)}}, cuts);
+        Prism prism =
+            prism_of(outline, {{uniform(random, -1, 0)}, {9, uniform(random, -0.4, 0.4), uniform(random, -0.4, 0.4)}}, cuts);
         prism.frame = askew();
         double volume = 0;
         const auto add = [&](const Loop& loop, double sign) {  // triangles from the origin, each with its middle

@@ -147,20 +147,20 @@ TEST(Remainder, FallsIntoPiecesInTheOrderOfTheirCorners) {
 TEST(Remainder, AgreesWithExactNumbersWhereEdgesMeet) {
     const Loop outline = box(0, 0, 10, 3);
     const std::vector<std::vector<Loop>> cases{
-        {box(2, 0, 3, 2)},                                                              // a door
-        {box(2, 0, 3, 2), box(3, 0, 4, 2)},                                             // two side by side
-        {box(2, 0, 3, 2), box(3, 1, 4, 2.5)},                                           // sharing a part of an edge
-        {box(-1, -1, 1, 1), box(9, 2, 11, 4)},                                          // at corners
-        {box(0, 0, 1, 1), box(9, 2, 10, 3)},                                            // in corners
-        {box(1, 1, 5, 2), box(2, 0.5, 3, 2.5), box(4, 1.5, 6, 1.8)},                    // over each other
-        {box(1, 1, 5, 2), box(2, 1.2, 3, 1.8)},                                         // in another
-        {box(1, 1, 5, 2), box(1, 1, 5, 2)},                                             // the same twice
-        {box(1, 0.5, 4, 1), box(1, 2, 4, 2.5), box(1, 1, 1.5, 2), box(3.5, 1, 4, 2)},   // a ring
-        {box(0, 1, 10, 2)},                                                             // from side to side
-        {box(-1, 2.5, 11, 4)},                                                          // all along the top
+        {box(2, 0, 3, 2)},                                                             // a door
+        {box(2, 0, 3, 2), box(3, 0, 4, 2)},                                            // two side by side
+        {box(2, 0, 3, 2), box(3, 1, 4, 2.5)},                                          // sharing a part of an edge
+        {box(-1, -1, 1, 1), box(9, 2, 11, 4)},                                         // at corners
+        {box(0, 0, 1, 1), box(9, 2, 10, 3)},                                           // in corners
+        {box(1, 1, 5, 2), box(2, 0.5, 3, 2.5), box(4, 1.5, 6, 1.8)},                   // over each other
+        {box(1, 1, 5, 2), box(2, 1.2, 3, 1.8)},                                        // in another
+        {box(1, 1, 5, 2), box(1, 1, 5, 2)},                                            // the same twice
+        {box(1, 0.5, 4, 1), box(1, 2, 4, 2.5), box(1, 1, 1.5, 2), box(3.5, 1, 4, 2)},  // a ring
+        {box(0, 1, 10, 2)},                                                            // from side to side
+        {box(-1, 2.5, 11, 4)},                                                         // all along the top
         {circle({5, 1.5}, 1, 24), circle({5, 1.5}, 0.5, 24), circle({9.9, 2.9}, 0.5, 24)},
-        {box(2, 1, 3, 1), box(4, 1, 4, 2)},                                             // without area
-        {box(2, 1, 3, 2), {{3, 1.5}, {4, 1}, {4, 2}}},                                  // a corner on an edge
+        {box(2, 1, 3, 1), box(4, 1, 4, 2)},             // without area
+        {box(2, 1, 3, 2), {{3, 1.5}, {4, 1}, {4, 2}}},  // a corner on an edge
     };
     for (std::size_t i = 0; i < cases.size(); ++i) {
         SCOPED_TRACE(i);

@@ -8,7 +8,7 @@
 #include <limits>
 #include <optional>
 
-#include "geometry/remainder.h"
+#include "house/inner_way.h"
 
 namespace seamward::test {
 
@@ -23,24 +23,54 @@ struct Triangle {
     std::array<Coordinates, 3> corners;
 };
 
-class Air {
-public:
-    Air(const House& house, const LeakSearch& search) : house_(house), pitch_(search.pitch) {
+/// Whether the line from one point to another meets no triangle.
+bool sees(const std::vector<Triangle>& triangles, const Coordinates& from, const Coordinates& to) {
+    const auto minus = [](const Coordinates& p, const Coordinates& q) {
+        return Coordinates{p[0] - q[0], p[1] - q[1], p[2] - q[2]};
+    };
+    const auto times = [](const Coordinates& p, const Coordinates& q) {
+        return Coordinates{p[1] * q[2] - p[2] * q[1], p[2] * q[0] - p[0] * q[2], p[0] * q[1] - p[1] * q[0]};
+    };
+    const auto dot = [](const Coordinates& p, const Coordinates& q) { return p[0] * q[0] + p[1] * q[1] + p[2] * q[2]; };
+    const Coordinates along = minus(to, from);
+    for (const Triangle& triangle : triangles) {
+        const auto& [a, b, c] = triangle.corners;
+        if (std::max({a[0], b[0], c[0]}) < std::min(from[0], to[0]) || std::min({a[0], b[0], c[0]}) > std::max(from[0], to[0]))
+            continue;
+        const Coordinates ab = minus(b, a), ac = minus(c, a), cross = times(along, ac);
+        const double volume = dot(ab, cross);
+        if (std::abs(volume) < 1e-18) continue;
+        const Coordinates off = minus(from, a), turned = times(off, ab);
+        const double s = dot(off, cross) / volume, t = dot(along, turned) / volume, at = dot(ac, turned) / volume;
+        if (s >= -1e-9 && t >= -1e-9 && s + t <= 1 + 1e-9 && at >= -1e-9 && at <= 1 + 1e-9) return false;
+    }
+    return true;
+}
+
+std::vector<Triangle> triangles_of(const House& house) {
+    std::vector<Triangle> out;
+    for (const Part& part : house.parts) {
+        for (const auto& [a, b, c] : part.mesh.triangles)
+            out.push_back({{coordinates(part.mesh.points[a]), coordinates(part.mesh.points[b]), coordinates(part.mesh.points[c])}});
+    }
+    return out;
+}
+
+}  // namespace
+
+struct AirMap::Impl {
+    Impl(const House& house, const LeakSearch& search)
+        : house_(house), pitch_(search.pitch), triangles_(triangles_of(house)) {
         Coordinates low, high;
         low.fill(std::numeric_limits<double>::infinity());
         high.fill(-std::numeric_limits<double>::infinity());
         for (const Part& part : house.parts) {
-            for (const auto& corners : part.mesh.triangles) {
-                Triangle triangle;
-                for (std::size_t i = 0; i < 3; ++i) {
-                    triangle.corners[i] = coordinates(part.mesh.points[corners[i]]);
-                    if (part.layer == Layer::ground || part.id.starts_with("paving/")) continue;
-                    for (std::size_t a = 0; a < 3; ++a) {
-                        low[a] = std::min(low[a], triangle.corners[i][a]);
-                        high[a] = std::max(high[a], triangle.corners[i][a]);
-                    }
+            if (part.layer == Layer::ground || part.id.starts_with("paving/")) continue;
+            for (const Point& point : part.mesh.points) {
+                for (std::size_t a = 0; a < 3; ++a) {
+                    low[a] = std::min(low[a], coordinates(point)[a]);
+                    high[a] = std::max(high[a], coordinates(point)[a]);
                 }
-                triangles_.push_back(triangle);
             }
         }
         // No middle of a box lies in a plane that anyone would describe.
@@ -54,9 +84,10 @@ public:
         for (const Triangle& triangle : triangles_) {
             for (std::size_t axis = 0; axis < 3; ++axis) put_wall(triangle, axis);
         }
+        sort_air();
     }
 
-    std::vector<Leak> leaks(std::vector<std::string>& unseen) {
+    void sort_air() {
         owner_.assign(walls_.size(), 0);
         std::vector<std::vector<std::size_t>> starts(house_.survey.spaces.size());
         for (std::size_t i = 0; i < starts.size(); ++i) {
@@ -67,14 +98,11 @@ public:
                 starts[i] = starts_on(house_.middles[i]);
             else
                 continue;
-            if (starts[i].empty()) unseen.push_back(space.id);
+            if (starts[i].empty()) unseen_.push_back({static_cast<std::uint32_t>(i)});
         }
-        std::vector<Leak> found;
-        for (std::size_t i = 0; i < starts.size(); ++i) flood(starts[i], static_cast<std::uint16_t>(i + 1), found, starts);
-        return found;
+        for (std::size_t i = 0; i < starts.size(); ++i) flood(starts[i], static_cast<std::uint16_t>(i + 1), leaks_, starts);
     }
 
-private:
     [[nodiscard]] std::size_t number(const Box& box) const {
         return static_cast<std::size_t>((box[2] * size_[1] + box[1]) * size_[0] + box[0]);
     }
@@ -121,50 +149,37 @@ private:
 
     /// Boxes whose middles see a point of a middle surface.
     [[nodiscard]] std::vector<std::size_t> starts_on(const MiddleSurface& surface) const {
-        std::vector<std::size_t> out;
-        const Loop& outline = surface.figure.outline;
-        std::vector<Point2> points;
-        for (const auto& [i, j, k] : triangulate(surface.figure)) {
-            std::vector<Point2> corners = outline;
-            for (const Loop& hole : surface.figure.holes) corners.insert(corners.end(), hole.begin(), hole.end());
-            points.push_back((corners[i] + corners[j] + corners[k]) * (1.0 / 3));
+        Point2 least = surface.figure.outline.front(), most = least;
+        for (const Point2 p : surface.figure.outline) {
+            least = {std::min(least.x, p.x), std::min(least.y, p.y)};
+            most = {std::max(most.x, p.x), std::max(most.y, p.y)};
         }
-        for (const Point2 p : points) {
-            const Coordinates eye = coordinates(surface.frame.at(p.x, p.y, 0));
-            Box base{};
-            for (std::size_t a = 0; a < 3; ++a) base[a] = static_cast<std::int64_t>(std::floor((eye[a] - origin_[a]) / pitch_));
-            for (std::int64_t corner = 0; corner < 8; ++corner) {
-                const Box at{base[0] + (corner & 1), base[1] + (corner >> 1 & 1), base[2] + (corner >> 2)};
-                const bool inside = std::all_of(at.begin(), at.end(), [](std::int64_t k) { return k >= 0; }) &&
-                                    at[0] < size_[0] && at[1] < size_[1] && at[2] < size_[2];
-                if (inside && sees(eye, middle(at))) out.push_back(number(at));
+        constexpr int rows = 4;
+        std::vector<std::size_t> out;
+        for (int i = 0; i <= rows; ++i) {
+            for (int j = 0; j <= rows; ++j) {
+                const Point2 at{least.x + (most.x - least.x) * i / rows, least.y + (most.y - least.y) * j / rows};
+                const std::optional<Point2> p = nearest_inside(surface.figure, at, 0.01);
+                if (!p) continue;
+                const std::vector<std::size_t> boxes = boxes_seen_from(coordinates(surface.frame.at(p->x, p->y, 0)));
+                out.insert(out.end(), boxes.begin(), boxes.end());
             }
         }
         return out;
     }
 
-    [[nodiscard]] bool sees(const Coordinates& from, const Coordinates& to) const {
-        const auto minus = [](const Coordinates& p, const Coordinates& q) {
-            return Coordinates{p[0] - q[0], p[1] - q[1], p[2] - q[2]};
-        };
-        const auto times = [](const Coordinates& p, const Coordinates& q) {
-            return Coordinates{p[1] * q[2] - p[2] * q[1], p[2] * q[0] - p[0] * q[2], p[0] * q[1] - p[1] * q[0]};
-        };
-        const auto dot = [](const Coordinates& p, const Coordinates& q) { return p[0] * q[0] + p[1] * q[1] + p[2] * q[2]; };
-        const Coordinates along = minus(to, from);
-        for (const Triangle& triangle : triangles_) {
-            const auto& [a, b, c] = triangle.corners;
-            if (std::max({a[0], b[0], c[0]}) < std::min(from[0], to[0]) ||
-                std::min({a[0], b[0], c[0]}) > std::max(from[0], to[0]))
-                continue;
-            const Coordinates ab = minus(b, a), ac = minus(c, a), cross = times(along, ac);
-            const double volume = dot(ab, cross);
-            if (std::abs(volume) < 1e-18) continue;
-            const Coordinates off = minus(from, a), turned = times(off, ab);
-            const double s = dot(off, cross) / volume, t = dot(along, turned) / volume, at = dot(ac, turned) / volume;
-            if (s >= -1e-9 && t >= -1e-9 && s + t <= 1 + 1e-9 && at >= -1e-9 && at <= 1 + 1e-9) return false;
+    /// The boxes round a point whose middles see it.
+    [[nodiscard]] std::vector<std::size_t> boxes_seen_from(const Coordinates& eye) const {
+        std::vector<std::size_t> out;
+        Box base{};
+        for (std::size_t a = 0; a < 3; ++a) base[a] = static_cast<std::int64_t>(std::floor((eye[a] - origin_[a]) / pitch_));
+        for (std::int64_t corner = 0; corner < 8; ++corner) {
+            const Box at{base[0] + (corner & 1), base[1] + (corner >> 1 & 1), base[2] + (corner >> 2)};
+            const bool inside = std::all_of(at.begin(), at.end(), [](std::int64_t k) { return k >= 0; }) && at[0] < size_[0] &&
+                                at[1] < size_[1] && at[2] < size_[2];
+            if (inside && sees(triangles_, eye, middle(at))) out.push_back(number(at));
         }
-        return true;
+        return out;
     }
 
     /// Calls `visit` for each box that air reaches from one.
@@ -230,12 +245,31 @@ private:
     Box size_{};
     std::vector<std::uint8_t> walls_;   ///< for each box: bit a is set when air cannot go on along axis a
     std::vector<std::uint16_t> owner_;  ///< number of the space, from 1
+    std::vector<Leak> leaks_;
+    std::vector<SpaceIndex> unseen_;
 };
 
-}  // namespace
+AirMap::AirMap(const House& shut, const LeakSearch& search) : impl_(std::make_unique<Impl>(shut, search)) {}
 
-std::vector<Leak> leaks_of(const House& house, const LeakSearch& search, std::vector<std::string>& unseen) {
-    return Air(house, search).leaks(unseen);
+AirMap::~AirMap() = default;
+
+const std::vector<Leak>& AirMap::leaks() const { return impl_->leaks_; }
+
+const std::vector<SpaceIndex>& AirMap::unseen() const { return impl_->unseen_; }
+
+SpaceIndex AirMap::space_at(const Point& at) const {
+    for (const std::size_t box : impl_->boxes_seen_from(coordinates(at))) {
+        if (impl_->owner_[box] != 0) return {impl_->owner_[box] - 1U};
+    }
+    return {};
+}
+
+bool is_clear(const House& house, std::span<const Point> way) {
+    const std::vector<Triangle> triangles = triangles_of(house);
+    for (std::size_t i = 0; i + 1 < way.size(); ++i) {
+        if (!sees(triangles, coordinates(way[i]), coordinates(way[i + 1]))) return false;
+    }
+    return true;
 }
 
 }  // namespace seamward::test

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <string>
+#include <memory>
+#include <span>
 #include <vector>
 
 #include "house/house.h"
@@ -19,10 +20,29 @@ struct LeakSearch {
     int shift = 0;         ///< moves the boxes; a crack much thinner than a box is met by chance, so try several
 };
 
-/// Looks for air that gets from one space of a house into another past all of its parts, given with every gap shut. A second
-/// opinion that knows nothing of how the parts were made: the house is filled with boxes, and air goes from one to the next where
-/// the line between their middles crosses no triangle. It starts on the spaces' middle surfaces, and outdoors above the roof.
-/// Spaces whose start no box's middle sees are named in `unseen`. Memory: 8 bytes a box.
-[[nodiscard]] std::vector<Leak> leaks_of(const House& house, const LeakSearch& search, std::vector<std::string>& unseen);
+/// The air of a house, given with every gap shut, sorted into its spaces. A second opinion that knows nothing of how the parts
+/// were made: the house is filled with boxes, and air goes from one to the next where the line between their middles crosses no
+/// triangle. It starts on the spaces' middle surfaces, and outdoors above the roof. Memory: 3 bytes a box.
+class AirMap {
+public:
+    AirMap(const House& shut, const LeakSearch& search);
+    ~AirMap();
+    AirMap(const AirMap&) = delete;
+    AirMap& operator=(const AirMap&) = delete;
+
+    /// Air that gets from one space into another past all parts.
+    [[nodiscard]] const std::vector<Leak>& leaks() const;
+    /// Spaces with a middle surface of which no box's middle sees a point.
+    [[nodiscard]] const std::vector<SpaceIndex>& unseen() const;
+    /// The space whose air is at a point; invalid where there is none near, as in a solid.
+    [[nodiscard]] SpaceIndex space_at(const Point& at) const;
+
+private:
+    struct Impl;
+    std::unique_ptr<Impl> impl_;
+};
+
+/// Whether a way from point to point crosses no triangle of a house.
+[[nodiscard]] bool is_clear(const House& house, std::span<const Point> way);
 
 }  // namespace seamward::test

@@ -28,20 +28,22 @@ std::string point(Point2 p) { return "[" + meters(p.x) + ", " + meters(p.y) + "]
 
 class Generator {
 public:
-    explicit Generator(unsigned seed) : random_(seed) {}
+    Generator(unsigned seed, bool wild) : random_(seed), wild_(wild) {}
 
     std::string house() {
         text_ = "seamward-house: 1\nname: random house\n";
         choose_outline();
         choose_walls();
-        text_ += std::string("foundation: ") + std::array{"{kind: slab}", "{kind: slab, height: 80 mm, space: fill}",
-                                                          "{kind: crawl-space, height: 0.7 m}",
-                                                          "{kind: basement, height: 2.2 m, above_grade: 0.4 m}"}
-                                                   .at(pick(random_, 4)) + "\n";
+        text_ += std::string("foundation: ") +
+                 std::array{"{kind: slab}", "{kind: slab, height: 80 mm, space: fill}", "{kind: crawl-space, height: 0.7 m}",
+                            "{kind: basement, height: 2.2 m, above_grade: 0.4 m}"}
+                     .at(pick(random_, 4)) +
+                 "\n";
         stories_ = 1 + pick(random_, 3);
         text_ += "stories:\n";
         for (std::size_t i = 0; i < stories_; ++i)
-            text_ += "  - {height: " + meters(uniform(random_, 2.3, 3.2)) + ", floor: " + meters(uniform(random_, 0.2, 0.4)) + "}\n";
+            text_ +=
+                "  - {height: " + meters(uniform(random_, 2.3, 3.2)) + ", floor: " + meters(uniform(random_, 0.2, 0.4)) + "}\n";
         choose_roof();
         for (std::size_t story = 0; story < stories_; ++story) divide(story);
         text_ += list("partitions", partitions_) + list("rooms", rooms_);
@@ -51,9 +53,7 @@ public:
     }
 
 private:
-    static std::string list(const std::string& key, const std::string& lines) {
-        return lines.empty() ? "" : key + ":\n" + lines;
-    }
+    static std::string list(const std::string& key, const std::string& lines) { return lines.empty() ? "" : key + ":\n" + lines; }
 
     void choose_outline() {
         const std::size_t kind = pick(random_, 4);
@@ -79,18 +79,20 @@ private:
     void choose_walls() {
         const bool brick = pick(random_, 4) == 0;
         cladding_ = brick ? 0.126 : 0.033;
-        const double studs = pick(random_, 2) == 0 ? 0.089 : 0.14;
+        const double studs = wild_ ? uniform(random_, 0.03, 0.3) : pick(random_, 2) == 0 ? 0.089 : 0.14;
         inside_ = studs + 0.013;
         text_ += "assemblies:\n  - id: wall\n    layers: [";
         text_ += brick ? "{of: brick, thick: 90 mm}, {air: true, thick: 25 mm}, {of: wood, thick: 11 mm}"
                        : "{of: stucco, thick: 22 mm}, {of: wood, thick: 11 mm}";
         text_ += ", {air: true, thick: " + meters(studs) + "}, {of: drywall, thick: 13 mm}]\n";
-        text_ += "  - {id: partition, layers: [{of: drywall, thick: 13 mm}, {air: true, thick: 89 mm}, {of: drywall, thick: 13 mm}]}\n";
+        text_ +=
+            "  - {id: partition, layers: [{of: drywall, thick: 13 mm}, {air: true, thick: 89 mm}, {of: drywall, thick: 13 "
+            "mm}]}\n";
         text_ += "wall_assembly: wall\n";
     }
 
     void choose_roof() {
-        const double overhang = uniform(random_, 0.05, std::clamp(0.42 * narrowest(outline_), 0.06, 0.9));
+        const double overhang = uniform(random_, 0.05, wild_ ? 2 : std::clamp(0.42 * narrowest(outline_), 0.06, 0.9));
         std::string shape = "hip";
         std::string more;
         const std::size_t kind = pick(random_, 5);
@@ -99,7 +101,7 @@ private:
             more = ", parapet: " + meters(uniform(random_, 0.1, 1));
         } else if (kind == 1 && rectilinear_) {
             shape = "shed";
-            more = ", low: " + wall(outermost());
+            more = ", low: " + wall(wild_ ? pick(random_, outline_.size()) : outermost());
         } else if (kind <= 3) {
             for (const std::size_t edge : gable_walls()) more += (more.empty() ? "" : ", ") + wall(edge);
             if (!more.empty()) {
@@ -107,9 +109,9 @@ private:
                 more = ", gables: [" + more + "]";
             }
         }
-        if (shape != "flat") more += ", pitch: " + std::to_string(1 + pick(random_, 9)) + "/12";
-        text_ += "roof: {shape: " + shape + more + ", overhang: " + meters(overhang) + ", rake: " +
-                 meters(uniform(random_, 0, overhang)) + "}\n";
+        if (shape != "flat") more += ", pitch: " + std::to_string(1 + pick(random_, wild_ ? 36 : 9)) + "/12";
+        text_ += "roof: {shape: " + shape + more + ", overhang: " + meters(overhang) +
+                 ", rake: " + meters(uniform(random_, 0, wild_ ? 2 : overhang)) + "}\n";
     }
 
     /// A wall that no corner lies beyond.
@@ -118,8 +120,7 @@ private:
         for (std::size_t i = 0; i < outline_.size(); ++i) {
             const std::size_t edge = (first + i) % outline_.size();
             const Point2 along = corner(edge + 1) - corner(edge);
-            if (std::all_of(outline_.begin(), outline_.end(),
-                            [&](Point2 p) { return cross(along, p - corner(edge)) > -1e-9; }))
+            if (std::all_of(outline_.begin(), outline_.end(), [&](Point2 p) { return cross(along, p - corner(edge)) > -1e-9; }))
                 return edge;
         }
         return 0;
@@ -135,7 +136,9 @@ private:
         };
         for (std::size_t e = 0; e < outline_.size(); ++e) {
             const bool beside = !walls.empty() && (walls.back() + 1 == e || (e + 1 == outline_.size() && walls.front() == 0));
-            if (faces[e].outline.size() == 3 && square(e) && square(e + 1) && !beside && pick(random_, 3) > 0) walls.push_back(e);
+            if (wild_ && pick(random_, 3) == 0) walls.push_back(e);
+            if (!wild_ && faces[e].outline.size() == 3 && square(e) && square(e + 1) && !beside && pick(random_, 3) > 0)
+                walls.push_back(e);
         }
         return walls;
     }
@@ -159,10 +162,11 @@ private:
         const double from = meets[first], to = meets[first + 1];
         if (to - from < 1.5) return false;
         const Point2 low = flip({at - 0.06, from}), high = flip({at + 0.06, to});
-        const Loop plan = rectangle({std::min(low.x, high.x), std::min(low.y, high.y)},
-                                    {std::max(low.x, high.x), std::max(low.y, high.y)});
+        const Loop plan =
+            rectangle({std::min(low.x, high.x), std::min(low.y, high.y)}, {std::max(low.x, high.x), std::max(low.y, high.y)});
         for (const Loop& other : solid) {
-            if (plan[0].x < other[2].x + 1 && other[0].x < plan[2].x + 1 && plan[0].y < other[2].y + 1 && other[0].y < plan[2].y + 1)
+            if (plan[0].x < other[2].x + 1 && other[0].x < plan[2].x + 1 && plan[0].y < other[2].y + 1 &&
+                other[0].y < plan[2].y + 1)
                 return false;
         }
         solid.push_back(plan);
@@ -202,12 +206,13 @@ private:
         for (std::size_t story = 0; story < stories_; ++story) {
             for (std::size_t edge = 0; edge < outline_.size(); ++edge) {
                 if (length(edge) < 2.4 || pick(random_, 3) > 0) continue;
-                const double width = uniform(random_, 0.6, 1.2), along = uniform(random_, width / 2 + 0.4, length(edge) - width / 2 - 0.4);
+                const double width = uniform(random_, 0.6, 1.2),
+                             along = uniform(random_, width / 2 + 0.4, length(edge) - width / 2 - 0.4);
                 const bool door = story == 0 && pick(random_, 3) == 0;
-                openings_ += "  - {id: opening-" + std::to_string(story + 1) + "-" + std::to_string(edge + 1) + ", kind: " +
-                             (door ? "door" : "window") + ", in: " + wall(edge) + ", story: " + std::to_string(story + 1) +
-                             ", along: " + meters(along) + ", width: " + meters(width) + ", height: " +
-                             (door ? "2 m" : "1.1 m, sill: 0.8 m") + "}\n";
+                openings_ += "  - {id: opening-" + std::to_string(story + 1) + "-" + std::to_string(edge + 1) +
+                             ", kind: " + (door ? "door" : "window") + ", in: " + wall(edge) +
+                             ", story: " + std::to_string(story + 1) + ", along: " + meters(along) + ", width: " + meters(width) +
+                             ", height: " + (door ? "2 m" : "1.1 m, sill: 0.8 m") + "}\n";
             }
         }
     }
@@ -215,13 +220,15 @@ private:
     void choose_features() {
         for (std::size_t edge = 0; edge < outline_.size(); ++edge) {
             if (length(edge) < 1.6 || pick(random_, 3) > 0) continue;
-            const std::string number = std::to_string(edge + 1), on = ", on: " + wall(edge) + ", along: " + meters(0.5 + cladding_);
+            const std::string number = std::to_string(edge + 1),
+                              on = ", on: " + wall(edge) + ", along: " + meters(0.5 + cladding_);
             const std::string type = std::array{"hose-bibb", "outlet", "top-plate-hole", "exterior-light"}.at(pick(random_, 4));
             features_ += "  - {id: feature-" + number + ", type: " + type + on + "}\n";
         }
     }
 
     std::mt19937 random_;
+    bool wild_;
     std::string text_, partitions_, rooms_, openings_, features_;
     Loop outline_;
     bool rectilinear_ = false;
@@ -231,6 +238,6 @@ private:
 
 }  // namespace
 
-std::string random_house(unsigned seed) { return Generator(seed).house(); }
+std::string random_house(unsigned seed, bool wild) { return Generator(seed, wild).house(); }
 
 }  // namespace seamward::test

@@ -6,7 +6,9 @@
 #include "offscreen/drawn_way.h"
 #include "offscreen/house_groups.h"
 #include "offscreen/legend.h"
+#include "offscreen/picture_story.h"
 #include "offscreen/picture_view.h"
+#include "offscreen/section.h"
 #include "offscreen/sight.h"
 #include "tests/viewer/box_house.h"
 
@@ -119,14 +121,153 @@ TEST(Rounded, CutsCornersByNoMoreThanTheRadius) {
     }
 }
 
-TEST(PartNear, StaysWithinItsReach) {
-    const std::vector<Point> line{{-5, 0, 0}, {0, 0, 0}, {0, 5, 0}};
-    const std::vector<Point> part = part_near(line, {0, 0.1, 0}, 1);
-    ASSERT_GT(part.size(), 2U);
-    for (const Point& at : part) EXPECT_LE(distance(at, {0, 0.1, 0}), 1);
-    EXPECT_GT(length_of(part), 1.8);
-    EXPECT_TRUE(part_near(line, {0, 0, 9}, 1).empty());
-    EXPECT_TRUE(part_near({}, {0, 0, 0}, 1).empty());
+double area_of(const TriangleMesh& mesh) {
+    double sum = 0;
+    for (const auto& [a, b, c] : mesh.triangles)
+        sum += length(cross(mesh.points[b] - mesh.points[a], mesh.points[c] - mesh.points[a])) / 2;
+    return sum;
+}
+
+/// Volume inside of a closed mesh.
+double volume_of(const TriangleMesh& mesh) {
+    double sum = 0;
+    for (const auto& [a, b, c] : mesh.triangles)
+        sum += dot(mesh.points[a] - Point{}, cross(mesh.points[b] - Point{}, mesh.points[c] - Point{})) / 6;
+    return sum;
+}
+
+Part box_part(const Point& low, const Point& high) { return {"box", "box", "wood", Layer::framing, box(low, high), {}}; }
+
+/// A box cut square has its own cross section for a face, which looks where the rest was and closes what is left.
+TEST(Section, ClosesABoxWithItsCrossSection) {
+    const std::vector<Part> parts{box_part({0, 0, 0}, {2, 3, 0.5})};
+    const Section left = section(parts, {{0.7, 0, 0}, {1, 0, 0}});
+    ASSERT_EQ(left.parts.size(), 1U);
+    ASSERT_EQ(left.faces.size(), 1U);
+    const CutFace& face = left.faces[0];
+    EXPECT_EQ(face.material, "wood");
+    EXPECT_NEAR(area_of(face.mesh), 1.5, 1e-9);
+    for (const auto& [a, b, c] : face.mesh.triangles) {
+        const std::vector<Point>& p = face.mesh.points;
+        EXPECT_GT(cross(p[b] - p[a], p[c] - p[a]).x, 0);
+        for (const std::uint32_t corner : {a, b, c}) EXPECT_NEAR(p[corner].x, 0.7, 1e-9);
+    }
+    double border = 0;
+    for (const auto& [from, to] : face.outline) border += distance(from, to);
+    EXPECT_NEAR(border, 7, 1e-9);
+    EXPECT_NEAR(volume_of(left.parts[0].mesh), 0.7 * 3 * 0.5, 1e-9);
+}
+
+TEST(Section, CutsAskewAndThroughSeveralShells) {
+    Part part = box_part({0, 0, 0}, {1, 1, 2});
+    const TriangleMesh more = box({3, 3, 0}, {4, 4, 2});
+    const auto first = static_cast<std::uint32_t>(part.mesh.points.size());
+    part.mesh.points.insert(part.mesh.points.end(), more.points.begin(), more.points.end());
+    for (const auto& [a, b, c] : more.triangles) part.mesh.triangles.push_back({first + a, first + b, first + c});
+    const double half = std::sqrt(0.5);
+    const Section left = section(std::vector<Part>{part}, {{0.5, 0.5, 0}, {half, -half, 0}});
+    ASSERT_EQ(left.faces.size(), 1U);
+    EXPECT_NEAR(area_of(left.faces[0].mesh), 2 * 2 * std::sqrt(2.0), 1e-9);
+    EXPECT_NEAR(volume_of(left.parts[0].mesh), 2, 1e-9);
+}
+
+TEST(Section, TakesAwayWhatLiesBeforeThePlaneAndLeavesWhatLiesBehind) {
+    const std::vector<Part> parts{box_part({1, 0, 0}, {2, 1, 1}), box_part({-2, 0, 0}, {-1, 1, 1})};
+    const Section left = section(parts, {{0, 0, 0}, {1, 0, 0}});
+    EXPECT_TRUE(left.faces.empty());
+    ASSERT_EQ(left.parts.size(), 1U);
+    EXPECT_EQ(left.parts[0].mesh.points.size(), 8U);
+    EXPECT_EQ(left.parts[0].mesh.points[0].x, -2);
+    EXPECT_EQ(section(parts, {{9, 0, 0}, {1, 0, 0}}).parts.size(), 2U);
+    EXPECT_TRUE(section(parts, {{-9, 0, 0}, {1, 0, 0}}).parts.empty());
+}
+
+/// What bounds a gap still does, the new faces bound none, and the gap's edge in the cut is known.
+TEST(Section, KeepsWhatBoundsAGap) {
+    Part part = box_part({0, 0, 0}, {2, 3, 0.5});
+    part.bounds.assign(part.mesh.triangles.size(), GapIndex{});
+    for (std::size_t i = 0; i < 2; ++i) part.bounds[i] = GapIndex{7};  // its lower side
+    const Section left = section(std::vector<Part>{part}, {{0.7, 0, 0}, {1, 0, 0}});
+    ASSERT_EQ(left.parts.size(), 1U);
+    const Part& kept = left.parts[0];
+    ASSERT_EQ(kept.bounds.size(), kept.mesh.triangles.size());
+    double bounding = 0;
+    for (std::size_t i = 0; i < kept.bounds.size(); ++i) {
+        if (!kept.bounds[i].valid()) continue;
+        EXPECT_EQ(kept.bounds[i], GapIndex{7});
+        const auto& [a, b, c] = kept.mesh.triangles[i];
+        for (const std::uint32_t corner : {a, b, c}) EXPECT_EQ(kept.mesh.points[corner].z, 0);
+        bounding += length(cross(kept.mesh.points[b] - kept.mesh.points[a], kept.mesh.points[c] - kept.mesh.points[a])) / 2;
+    }
+    EXPECT_NEAR(bounding, 0.7 * 3, 1e-9);
+    double edge = 0;
+    for (const CutFace::GapEdge& one : left.faces[0].gap_edges) {
+        EXPECT_EQ(one.gap, GapIndex{7});
+        edge += distance(one.from, one.to);
+    }
+    EXPECT_NEAR(edge, 3, 1e-9);
+}
+
+/// The plane holds the way, and the eye stands on the side that is taken away, with the yard at the left.
+TEST(PlaneOfGap, HoldsTheWayThroughIt) {
+    const House house = box_house();
+    const HouseFrame frame = house_frame(house);
+    for (std::uint32_t i = 0; i < house.survey.gaps.size(); ++i) {
+        const CutPlane plane = plane_of_gap(house, frame, {i});
+        EXPECT_NEAR(length(plane.normal), 1, 1e-9);
+        EXPECT_EQ(plane.normal.z, 0);
+        const std::vector<Point> way = way_through_gap(house, frame, {i});
+        ASSERT_FALSE(way.empty());
+        for (const Point& at : way) EXPECT_LT(std::abs(plane.over(at)), 1e-4) << i;
+        const OrbitCamera camera = view_of_gap(house, frame, {i}, plane);
+        EXPECT_GT(plane.over(camera.eye()), 0.8 * camera.distance) << i;
+        for (const Point& at : way) {
+            const auto shown = camera.shown_at(at, 800, 600);
+            ASSERT_TRUE(shown) << i;
+            EXPECT_TRUE(QRectF(0, 0, 800, 600).contains(shown->x, shown->y)) << i;
+        }
+    }
+    const CutPlane screed = plane_of_gap(house, frame, {0});
+    EXPECT_NEAR(std::abs(screed.normal.x), 1, 1e-9);
+    const OrbitCamera camera = view_of_gap(house, frame, {0}, screed);
+    const std::vector<Point> way = way_through_gap(house, frame, {0});
+    EXPECT_LT(camera.shown_at(way.front(), 800, 600)->x, camera.shown_at(way.back(), 800, 600)->x);
+}
+
+/// From outdoors in, however the gap's sides are stored.
+TEST(WayThroughGap, LeadsInward) {
+    House house = box_house();
+    const HouseFrame frame = house_frame(house);
+    const std::vector<Point> way = way_through_gap(house, frame, {3});
+    std::swap(house.survey.gaps[3].between[0], house.survey.gaps[3].between[1]);
+    std::reverse(house.places[3].through.begin(), house.places[3].through.end());
+    const std::vector<Point> turned = way_through_gap(house, frame, {3});
+    ASSERT_EQ(way.size(), turned.size());
+    EXPECT_LT(way.front().y, way.back().y);
+    for (std::size_t i = 0; i < way.size(); ++i) EXPECT_EQ(distance(way[i], turned[i]), 0);
+    EXPECT_TRUE(way_through_gap(house, frame, {99}).empty());
+}
+
+/// Of a few rooms all are named, of many only those that a way leads to or through.
+TEST(Story, NamesTheRoomsOfTheWaysWhereThereAreMany) {
+    House house = box_house();
+    const HouseFrame frame = house_frame(house);
+    const auto rooms = [&](std::span<const DrawnPath> paths) { return story_of_way(house, frame, paths, {}, {}).rooms.size(); };
+    const auto add_rooms = [&](std::size_t count) {
+        for (std::size_t i = 0; i < count; ++i) {
+            house.survey.spaces.push_back({"room", "room", SpaceKind::living});
+            house.middles.push_back(house.middles[3]);
+        }
+    };
+    add_rooms(13);
+    EXPECT_EQ(rooms({}), 14U);
+    EXPECT_EQ(rooms(both_ways(house)), 13U);  // the end of the way has a label of its own
+    add_rooms(1);
+    EXPECT_EQ(rooms({}), 0U);
+    EXPECT_EQ(rooms(both_ways(house)), 0U);
+    std::vector<DrawnPath> paths = both_ways(house);
+    paths[1].way.path.spaces.back() = SpaceIndex{9};
+    EXPECT_EQ(rooms(paths), 1U);
 }
 
 /// The first gap's outer side faces the eye, and all of the house is in the part of the picture that is left for it.

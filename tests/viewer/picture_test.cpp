@@ -176,10 +176,42 @@ TEST(Picture, OfOneGapColorsItsSides) {
     const int with = orange(picture(house, both_ways(house), request));
     house.parts[2].bounds.assign(house.parts[2].bounds.size(), GapIndex{});
     const int without = orange(picture(house, both_ways(house), request));
-    EXPECT_GT(with, without + 5000);
+    EXPECT_GT(with, without + 60);
     for (std::uint32_t gap = 1; gap < 5; ++gap) {
         request.closeup = GapIndex{gap};
         EXPECT_FALSE(picture(house, {}, request).isNull());
+    }
+}
+
+/// The section names what it cuts and what lies at both ends of the way, and a gap of a few millimeters is shown larger.
+TEST(Picture, OfOneGapNamesWhatItIsBetween) {
+    const House house = box_house();
+    for (const auto& [width, height] : {std::pair(640, 480), std::pair(1000, 700)}) {
+        PictureRequest request{.width = width, .height = height};
+        for (std::uint32_t gap = 0; gap < 4; ++gap) {
+            request.closeup = GapIndex{gap};
+            const PaintedPicture painted = painted_picture(house, "Box house", {}, request);
+            EXPECT_EQ(count_of(painted, Kind::smallest), 1U) << gap;
+            EXPECT_GE(count_of(painted, Kind::end), 1U) << gap;
+            EXPECT_GE(count_of(painted, Kind::layer), gap == 0 ? 2U : 1U) << gap;
+            EXPECT_LE(count_of(painted, Kind::layer), 8U) << gap;
+            if (gap != 1) {  // a hole of 8 mm is seen as it is in a large picture
+                EXPECT_EQ(painted.taken.size(), 5U) << gap;
+            }
+            const QRectF sheet(0, 0, width / painted.unit, height / painted.unit);
+            for (std::size_t i = 0; i < painted.labels.size(); ++i) {
+                for (std::size_t j = 0; j < i; ++j) EXPECT_FALSE(painted.labels[i].place.intersects(painted.labels[j].place));
+            }
+            for (const PlacedLabel& label : painted.labels) {
+                if (label.kind != Kind::layer) continue;
+                EXPECT_TRUE(sheet.contains(label.anchor));
+                for (const QRectF& taken : painted.taken) EXPECT_FALSE(taken.contains(label.anchor)) << gap;
+            }
+            for (std::size_t i = 0; i < painted.taken.size(); ++i) {
+                EXPECT_TRUE(sheet.contains(painted.taken[i])) << i;
+                for (std::size_t j = 0; j < i; ++j) EXPECT_FALSE(painted.taken[i].intersects(painted.taken[j])) << i << j;
+            }
+        }
     }
 }
 

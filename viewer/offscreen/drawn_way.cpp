@@ -56,10 +56,9 @@ void add(ColoredTriangles& all, vtkPolyData* solid, const QColor& color, Side si
     }
 }
 
-vtkSmartPointer<vtkPolyData> tube(const std::vector<Point>& line, double radius) {
-    const std::array<std::vector<Point>, 1> one{line};
+vtkSmartPointer<vtkPolyData> tubes(std::span<const std::vector<Point>> lines, double radius) {
     vtkNew<vtkTubeFilter> filter;
-    filter->SetInputData(lines_data(one));
+    filter->SetInputData(lines_data(lines));
     filter->SetRadius(radius);
     filter->SetNumberOfSides(14);
     filter->CappingOn();
@@ -133,7 +132,7 @@ std::vector<Stance> arrowheads(const std::vector<Point>& line, std::span<const P
         for (const double aside : {0.0, 28.0, -28.0, 44.0, -44.0}) {
             const Stance head = stance(std::clamp(whole * (i + 0.5) / heads + aside * one, 0.0, whole));
             const auto near = [&](const Point& mark) { return seen(mark - head.at) < 27 * one; };
-            if (near(tip.at) || seen(head.along) < 0.3 || std::any_of(marks.begin(), marks.end(), near)) continue;
+            if (near(tip.at) || seen(head.along) < 0.45 || std::any_of(marks.begin(), marks.end(), near)) continue;
             all.push_back(head);
             break;
         }
@@ -236,20 +235,17 @@ std::vector<Point> rounded(const std::vector<Point>& line, double radius) {
     return without_repeats(smooth);
 }
 
-std::vector<Point> part_near(const std::vector<Point>& line, const Point& middle, double reach) {
-    std::vector<Point> fine;
-    for (std::size_t i = 0; i + 1 < line.size(); ++i) {
-        const Vector step = line[i + 1] - line[i];
-        const int pieces = std::clamp(static_cast<int>(length(step) / reach * 40), 1, 4000);
-        for (int piece = 0; piece < pieces; ++piece) fine.push_back(line[i] + step * (static_cast<double>(piece) / pieces));
-    }
-    if (!line.empty()) fine.push_back(line.back());
-    const auto closer = [&](const Point& a, const Point& b) { return distance(a, middle) < distance(b, middle); };
-    const auto nearest = std::min_element(fine.begin(), fine.end(), closer);
-    const auto outside = [&](const Point& at) { return distance(at, middle) > reach; };
-    const auto end = std::find_if(nearest, fine.end(), outside);
-    const auto begin = std::find_if(std::make_reverse_iterator(nearest), fine.rend(), outside).base();
-    return begin < end ? std::vector<Point>(begin, end) : std::vector<Point>{};
+std::vector<Point> way_through_gap(const House& house, const HouseFrame& frame, GapIndex gap) {
+    if (gap.value >= house.places.size()) return {};
+    std::vector<Point> way = house.places[gap.value].through;
+    const auto rank = [&](SpaceIndex side) {
+        const Space& space = house.survey[side];
+        return space.starts_paths() ? 0 : space.is_living() ? 3 : space.kind == SpaceKind::attached ? 2 : 1;
+    };
+    const std::array<SpaceIndex, 2>& sides = house.survey[gap].between;
+    if (rank(sides[1]) < rank(sides[0])) std::reverse(way.begin(), way.end());
+    for (Point& at : way) at = frame.to_scene(at);
+    return without_repeats(way);
 }
 
 void add_way(ColoredTriangles& all, const std::vector<Point>& line, std::span<const Point> marks, const Sight& sight,
@@ -257,8 +253,9 @@ void add_way(ColoredTriangles& all, const std::vector<Point>& line, std::span<co
     if (line.size() < 2) return;
     const double one = sight.pixel(sight.camera().distance) * unit;
     const Vector to_eye = sight.forward() * -1;
-    add(all, tube(line, tube_radius * one), palette::way);
-    add(all, tube(line, (tube_radius + rim) * one), lettering::light_paper, Side::far, to_eye);
+    const std::array<std::vector<Point>, 1> only{line};
+    add(all, tubes(only, tube_radius * one), palette::way);
+    add(all, tubes(only, (tube_radius + rim) * one), lettering::light_paper, Side::far, to_eye);
     for (const Stance& stance : arrowheads(line, marks, sight, one)) {
         add(all, cone(stance.at, stance.along, head_size * one, head_radius * one), palette::way);
         add(all,
@@ -268,11 +265,13 @@ void add_way(ColoredTriangles& all, const std::vector<Point>& line, std::span<co
     }
 }
 
-void add_thin_way(ColoredTriangles& all, const std::vector<Point>& line, const Sight& sight, double unit) {
+void add_thin_ways(ColoredTriangles& all, std::span<const std::vector<Point>> lines, const Sight& sight, double unit) {
     const double one = sight.pixel(sight.camera().distance) * unit;
-    for (const std::vector<Point>& dash : dashes(line, dash_length * one)) {
-        if (dash.size() > 1) add(all, tube(dash, thin_radius * one), lettering::other_way, Side::near, sight.forward() * -1);
+    std::vector<std::vector<Point>> pieces;
+    for (const std::vector<Point>& line : lines) {
+        for (std::vector<Point>& dash : dashes(line, dash_length * one)) pieces.push_back(std::move(dash));
     }
+    add(all, tubes(pieces, thin_radius * one), lettering::other_way, Side::near, sight.forward() * -1);
 }
 
 }  // namespace seamward::viewer

@@ -25,15 +25,16 @@ namespace seamward::viewer {
 /// The same with its corners rounded, none by more than `radius` meters.
 [[nodiscard]] std::vector<Point> rounded(const std::vector<Point>& line, double radius);
 
-/// The part of a line around its point that is nearest to `middle`, as far as it stays within `reach` meters of it.
-[[nodiscard]] std::vector<Point> part_near(const std::vector<Point>& line, const Point& middle, double reach);
+/// The way through the air of one gap, from its outer side (outdoors, or else what is no room) inward. Scene; empty when it has
+/// no solids.
+[[nodiscard]] std::vector<Point> way_through_gap(const House& house, const HouseFrame& frame, GapIndex gap);
 
 /// Adds the shown way: a tube with arrowheads and a light rim, of a thickness that is well seen at the size of the picture;
 /// `unit` is the picture's unit of length in pixels. No arrowhead stands at one of `marks`.
 void add_way(ColoredTriangles& all, const std::vector<Point>& line, std::span<const Point> marks, const Sight& sight,
              double unit);
 
-/// Adds another way: thin dashes.
-void add_thin_way(ColoredTriangles& all, const std::vector<Point>& line, const Sight& sight, double unit);
+/// Adds other ways: thin dashes.
+void add_thin_ways(ColoredTriangles& all, std::span<const std::vector<Point>> lines, const Sight& sight, double unit);
 
 }  // namespace seamward::viewer

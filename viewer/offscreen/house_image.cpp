@@ -7,6 +7,7 @@
 #include "offscreen/blend_layers.h"
 #include "offscreen/drawn_way.h"
 #include "offscreen/layer_renderer.h"
+#include "offscreen/section_drawing.h"
 #include "offscreen/soft_light.h"
 
 namespace seamward::viewer {
@@ -14,8 +15,8 @@ namespace seamward::viewer {
 namespace {
 
 constexpr double lens_reach = 130;             ///< units to each side of the way where what is before it fades more
-constexpr double closeup_lens = 170;           ///< the same around a gap seen from close by
 constexpr double sky_reach = 0.55;             ///< meters around a corner that it darkens
+constexpr double closeup_way = 0.55;           ///< thickness of the way through a gap, as a share of a whole way's
 constexpr double closeup_sky = 0.08;           ///< the same, as a share of the picture's height
 constexpr double most_ground = 3.4;            ///< meters of ground that are shown around the house, at most
 constexpr std::int64_t most_fine = 3'000'000;  ///< pixels of a picture up to which each is made of four samples
@@ -34,22 +35,8 @@ constexpr Looks whole_house{{{1.0F, 0.45F, 1.0F},
                              {0.76F, 0.80F, 0.3F},
                              {0.70F, 0.75F, 0.2F},
                              {0.44F, 0.70F, 0.2F}}};
-/// Of a gap that is seen from outdoors:
-constexpr Looks outer_gap{{{1, 0.45F, 0.3F},
-                           {1, 0.75F, 0.1F},
-                           {1, 0.75F, 0.1F},
-                           {1, 0.75F, 0.1F},
-                           {1, 0.75F, 0.1F},
-                           {1, 0.75F, 0.1F},
-                           {1, 0.75F, 0.1F}}};
-/// Of a gap inside of the house, where walls and roof are in the way:
-constexpr Looks inner_gap{{{1.0F, 0.45F, 0.3F},
-                           {1.0F, 0.75F, 0.2F},
-                           {0.9F, 0.75F, 0.3F},
-                           {0.5F, 0.60F, 0.2F},
-                           {0.4F, 0.60F, 0.2F},
-                           {0.25F, 0.5F, 0.2F},
-                           {0.14F, 0.4F, 0.2F}}};
+/// Of a house that is cut, and of the faces of the cut:
+constexpr GroupLook cut_open{1, 0.6F, 1}, cut_face{1, 0, 1};
 /// Among what is faded; null: stays.
 constexpr std::array<const char*, group_count> names{nullptr,      nullptr, "framing", "ceilings", "near doors and windows",
                                                      "near walls", "roof"};
@@ -68,11 +55,11 @@ bool hides(const DrawnLayer& layer, const Point& at, const Sight& sight, int fin
     return depth < 1 && sight.away(depth) < sight.away(at) - thick;
 }
 
-const Looks& looks_of(const House& house, std::optional<GapIndex> closeup) {
+Looks looks_of(bool closeup) {
     if (!closeup) return whole_house;
-    const std::array<SpaceIndex, 2>& sides = house.survey[*closeup].between;
-    const bool outer = house.survey[sides[0]].starts_paths() || house.survey[sides[1]].starts_paths();
-    return outer ? outer_gap : inner_gap;
+    Looks looks{};
+    looks.fill(cut_open);
+    return looks;
 }
 
 std::vector<BlendLayer> drawn_groups(const HouseGroups& groups, const Looks& looks, LayerRenderer& renderer) {
@@ -120,10 +107,10 @@ void shade_ground(std::vector<BlendLayer>& layers, const HouseGroups& groups, co
 
 HouseImage house_image(const House& house, const HouseFrame& frame, const HouseGroups& groups, const HouseImageContent& content,
                        const Sight& sight) {
-    const bool closeup = content.closeup.has_value();
+    const bool closeup = content.cut.has_value();
     const int fine = static_cast<std::int64_t>(sight.width()) * sight.height() <= most_fine ? 2 : 1;
     LayerRenderer renderer(sight, fine);
-    std::vector<BlendLayer> layers = drawn_groups(groups, looks_of(house, content.closeup), renderer);
+    std::vector<BlendLayer> layers = drawn_groups(groups, looks_of(closeup), renderer);
     const double picture_height = sight.height() * sight.pixel(sight.camera().distance);
     light_sky(layers, closeup ? closeup_sky * picture_height : sky_reach, sight, fine);
     if (!closeup) shade_ground(layers, groups, frame, sight, fine);
@@ -132,18 +119,24 @@ HouseImage house_image(const House& house, const HouseFrame& frame, const HouseG
     for (const Point& at : content.asked) all.hidden.push_back(hides(layers[position(Group::solid)].drawn, at, sight, fine));
 
     ColoredTriangles others;
-    for (const std::vector<Point>& line : content.other_lines) add_thin_way(others, line, sight, content.unit);
+    add_thin_ways(others, content.other_lines, sight, content.unit);
     BlendLayer thin;
     thin.drawn = renderer.drawn(others.data());
     thin.edges = 0;
     layers.push_back(std::move(thin));
 
     ColoredTriangles shown;
-    if (closeup) add_gap_faces(shown, house, frame, *content.closeup, sight.forward() * -1);
-    add_way(shown, {content.line.begin(), content.line.end()}, content.marks, sight, content.unit);
+    if (closeup) {
+        ColoredTriangles faces;
+        add_cut_faces(faces, content.cut->faces, content.cut->plane, content.cut->gap, sight, content.unit);
+        layers.push_back({renderer.drawn(faces.data()), cut_face.opacity, cut_face.edges, cut_face.least, {}, {}});
+        ColoredTriangles sides;
+        add_gap_faces(sides, house, frame, content.cut->gap, sight.forward() * -1);
+        layers.push_back({renderer.drawn(sides.data()), cut_face.opacity, cut_face.edges, cut_face.least, {}, {}});
+    }
+    add_way(shown, {content.line.begin(), content.line.end()}, content.marks, sight, content.unit * (closeup ? closeup_way : 1));
     const DrawnLayer way = renderer.drawn(shown.data());
-    const Lens lens = closeup ? lens_along(content.marks, closeup_lens * content.unit, sight)
-                              : lens_along(content.line, lens_reach * content.unit, sight);
+    const Lens lens = closeup ? Lens{} : lens_along(content.line, lens_reach * content.unit, sight);
     all.image = blended(layers, way, lens, sight, fine);
     return all;
 }

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "offscreen/house_groups.h"
+#include "offscreen/section.h"
 #include "offscreen/sight.h"
 
 namespace seamward::viewer {
@@ -16,10 +17,16 @@ namespace seamward::viewer {
 struct HouseImageContent {
     std::span<const Point> line;  ///< of the shown way
     std::span<const std::vector<Point>> other_lines;
-    std::vector<Point> marks;         ///< gaps of the shown way
-    std::optional<GapIndex> closeup;  ///< its faces are colored, and only what hides it fades
-    std::vector<Point> asked;         ///< places of which it is asked whether something that stays hides them
-    double unit = 1;                  ///< the picture's unit of length in pixels
+    std::vector<Point> marks;  ///< gaps of the shown way
+    /// A house that is cut to show a gap; nothing is faded then, and the faces of the gap are colored.
+    struct Cut {
+        GapIndex gap;
+        CutPlane plane;
+        std::span<const CutFace> faces;
+    };
+    std::optional<Cut> cut;
+    std::vector<Point> asked;  ///< places of which it is asked whether something that stays hides them
+    double unit = 1;           ///< the picture's unit of length in pixels
 };
 
 /// A house without any words.

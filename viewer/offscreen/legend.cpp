@@ -79,7 +79,7 @@ void Legend::tell(const PictureStory& story) {
     if (closeup_) {
         for (const QString& note : story.notes) list_.push_back({Sign::none, {}, note, {}});
         key_.push_back({Sign::faces, {}, QStringLiteral("sides of the gap"), {}});
-        if (way_passes_) key_.push_back({Sign::way, {}, QStringLiteral("a way in"), {}});
+        if (way_passes_) key_.push_back({Sign::way, {}, QStringLiteral("way through the gap"), {}});
         return;
     }
     for (const PictureStory::Step& step : story.steps) {
@@ -92,12 +92,12 @@ void Legend::tell(const PictureStory& story) {
     }
     key_.push_back({Sign::way, {}, QStringLiteral("the way in shown"), {}});
     key_.push_back({Sign::ring, {}, QStringLiteral("its smallest gap"), {}});
-    if (story.other_ways > 0) {
+    if (story.thin_ways > 0) {
+        const QString text = story.more_thin_ways   ? QStringLiteral("%1 of the other ways in")
+                             : story.thin_ways == 1 ? QStringLiteral("the other way in")
+                                                    : QStringLiteral("%1 other ways in");
         key_.push_back(
-            {Sign::other_ways,
-             {},
-             story.other_ways == 1 ? QStringLiteral("another way in") : QStringLiteral("%1 other ways in").arg(story.other_ways),
-             {}});
+            {Sign::other_ways, {}, story.thin_ways == 1 && !story.more_thin_ways ? text : text.arg(story.thin_ways), {}});
     }
     if (!story.closed.empty()) key_.push_back({Sign::tick, {}, closed_text, {}});
 }
@@ -154,7 +154,7 @@ void Legend::paint(QPainter& painter, const OrbitCamera& camera, double per_mete
     write(painter, title(), palette::ink, QRectF(heading_.topLeft(), QSizeF(heading_.width(), 42)), title_);
     const QRectF line(heading_.left(), heading_.top() + 44, heading_.width(), 30);
     const double bold = width_of(words(19, true), way_) + 2;
-    write(painter, words(19, true), any_way_ ? palette::way : closed, line, way_);
+    write(painter, words(19, true), any_way_ ? palette::way : closed_green, line, way_);
     if (bold + 60 < line.width() && !detail_.isEmpty())
         write(painter, words(19), palette::soft_ink, line.adjusted(bold + 10, 0, 0, 0), QStringLiteral("\u2013  ") + detail_);
 

@@ -78,10 +78,10 @@ void paint_dot(QPainter& painter, const QPointF& middle) {
 
 void paint_tick(QPainter& painter, const QPointF& middle, double size) {
     const double half = size / 2;
-    painter.setPen(QPen(closed, 1.6));
+    painter.setPen(QPen(closed_green, 1.6));
     painter.setBrush(light_paper);
     painter.drawRoundedRect(QRectF(middle.x() - half, middle.y() - half, size, size), size * 0.25, size * 0.25);
-    painter.setPen(QPen(closed, size * 0.15, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+    painter.setPen(QPen(closed_green, size * 0.15, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
     const std::array<QPointF, 3> tick{middle + QPointF(-0.24, 0.02) * size, middle + QPointF(-0.06, 0.22) * size,
                                       middle + QPointF(0.26, -0.22) * size};
     painter.drawPolyline(tick.data(), static_cast<int>(tick.size()));

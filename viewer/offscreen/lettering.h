@@ -14,7 +14,7 @@ namespace lettering {
 
 inline const QColor light_paper{0xff, 0xfd, 0xf9};
 inline const QColor other_way{0x7f, 0x93, 0xa8};
-inline const QColor closed{0x2f, 0x7d, 0x4f};
+inline const QColor closed_green{0x2f, 0x7d, 0x4f};
 
 [[nodiscard]] QFont title();
 [[nodiscard]] QFont words(int height, bool bold = false);

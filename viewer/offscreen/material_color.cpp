@@ -51,6 +51,7 @@ QColor material_color(const std::string& material, Layer layer) {
     std::string word = material;
     std::transform(word.begin(), word.end(), word.begin(), [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
     if (layer == Layer::ground && word != "sand" && word != "gravel") return layer_color(layer);
+    if (layer == Layer::interior && word.find("tile") != std::string::npos) return 0xffe4e8e4;  // glazed, of a bath
     const auto found = std::find_if(paints.begin(), paints.end(),
                                     [&](const Paint& paint) { return word.find(paint.word) != std::string::npos; });
     return found != paints.end() ? QColor(found->color) : QColor(layer_color(layer));

@@ -14,16 +14,18 @@
 #include "offscreen/lettering.h"
 #include "offscreen/picture_story.h"
 #include "offscreen/picture_view.h"
+#include "offscreen/section_drawing.h"
 
 namespace seamward::viewer {
 
 namespace {
 
-constexpr double corner_radius = 0.05;  ///< meters: how round the drawn way's corners are
-constexpr double closeup_radius = 0.004;
+constexpr double corner_radius = 0.05;        ///< meters: how round the drawn way's corners are
+constexpr std::size_t most_thin_ways = 12;    ///< more would hide the house
 constexpr double margin = 26;                 ///< units from the picture's edge
 constexpr QSizeF whereabouts_size(300, 196);  ///< of the small picture of all of the house
-constexpr double closeup_cut = 0.45;          ///< share of the way to a gap seen from close by where the picture begins
+constexpr double closeup_cut = 0.3;           ///< share of the way to a gap seen from close by where the picture begins
+constexpr std::size_t most_layers = 8;        ///< that are named in a section
 
 /// Points of the house that are farthest in one of many directions: what has to be inside of the picture.
 std::vector<Point> farthest_points(const House& house, const HouseFrame& frame) {
@@ -81,28 +83,39 @@ struct Plan {
 Plan planned(const House& house, const std::string& heading, std::span<const DrawnPath> paths, const PictureRequest& request) {
     Plan plan{house, request, house_frame(house), {}, {}, {}, unit_of(request), {}};
     plan.sheet = QSizeF(request.width, request.height) / plan.unit;
-    const double radius = request.closeup ? closeup_radius : corner_radius;
-    for (const DrawnPath& path : paths) plan.lines.push_back(rounded(line_of_way(house, plan.frame, path), radius));
-    if (!paths.empty()) std::swap(plan.line, plan.lines[request.rank - 1]);
+    for (std::size_t i = 0; i < paths.size(); ++i) {
+        const bool shown = i + 1 == request.rank;
+        if (!shown && plan.lines.size() == most_thin_ways) continue;
+        std::vector<Point> line = rounded(line_of_way(house, plan.frame, paths[i]), corner_radius);
+        shown ? std::swap(plan.line, line) : plan.lines.push_back(std::move(line));
+    }
     if (request.closeup) {
-        plan.story = story_of_gap(house, plan.frame, *request.closeup);
         plan.lines.clear();
-        plan.story.way_passes = !paths.empty() && std::ranges::find(paths[request.rank - 1].way.path.gaps, *request.closeup) !=
-                                                      paths[request.rank - 1].way.path.gaps.end();
-        if (!plan.story.way_passes) plan.line.clear();
+        plan.line = way_through_gap(house, plan.frame, *request.closeup);
+        plan.story = story_of_gap(house, plan.frame, *request.closeup, plan.line);
     } else {
         plan.story = story_of_way(house, plan.frame, paths, request, plan.line);
+        plan.story.thin_ways = plan.lines.size();
+        plan.story.more_thin_ways = request.more_ways || paths.size() > plan.lines.size() + 1;
     }
     plan.story.heading = QString::fromStdString(heading).simplified();
     return plan;
 }
 
-/// The space from which a gap is looked at: outdoors if that is on one side of it, or else a room.
-SpaceIndex side_to_look_from(const Survey& survey, const Gap& gap) {
-    for (const SpaceIndex side : gap.between) {
-        if (survey[side].starts_paths()) return side;
-    }
-    return survey[gap.between[1]].is_living() ? gap.between[1] : gap.between[0];
+/// A house that is cut to show a gap.
+struct CutHouse {
+    CutPlane plane;              ///< scene
+    House house;                 ///< what is left of it
+    std::vector<CutFace> faces;  ///< scene
+};
+
+/// Takes away what is before the gap, on the side of the eye.
+CutHouse cut_open(const Plan& plan, const CutPlane& plane) {
+    const Vector to_scene = plan.frame.to_scene({}) - Point{};
+    Section left = section(plan.house.parts, {plane.at + to_scene * -1, plane.normal});
+    for (CutFace& face : left.faces) face.move(to_scene);
+    const House& house = plan.house;
+    return {plane, {house.name, house.survey, house.places, house.middles, std::move(left.parts)}, std::move(left.faces)};
 }
 
 /// `part`: what heading and cards leave free.
@@ -110,8 +123,7 @@ OrbitCamera camera_of(const Plan& plan, std::span<const DrawnPath> paths, const 
     const PictureRequest& request = plan.request;
     OrbitCamera camera;
     if (request.closeup) {
-        const Gap& gap = plan.house.survey[*request.closeup];
-        camera = view_of_gap(plan.house, plan.frame, *request.closeup, side_to_look_from(plan.house.survey, gap));
+        camera = view_of_gap(plan.house, plan.frame, *request.closeup, plane_of_gap(plan.house, plan.frame, *request.closeup));
     } else {
         camera = view_of_way(plan.house, plan.frame, paths.empty() ? nullptr : &paths[request.rank - 1].way.path, plan.line);
     }
@@ -129,10 +141,11 @@ OrbitCamera camera_of(const Plan& plan, std::span<const DrawnPath> paths, const 
 }
 
 /// The picture without words; finds out which closed gaps are hidden.
-QImage drawn(Plan& plan, const HouseGroups& groups, const Sight& sight) {
-    HouseImageContent content{plan.line, plan.lines, plan.marks(), plan.request.closeup, {}, plan.unit};
+QImage drawn(Plan& plan, const HouseGroups& groups, const CutHouse* cut, const Sight& sight) {
+    HouseImageContent content{plan.line, plan.lines, plan.marks(), {}, {}, plan.unit};
+    if (cut != nullptr) content.cut = {*plan.request.closeup, cut->plane, cut->faces};
     for (const PictureStory::Closed& closed : plan.story.closed) content.asked.push_back(closed.at.value_or(Point{}));
-    HouseImage drawn = house_image(plan.house, plan.frame, groups, content, sight);
+    HouseImage drawn = house_image(cut != nullptr ? cut->house : plan.house, plan.frame, groups, content, sight);
     for (std::size_t i = 0; i < drawn.hidden.size(); ++i) plan.story.closed[i].is_hidden = drawn.hidden[i];
     return drawn.image;
 }
@@ -156,6 +169,40 @@ void paint_whereabouts(QPainter& painter, const Plan& plan, const HouseGroups& g
     if (at) lettering::paint_ring(painter, place.topLeft() + QPointF(at->x, at->y), 10);
 }
 
+/// How many times larger than in the section a narrow gap has to be shown to be seen; 1: it is seen there. `shown`: units.
+double magnification(double shown) {
+    constexpr double clear = 16;
+    constexpr double seen = 24;
+    if (!(shown > 0) || shown > clear) return 1;
+    for (const double times : {2.0, 3.0, 5.0, 10.0, 20.0}) {
+        if (times * shown >= seen) return times;
+    }
+    return 40;
+}
+
+/// A small picture of the gap in its section, that many times larger.
+void paint_magnified(QPainter& painter, const Plan& plan, const CutHouse& cut, const HouseGroups& groups, OrbitCamera camera,
+                     double times, const QRectF& place) {
+    const QSize size = (place.size() * plan.unit).toSize();
+    camera.focus = plan.marks().front();
+    camera.distance *= place.height() / plan.sheet.height() / times;
+    const Sight sight(camera, size.width(), size.height(), plan.frame.all, closeup_cut);
+    HouseImageContent content{plan.line, {}, plan.marks(), {}, {}, plan.unit};
+    content.cut = {*plan.request.closeup, cut.plane, cut.faces};
+    const HouseImage section = house_image(cut.house, plan.frame, groups, content, sight);
+    lettering::paint_card(painter, place, lettering::light_paper, palette::smallest, 8);
+    painter.drawImage(place.adjusted(3, 3, -3, -3), section.image);
+    const QString text = QStringLiteral("%1 times larger").arg(times);
+    const QFont font = lettering::words(15);
+    const QRectF words(place.left() + 8, place.bottom() - 31, lettering::width_of(font, text) + 16, 23);
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(QColor(255, 253, 249, 225));
+    painter.drawRoundedRect(words, 4, 4);
+    painter.setPen(palette::ink);
+    painter.setFont(font);
+    painter.drawText(words, Qt::AlignCenter, text);
+}
+
 }  // namespace
 
 PaintedPicture painted_picture(const House& house, const std::string& heading, std::span<const DrawnPath> paths,
@@ -169,10 +216,6 @@ PaintedPicture painted_picture(const House& house, const std::string& heading, s
     const QRectF part(margin + 10, first.heading().bottom() + 4, sheet.width() - 2 * margin - 20,
                       first.card().top() - first.heading().bottom() - 24);
     const OrbitCamera camera = camera_of(plan, paths, part);
-    if (closeup && !plan.line.empty()) {
-        const double reach = 0.55 * camera.distance * std::tan(OrbitCamera::view_angle / 2) * 2;
-        plan.line = part_near(plan.line, plan.marks().empty() ? plan.line.front() : plan.marks().front(), reach);
-    }
     const HouseGroups groups = house_groups(house, plan.frame, {std::cos(camera.azimuth), std::sin(camera.azimuth), 0});
     const QString faded = faded_groups(groups);
     if (!closeup) plan.story.faded = faded.isEmpty() ? QString() : QStringLiteral("Faded to show the inside: %1.").arg(faded);
@@ -180,7 +223,17 @@ PaintedPicture painted_picture(const House& house, const std::string& heading, s
 
     PaintedPicture picture;
     picture.unit = plan.unit;
-    picture.image = drawn(plan, groups, sight);
+    std::optional<CutHouse> cut;
+    HouseGroups cut_groups;
+    if (closeup) {
+        CutPlane plane = plane_of_gap(house, plan.frame, *request.closeup);
+        if (plane.over(camera.eye()) < 0) plane.normal = plane.normal * -1;
+        cut = cut_open(plan, plane);
+        cut_groups = house_groups(cut->house, plan.frame, plane.normal);
+        picture.image = drawn(plan, cut_groups, &*cut, sight);
+    } else {
+        picture.image = drawn(plan, groups, nullptr, sight);
+    }
     const Legend legend(plan.story, sheet, closeup);
     picture.taken = {legend.heading(), legend.card(), legend.measures()};
     QPainter painter(&picture.image);
@@ -189,8 +242,20 @@ PaintedPicture painted_picture(const House& house, const std::string& heading, s
     if (closeup) {
         picture.taken.emplace_back(QPointF(sheet.width() - margin - whereabouts_size.width(), margin - 4), whereabouts_size);
         paint_whereabouts(painter, plan, groups, camera, picture.taken.back());
+        const double shown =
+            clear_width(house.survey[*request.closeup].shape) * camera.shown_length(camera.focus, 1, sheet.height());
+        const double times = plan.line.empty() ? 1 : magnification(shown);
+        if (times > 1) {
+            picture.taken.push_back(picture.taken.back().translated(0, whereabouts_size.height() + 12));
+            paint_magnified(painter, plan, *cut, cut_groups, camera, times, picture.taken.back());
+        }
     }
     const QRectF area(margin, 20, sheet.width() - 2 * margin, sheet.height() - 20 - margin);
+    if (cut) {
+        plan.story.layers =
+            cut_layers(cut->faces, camera, sheet, area, picture.taken,
+                       plan.marks().empty() ? cut->plane.at : plan.marks().front(), plan.story.ring + 6, most_layers);
+    }
     picture.labels = placed_labels(plan.story, plan.line, camera, sheet, area, picture.taken);
     Point measured = camera.focus;
     for (const PictureStory::Step& step : plan.story.steps) {

@@ -43,16 +43,18 @@ QSizeF size_of(const PlacedLabel& label) {
         case Kind::step: return {2 * disc, 2 * disc};
         case Kind::room: return {std::ceil(width_of(slanted(small_size), label.text)) + 6, 20};
         case Kind::tick: return {tick, tick};
+        case Kind::layer: return {std::ceil(width_of(words(small_size), label.text)) + 14, 23};
         case Kind::end: break;
     }
     return {std::ceil(width_of(words(name_size), label.text)) + 26, 32};
 }
 
-double away(Kind kind) {
-    switch (kind) {
-        case Kind::smallest: return 58;
+double away(const PlacedLabel& label) {
+    switch (label.kind) {
+        case Kind::smallest: return label.number.isEmpty() ? 150 : 58;  // a section is not to be covered near its gap
         case Kind::step: return 20;
         case Kind::end: return 24;
+        case Kind::layer: return 14;
         case Kind::room:
         case Kind::tick: break;
     }
@@ -91,7 +93,7 @@ public:
     [[nodiscard]] std::vector<PlacedLabel> placed() {
         std::vector<LabelWish> wishes;
         for (const QRectF& rect : taken_) wishes.push_back({rect.topLeft(), rect.size(), 0, true});
-        for (const PlacedLabel& label : wished_) wishes.push_back({label.anchor, size_of(label), away(label.kind)});
+        for (const PlacedLabel& label : wished_) wishes.push_back({label.anchor, size_of(label), away(label)});
         const std::vector<QRectF> places = place_labels(wishes, clear_, area_);
         std::vector<PlacedLabel> all;
         for (std::size_t i = 0; i < wished_.size(); ++i) {
@@ -147,8 +149,17 @@ void paint_leader(QPainter& painter, const PlacedLabel& label) {
     const QPointF begin = label.anchor + step * (symbol / size);
     painter.setPen(QPen(light_paper, 4, Qt::SolidLine, Qt::RoundCap));
     painter.drawLine(begin, end);
-    painter.setPen(QPen(label.is_smallest ? palette::smallest : palette::way, 1.8, Qt::SolidLine, Qt::RoundCap));
+    const QColor ink = label.kind == Kind::layer ? palette::soft_ink : palette::way;
+    painter.setPen(
+        QPen(label.is_smallest ? palette::smallest : ink, label.kind == Kind::layer ? 1.3 : 1.8, Qt::SolidLine, Qt::RoundCap));
     painter.drawLine(begin, end);
+}
+
+/// Where a layer's leader ends.
+void paint_foot(QPainter& painter, const QPointF& at) {
+    painter.setPen(QPen(light_paper, 1.2));
+    painter.setBrush(palette::ink);
+    painter.drawEllipse(at, 3.2, 3.2);
 }
 
 void paint_smallest(QPainter& painter, const PlacedLabel& label) {
@@ -171,6 +182,12 @@ void paint_words(QPainter& painter, const PlacedLabel& label) {
         paint_card(painter, label.place, light_paper, palette::way, label.place.height() / 2);
         painter.setPen(palette::way);
         painter.setFont(words(name_size));
+    } else if (label.kind == Kind::layer) {
+        painter.setPen(QPen(palette::outline, 1));
+        painter.setBrush(QColor(255, 253, 249, 235));
+        painter.drawRoundedRect(label.place, 4, 4);
+        painter.setPen(palette::ink);
+        painter.setFont(words(small_size));
     } else {
         painter.setPen(Qt::NoPen);
         painter.setBrush(QColor(255, 253, 249, 150));
@@ -187,6 +204,9 @@ std::vector<PlacedLabel> placed_labels(const PictureStory& story, std::span<cons
                                        const QSizeF& sheet, const QRectF& area, std::span<const QRectF> taken) {
     Layout layout(camera, sheet, area, taken);
     layout.keep_clear(line);
+    for (const PictureStory::Word& word : story.layers) {
+        if (const auto at = layout.shown(word.at)) layout.keep_clear(*at, 12);
+    }
     std::vector<PlacedLabel> smallest;
     std::vector<PlacedLabel> others;
     for (const PictureStory::Step& step : story.steps) {
@@ -204,6 +224,9 @@ std::vector<PlacedLabel> placed_labels(const PictureStory& story, std::span<cons
     for (PlacedLabel& label : others) layout.wish(std::move(label));
     for (const PictureStory::Word& end : story.ends) {
         if (const auto at = layout.shown(end.at)) layout.wish({Kind::end, {}, end.text, {}, *at});
+    }
+    for (const PictureStory::Word& word : story.layers) {
+        if (const auto at = layout.shown(word.at)) layout.wish({Kind::layer, {}, word.text, {}, *at});
     }
     std::vector<PlacedLabel> all = layout.placed();
     for (const PlacedLabel& label : all) layout.keep_clear(label.anchor, label.place.center());
@@ -230,17 +253,19 @@ void paint_labels(QPainter& painter, std::span<const PlacedLabel> labels) {
         painter.setOpacity(1);
     }
     for (const PlacedLabel& label : labels) {
-        if (label.kind == Kind::step || label.kind == Kind::smallest || label.kind == Kind::end) paint_leader(painter, label);
+        if (label.kind != Kind::room && label.kind != Kind::tick) paint_leader(painter, label);
     }
     for (const PlacedLabel& label : labels) {
         if (label.kind == Kind::step) paint_dot(painter, label.anchor);
+        if (label.kind == Kind::layer) paint_foot(painter, label.anchor);
         if (label.kind == Kind::smallest) paint_ring(painter, label.anchor, label.ring);
     }
     for (const PlacedLabel& label : labels) {
         switch (label.kind) {
             case Kind::smallest: paint_smallest(painter, label); break;
             case Kind::step: paint_disc(painter, label.place.center(), disc, label.number, false); break;
-            case Kind::end: paint_words(painter, label); break;
+            case Kind::end:
+            case Kind::layer: paint_words(painter, label); break;
             case Kind::room:
             case Kind::tick: break;
         }

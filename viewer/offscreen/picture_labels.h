@@ -13,7 +13,7 @@ namespace seamward::viewer {
 
 /// A label with its place in the picture, in the picture's units.
 struct PlacedLabel {
-    enum class Kind : std::uint8_t { smallest, step, end, room, tick };
+    enum class Kind : std::uint8_t { smallest, step, end, layer, room, tick };
     Kind kind = Kind::step;
     QString number, text, more;
     QPointF anchor;  ///< the point in the picture that it speaks of

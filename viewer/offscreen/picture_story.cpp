@@ -12,6 +12,8 @@ namespace seamward::viewer {
 
 namespace {
 
+constexpr std::ptrdiff_t most_rooms = 14;  ///< that are all named
+
 QString plain(const std::string& text) { return QString::fromStdString(text).simplified(); }
 
 QString closed_words(std::size_t count) {
@@ -48,10 +50,19 @@ void tell_smallest(PictureStory& story, const Gap& gap, const char* width_word) 
     story.smallest_note = stays_open_text(gap);
 }
 
-void tell_rooms(PictureStory& story, const House& house, const HouseFrame& frame, std::optional<SpaceIndex> but) {
+/// Names the rooms but the one that the shown way ends in; of many rooms only those that a way leads to or through.
+void tell_rooms(PictureStory& story, const House& house, const HouseFrame& frame, std::span<const DrawnPath> paths,
+                std::optional<SpaceIndex> but) {
+    const auto is_room = [](const Space& space) { return space.is_living() || space.kind == SpaceKind::attached; };
+    const auto is_on_way = [&](SpaceIndex space) {
+        return std::ranges::any_of(paths, [&](const DrawnPath& path) {
+            return std::ranges::find(path.way.path.spaces, space) != path.way.path.spaces.end();
+        });
+    };
+    const bool all = std::ranges::count_if(house.survey.spaces, is_room) <= most_rooms;
     for (std::uint32_t i = 0; i < std::min(house.survey.spaces.size(), house.middles.size()); ++i) {
         const Space& space = house.survey.spaces[i];
-        if (but == SpaceIndex{i} || (!space.is_living() && space.kind != SpaceKind::attached)) continue;
+        if (but == SpaceIndex{i} || !is_room(space) || (!all && !is_on_way(SpaceIndex{i}))) continue;
         if (const auto at = room_place(house.middles[i])) story.rooms.push_back({plain(space.label()), frame.to_scene(*at)});
     }
 }
@@ -69,14 +80,13 @@ PictureStory story_of_way(const House& house, const HouseFrame& frame, std::span
     tell_closed(story, house, frame);
     const QString whose = request.animals.empty() ? QString() : QStringLiteral(" for %1").arg(plain(request.animals));
     if (paths.empty()) {
-        tell_rooms(story, house, frame, std::nullopt);
+        tell_rooms(story, house, frame, paths, std::nullopt);
         story.way = QStringLiteral("No open way in%1").arg(whose);
         story.detail = closed_words(story.closed.size());
         return story;
     }
     const RankedPath& way = paths[request.rank - 1].way;
     const Survey& survey = house.survey;
-    story.other_ways = paths.size() - 1;
     const QString of_how_many = QString::number(paths.size()) + (request.more_ways ? QStringLiteral(" or more") : QString());
     const QString from = plain(survey[way.path.from()].label());
     const QString to = plain(survey[way.path.to()].label());
@@ -93,11 +103,11 @@ PictureStory story_of_way(const House& house, const HouseFrame& frame, std::span
         story.ends.push_back({QStringLiteral("from %1").arg(from), line.front()});
         story.ends.push_back({QStringLiteral("into %1").arg(to), line.back()});
     }
-    tell_rooms(story, house, frame, way.path.to());
+    tell_rooms(story, house, frame, paths, way.path.to());
     return story;
 }
 
-PictureStory story_of_gap(const House& house, const HouseFrame& frame, GapIndex index) {
+PictureStory story_of_gap(const House& house, const HouseFrame& frame, GapIndex index, std::span<const Point> line) {
     PictureStory story;
     const Gap& gap = house.survey[index];
     const auto at = gap_middle(house, index);
@@ -115,6 +125,12 @@ PictureStory story_of_gap(const House& house, const HouseFrame& frame, GapIndex 
     }
     tell_smallest(story, gap, "clear width");
     story.ring = 34;
+    if (line.empty()) return story;
+    story.way_passes = true;
+    const std::vector<Point> from_first = house.places[index.value].through;
+    const bool forward = distance(frame.to_scene(from_first.front()), line.front()) < 1e-6;
+    story.ends.push_back({plain(house.survey[gap.between[forward ? 0 : 1]].label()), line.front()});
+    story.ends.push_back({plain(house.survey[gap.between[forward ? 1 : 0]].label()), line.back()});
     return story;
 }
 

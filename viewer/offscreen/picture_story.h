@@ -45,18 +45,20 @@ struct PictureStory {
     QString smallest_note;  ///< "never close: smoke has to leave"; may be empty
     std::vector<Word> ends;
     std::vector<Word> rooms;
+    std::vector<Word> layers;  ///< what a section cuts through
     std::vector<Closed> closed;
-    std::size_t other_ways = 0;
-    bool way_passes = false;  ///< the shown way goes through the gap seen from close by
-    QStringList notes;        ///< of a gap seen from close by, a line each
-    QString faded;            ///< "Faded to show the inside: roof, near walls."; may be empty
+    std::size_t thin_ways = 0;    ///< other ways that are drawn, ...
+    bool more_thin_ways = false;  ///< ... and whether there are more
+    bool way_passes = false;      ///< the way through the gap seen from close by is drawn
+    QStringList notes;            ///< of a gap seen from close by, a line each
+    QString faded;                ///< "Faded to show the inside: roof, near walls."; may be empty
 };
 
 /// The story of the way shown (null: there is none). `line`: how it is drawn.
 [[nodiscard]] PictureStory story_of_way(const House& house, const HouseFrame& frame, std::span<const DrawnPath> paths,
                                         const PictureRequest& request, std::span<const Point> line);
 
-/// The story of one gap.
-[[nodiscard]] PictureStory story_of_gap(const House& house, const HouseFrame& frame, GapIndex gap);
+/// The story of one gap. `line`: the way through it, from its outer side, as it is drawn; may be empty.
+[[nodiscard]] PictureStory story_of_gap(const House& house, const HouseFrame& frame, GapIndex gap, std::span<const Point> line);
 
 }  // namespace seamward::viewer

@@ -12,7 +12,9 @@ namespace seamward::viewer {
 namespace {
 
 constexpr double elevation = 0.50;
-constexpr double aside = 0.62;  ///< radians beside the direction that the first gap faces
+constexpr double aside = 0.62;             ///< radians beside the direction that the first gap faces
+constexpr double aside_of_section = 0.42;  ///< radians from the normal of a cut toward the outer side
+constexpr double above_section = 0.27;     ///< radians
 
 /// How much of the line is seen from there: its length across the line of sight.
 double seen_length(std::span<const Point> line, double azimuth) {
@@ -39,13 +41,60 @@ Extent extent_of(const OrbitCamera& camera, std::span<const Point> points, doubl
     return extent;
 }
 
-/// Meters from the lower to the upper edge of the picture of a gap.
-double closeup_height(const Shape& shape) {
-    double size = 170 * clear_width(shape);
-    if (const auto* hole = std::get_if<Hole>(&shape)) size = 24 * hole->diameter;
-    if (const auto* ring = std::get_if<Ring>(&shape)) size = 14 * (ring->around + 2 * ring->width);
-    if (const auto* mesh = std::get_if<Mesh>(&shape); mesh != nullptr && mesh->area) size = 4 * std::sqrt(*mesh->area);
-    return std::clamp(size, 0.4, 2.5);
+/// Meters from the lower to the upper edge of the picture of a gap: all of the way through it, and of a pipe.
+double closeup_height(const Shape& shape, const std::vector<Point>& way) {
+    double size = 5 * clear_width(shape);
+    if (const auto* ring = std::get_if<Ring>(&shape)) size = 3 * (ring->around + 2 * ring->width);
+    if (const auto* mesh = std::get_if<Mesh>(&shape); mesh != nullptr && mesh->area) size = 2 * std::sqrt(*mesh->area);
+    double long_way = 0;
+    for (const Point& at : way) long_way = std::max(long_way, distance(at, way.front()));
+    return std::clamp(std::max(size, 2.4 * long_way), 0.42, 1.4);
+}
+
+/// The level direction in which a gap is longest, by the edges of its faces; nothing when it is about as long each way.
+std::optional<Vector> long_side(const House& house, GapIndex gap) {
+    double xx = 0;
+    double xy = 0;
+    double yy = 0;
+    for (const Part& part : house.parts) {
+        for (std::size_t i = 0; i < std::min(part.bounds.size(), part.mesh.triangles.size()); ++i) {
+            if (part.bounds[i] != gap) continue;
+            for (std::size_t k = 0; k < 3; ++k) {
+                const Vector edge =
+                    part.mesh.points[part.mesh.triangles[i].at((k + 1) % 3)] - part.mesh.points[part.mesh.triangles[i].at(k)];
+                xx += edge.x * edge.x;
+                xy += edge.x * edge.y;
+                yy += edge.y * edge.y;
+            }
+        }
+    }
+    const double apart = std::hypot(xx - yy, 2 * xy);
+    if (!(apart > 0.2 * (xx + yy))) return std::nullopt;
+    const double turn = std::atan2(2 * xy, xx - yy) / 2;
+    return Vector{std::cos(turn), std::sin(turn), 0};
+}
+
+/// The level direction of a gap's way from its outer side inward, of unit length.
+Vector inward_of(const House& house, const HouseFrame& frame, GapIndex gap) {
+    const Point middle = frame.to_scene(gap_middle(house, gap).value_or(frame.origin));
+    const bool beside_x = frame.house.high.x - std::abs(middle.x) < frame.house.high.y - std::abs(middle.y);
+    Vector into = beside_x ? Vector{middle.x > 0 ? -1.0 : 1.0, 0, 0} : Vector{0, middle.y > 0 ? -1.0 : 1.0, 0};
+    const std::vector<Point> way = way_through_gap(house, frame, gap);
+    if (way.size() < 2) return into;
+    Vector along = way.back() - way.front();
+    double level = std::hypot(along.x, along.y);
+    if (level < 0.25 * length(along)) {  // up or down: as the slot lies, or else as far as it bends
+        if (const auto side = long_side(house, gap)) {
+            const Vector across{-side->y, side->x, 0};
+            return dot(across, into) < 0 ? across * -1 : across;
+        }
+        for (const Point& at : way) {
+            const Vector bend = at - way.front();
+            if (std::hypot(bend.x, bend.y) > level) along = dot(bend, into) < 0 ? bend * -1 : bend;
+            level = std::hypot(along.x, along.y);
+        }
+    }
+    return level > 0.003 ? Vector{along.x / level, along.y / level, 0} : into;
 }
 
 }  // namespace
@@ -88,25 +137,30 @@ OrbitCamera fitted_to(OrbitCamera camera, std::span<const Point> points, const Q
     return camera;
 }
 
-OrbitCamera view_of_gap(const House& house, const HouseFrame& frame, GapIndex gap, SpaceIndex from) {
+CutPlane plane_of_gap(const House& house, const HouseFrame& frame, GapIndex gap) {
+    const Vector into = inward_of(house, frame, gap);
+    const Vector normal{into.y, -into.x, 0};
+    // A hair beside the way: corners of solids often lie right in its plane.
+    return {frame.to_scene(gap_middle(house, gap).value_or(frame.origin)) + normal * 3.7e-5, normal};
+}
+
+OrbitCamera view_of_gap(const House& house, const HouseFrame& frame, GapIndex gap, const CutPlane& plane) {
+    const std::vector<Point> way = way_through_gap(house, frame, gap);
     OrbitCamera camera;
-    const Point middle = gap_middle(house, gap).value_or(frame.origin);
-    const Point at = frame.to_scene(middle);
-    Vector out{at.x, at.y, 0};
-    if (gap.value < house.places.size() && house.places[gap.value].through.size() > 1) {
-        const std::vector<Point>& through = house.places[gap.value].through;
-        out = (house.survey[gap].between[0] == from ? through.front() : through.back()) - middle;
+    camera.focus = plane.at;
+    if (!way.empty()) {  // the middle of the way, and the gap in sight in any case
+        Point low = way.front();
+        Point high = low;
+        for (const Point& at : way) {
+            low = {std::min(low.x, at.x), std::min(low.y, at.y), std::min(low.z, at.z)};
+            high = {std::max(high.x, at.x), std::max(high.y, at.y), std::max(high.z, at.z)};
+        }
+        const Vector aside = (low + (high - low) * 0.5 - plane.at) * 0.7;
+        camera.focus = plane.at + (aside - plane.normal * dot(aside, plane.normal));
     }
-    const double whole = length(out);
-    const double level = std::hypot(out.x, out.y);
-    const bool upright = whole > 0 && std::abs(out.z) > 0.7 * whole;
-    if (level < 0.15 * whole) out = {at.x, at.y, 0};
-    if (std::hypot(out.x, out.y) > 1e-6) camera.azimuth = std::atan2(out.y, out.x) + 0.55;  // lit from the left
-    camera.focus = at;
-    camera.distance = closeup_height(house.survey[gap].shape) / 2 / std::tan(OrbitCamera::view_angle / 2);
-    camera.elevation = !upright ? 0.42 : out.z > 0 ? 0.85 : -0.5;  // an opening that looks down is seen from below, ...
-    const double over_ground = at.z - frame.ground - 0.12;         // ... but never from under the ground
-    camera.elevation = std::max(camera.elevation, -std::asin(std::clamp(over_ground / camera.distance, -0.1, 1.0)));
+    camera.distance = closeup_height(house.survey[gap].shape, way) / 2 / std::tan(OrbitCamera::view_angle / 2);
+    camera.azimuth = std::atan2(plane.normal.y, plane.normal.x) - aside_of_section;
+    camera.elevation = above_section;
     return camera;
 }
 

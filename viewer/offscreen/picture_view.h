@@ -7,6 +7,7 @@
 #include "layers/orbit_camera.h"
 #include "offscreen/draw_picture.h"
 #include "offscreen/house_groups.h"
+#include "offscreen/section.h"
 
 namespace seamward::viewer {
 
@@ -19,7 +20,11 @@ namespace seamward::viewer {
 [[nodiscard]] OrbitCamera fitted_to(OrbitCamera camera, std::span<const Point> points, const QRectF& part, double width,
                                     double height);
 
-/// A gap from close by, from the side where pests come from, obliquely. `from`: the space in front of it.
-[[nodiscard]] OrbitCamera view_of_gap(const House& house, const HouseFrame& frame, GapIndex gap, SpaceIndex from);
+/// The vertical plane through the way of a gap, or else through its middle and across the slot; scene. Its normal looks from
+/// where the gap's outer side is seen at the left.
+[[nodiscard]] CutPlane plane_of_gap(const House& house, const HouseFrame& frame, GapIndex gap);
+
+/// Looks at a gap cut open by that plane, obliquely, a bit from the outer side and from above.
+[[nodiscard]] OrbitCamera view_of_gap(const House& house, const HouseFrame& frame, GapIndex gap, const CutPlane& plane);
 
 }  // namespace seamward::viewer

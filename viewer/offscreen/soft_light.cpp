@@ -64,6 +64,11 @@ Spiral spiral(double turn) {
 }
 
 class Sky {
+    /// A point of the scene in half the memory.
+    struct Spot {
+        float x, y, z;
+    };
+
 public:
     Sky(const std::vector<float>& depths, double reach, const Sight& sight) : depths_(depths), sight_(sight), reach_(reach) {
         for (std::size_t i = 0; i < spirals_.size(); ++i)
@@ -72,7 +77,7 @@ public:
         for_rows(sight.height(), [&](int y) {
             for (int x = 0; x < sight.width(); ++x) {
                 const std::size_t i = index(x, y, sight.width());
-                if (depths[i] < 1) places_[i] = sight.at(x, y, depths[i]);
+                if (depths[i] < 1) places_[i] = spot(sight.at(x, y, static_cast<double>(depths[i])));
             }
         });
     }
@@ -80,7 +85,7 @@ public:
     [[nodiscard]] float light(int x, int y) const {
         const std::size_t here = index(x, y, sight_.width());
         if (depths_[here] >= 1) return 1;
-        const Point& at = places_[here];
+        const Point at = place(here);
         const Vector normal = normal_at(x, y);
         const double away = sight_.away(static_cast<double>(depths_[here]));
         const double reach = std::clamp(reach_ / sight_.pixel(away), 3.0, 160.0);
@@ -92,7 +97,7 @@ public:
             if (to_x < 0 || to_y < 0 || to_x >= sight_.width() || to_y >= sight_.height()) continue;
             const std::size_t there = index(to_x, to_y, sight_.width());
             if (depths_[there] >= 1) continue;
-            const Vector off = places_[there] - at;
+            const Vector off = place(there) - at;
             const double squared = dot(off, off);
             if (squared > reach_ * reach_) continue;
             taken +=
@@ -102,6 +107,14 @@ public:
     }
 
 private:
+    [[nodiscard]] static Spot spot(const Point& at) {
+        return {static_cast<float>(at.x), static_cast<float>(at.y), static_cast<float>(at.z)};
+    }
+    [[nodiscard]] Point place(std::size_t pixel) const {
+        const Spot& at = places_[pixel];
+        return {static_cast<double>(at.x), static_cast<double>(at.y), static_cast<double>(at.z)};
+    }
+
     /// From the neighbors that lie on the same face, as far as can be told.
     [[nodiscard]] Vector normal_at(int x, int y) const {
         const Vector across = slope(x, y, 1, 0);
@@ -118,15 +131,15 @@ private:
         const bool has_last = x >= by_x && y >= by_y;
         const float next = has_next ? std::abs(depths_[index(x + by_x, y + by_y, width)] - depths_[here]) : 2;
         const float last = has_last ? std::abs(depths_[index(x - by_x, y - by_y, width)] - depths_[here]) : 2;
-        if (next <= last) return has_next ? places_[index(x + by_x, y + by_y, width)] - places_[here] : Vector{};
-        return places_[here] - places_[index(x - by_x, y - by_y, width)];
+        if (next <= last) return has_next ? place(index(x + by_x, y + by_y, width)) - place(here) : Vector{};
+        return place(here) - place(index(x - by_x, y - by_y, width));
     }
 
     const std::vector<float>& depths_;
     const Sight& sight_;
     double reach_;
     std::array<Spiral, 16> spirals_;
-    std::vector<Point> places_;
+    std::vector<Spot> places_;
 };
 
 /// The mean of four by four pixels that lie at about the same depth.
