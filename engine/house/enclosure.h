@@ -88,7 +88,7 @@ public:
 
 /// A round sheet-metal tube whose outside has that radius.
 inline void add_tube(Enclosure& made, const Frame& frame, Point2 middle, double radius,
-              const std::vector<std::pair<Height, GapIndex>>& levels) {
+                     const std::vector<std::pair<Height, GapIndex>>& levels, const std::string& what = "tube") {
     Prism tube;
     tube.frame = frame;
     tube.outline = around_circle(middle, radius, pipe_sides);
@@ -98,7 +98,7 @@ inline void add_tube(Enclosure& made, const Frame& frame, Point2 middle, double 
         tube.heights.push_back(levels[i].first);
         if (i > 0) tube.gap_of_level.push_back(levels[i].second);
     }
-    made.add("tube", std::move(tube));
+    made.add(what, std::move(tube));
 }
 
 }  // namespace seamward

@@ -209,7 +209,10 @@ private:
             if (blocking ? !eave.blocked : !eave.present) continue;
             const Skin& skin = blocking ? eave.blocking : row.at == At::fascia || row.at == At::deck ? eave.fascia : eave.soffit;
             const WallLayout& wall = layout_.walls[(layout_.stories.size() - 1) * layout_.edges() + edge];
-            runs.push_back({&skin, 0.25, wall.length - 0.25});
+            // At an inner corner of the house the boards of two eaves meet before the corner.
+            const double out = layout_.described.roof.overhang;
+            runs.push_back({&skin, std::max(0.25, wall.slant.left_reach(0, out) + 0.05),
+                            std::min(wall.length - 0.25, wall.slant.right_reach(0, out) - 0.05)});
             if (blocking && eave.present) front = eave.air;
             back = blocking ? layout_.attic : eave.air;
         }

@@ -32,6 +32,7 @@ public:
         const Figure air = air_in(layout_, wall_, std::min(skin_, wall_.cavities.size() - 1));
         if (air.outline.empty()) return;
         ends_ = ends_of(air.outline, at->y);
+        keep_to_skin();
         keep_to_room(*at);
         foot_ = foot_of_skin(wall_, skin_);
         if (row_.form == Form::cut || row_.upright)
@@ -64,6 +65,14 @@ private:
         }
         const auto [left, right] = at_height.first < at_height.second ? at_height : whole;
         return {left + margin, right - margin};
+    }
+
+    /// At an inner corner of the house a thick cladding ends before the air behind it does.
+    void keep_to_skin() {
+        constexpr double margin = 0.01;
+        const Skin& skin = wall_.skins[skin_];
+        ends_.first = std::max(ends_.first, wall_.slant.left_reach(skin.back, skin.front) + margin);
+        ends_.second = std::min(ends_.second, wall_.slant.right_reach(skin.back, skin.front) - margin);
     }
 
     /// A joint in a room ends in its corners.

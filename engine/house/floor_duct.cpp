@@ -157,7 +157,7 @@ private:
         floor_.front = 0;
         pass(feature_, At::through, floor_, p, room_, below_, levels);
         levels.emplace_back(Height{top}, GapIndex());
-        add_tube(made_, plan(), p, radius_, levels);
+        add_tube(made_, plan(), p, radius_, levels, "riser");
         const Point2 all{radius_ + 0.02, radius_ + 0.02};
         const BoxPanels collar = made_.box("collar", plan(), p - all, p + all, top - plate, top + 0.05, true, true);
         cutter_.cut(feature_, collar.back, around_circle(p, radius_, pipe_sides), {});

@@ -29,6 +29,8 @@ SpaceIndex Layout::add_space(const NamedSpace& named, SpaceKind kind, Place plac
 }
 
 std::size_t Layout::add_panel(Panel panel) {
+    const std::string id = panel.id;
+    for (int number = 2; !panel_ids.insert(panel.id).second; ++number) panel.id = id + "-" + std::to_string(number);
     panels.push_back(std::move(panel));
     return panels.size() - 1;
 }

@@ -3,6 +3,7 @@
 
 #include <map>
 #include <optional>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -152,6 +153,7 @@ struct Layout {
     const std::map<std::string, double>& widths;  ///< clear widths that were measured anew, by id of the gap
     House house;
     std::vector<Panel> panels;
+    std::set<std::string> panel_ids;
     std::vector<Place> space_places, gap_places;  ///< in the description
     SpaceIndex outdoors, attic;
     std::vector<StoryLayout> stories;
@@ -167,6 +169,7 @@ struct Layout {
 
     [[nodiscard]] std::size_t edges() const { return described.outline.size(); }
     SpaceIndex add_space(const NamedSpace& named, SpaceKind kind, Place place, bool source = false);
+    /// An id that is there already gets a number.
     std::size_t add_panel(Panel panel);
     /// A panel of one prism.
     std::size_t add_panel(std::string id, std::string name, std::string material, Layer layer, Prism prism);

@@ -284,9 +284,6 @@ private:
             partition.story = read_story(record);
             partition.to_story = read_last_story(record, partition.story);
             partition.from_below = record.truth("from_below").value_or(false);
-            if (partition.from_below && partition.story == 0)
-                record.report(record["from_below"].place(), "under the first story there is no ceiling to begin at",
-                              "leave from_below out, or write story: 2");
             if (record.require({"from", "to"})) {
                 partition.from = read_point(record["from"], "from").value_or(Point2());
                 partition.to = read_point(record["to"], "to").value_or(Point2{1, 1});

@@ -12,7 +12,7 @@ namespace {
 
 using namespace framing;
 
-constexpr double least_blocking = 0.03;  ///< height of what stands on the wall under the deck, meters
+constexpr double least_blocking = 0.06;  ///< height of what stands on the wall under the deck, meters
 
 /// What the roof does over one edge of the outline.
 enum class RoofEdge : std::uint8_t {

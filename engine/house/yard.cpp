@@ -172,7 +172,11 @@ void lay_out_yard(Layout& layout) {
     Prism earth;
     earth.frame = level_frame(0);
     earth.outline = rectangle(least - margin, most + margin);
-    earth.cuts = {described.outline};
+    // What carries a cladding on an air gap stands farther out than the framing.
+    const WallLayout& outer = layout.walls.front();
+    const Loop foot = offset_outline(described.outline,
+                                     std::vector<double>(layout.edges(), outer.cavities.size() > 1 ? outer.outside() : 0));
+    earth.cuts = {foot};
     earth.gap_of_cut.resize(1);
     earth.heights = {{layout.ground - framing::footing_depth}, {layout.ground}};
     layout.add_panel("yard/ground", "ground", "earth", Layer::ground, std::move(earth));
@@ -181,7 +185,7 @@ void lay_out_yard(Layout& layout) {
         Prism prism;
         prism.frame = level_frame(0);
         prism.outline = paving.corners;
-        prism.cuts = {described.outline};
+        prism.cuts = {foot};
         for (std::size_t k = 0; k < i; ++k) prism.cuts.push_back(described.paving[k].corners);
         prism.gap_of_cut.resize(prism.cuts.size());
         prism.heights = {{layout.ground}, {layout.ground + paving_thickness}};

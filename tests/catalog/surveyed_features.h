@@ -225,6 +225,6 @@ struct Scenario {
     std::span<const Made> made;
 };
 inline constexpr Scenario scenarios[] = {
-    {"tests/catalog/stucco_survey", stucco}, {"scenarios/brick-crawl", brick_crawl}, {"scenarios/townhouse", townhouse}};
+    {"tests/catalog/stucco_survey", stucco}, {"tests/catalog/brick_survey", brick_crawl}, {"tests/catalog/townhouse_survey", townhouse}};
 
 }  // namespace seamward::test

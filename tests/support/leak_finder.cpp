@@ -73,12 +73,13 @@ struct AirMap::Impl {
                 }
             }
         }
+        constexpr double margin = 0.25;  // of open air round the house
         // No middle of a box lies in a plane that anyone would describe.
         constexpr Coordinates odd{0.382, 0.618, 0.271};
         for (std::size_t a = 0; a < 3; ++a) {
             const double step = odd[a] + search.shift * 0.7548776662 * (static_cast<double>(a) + 1);
-            origin_[a] = low[a] - 3.5 * pitch_ + pitch_ * (step - std::floor(step));
-            size_[a] = static_cast<std::int64_t>((high[a] + 3 * pitch_ - origin_[a]) / pitch_) + 1;
+            origin_[a] = low[a] - margin + pitch_ * (step - std::floor(step));
+            size_[a] = static_cast<std::int64_t>((high[a] + margin - origin_[a]) / pitch_) + 1;
         }
         walls_.assign(static_cast<std::size_t>(size_[0] * size_[1] * size_[2]), 0);
         for (const Triangle& triangle : triangles_) {
@@ -168,13 +169,14 @@ struct AirMap::Impl {
         return out;
     }
 
-    /// The boxes round a point whose middles see it.
-    [[nodiscard]] std::vector<std::size_t> boxes_seen_from(const Coordinates& eye) const {
+    /// The boxes round a point whose middles see it; `more` boxes farther to each side.
+    [[nodiscard]] std::vector<std::size_t> boxes_seen_from(const Coordinates& eye, std::int64_t more = 0) const {
         std::vector<std::size_t> out;
         Box base{};
         for (std::size_t a = 0; a < 3; ++a) base[a] = static_cast<std::int64_t>(std::floor((eye[a] - origin_[a]) / pitch_));
-        for (std::int64_t corner = 0; corner < 8; ++corner) {
-            const Box at{base[0] + (corner & 1), base[1] + (corner >> 1 & 1), base[2] + (corner >> 2)};
+        const std::int64_t side = 2 + 2 * more;
+        for (std::int64_t i = 0; i < side * side * side; ++i) {
+            const Box at{base[0] - more + i % side, base[1] - more + i / side % side, base[2] - more + i / side / side};
             const bool inside = std::all_of(at.begin(), at.end(), [](std::int64_t k) { return k >= 0; }) && at[0] < size_[0] &&
                                 at[1] < size_[1] && at[2] < size_[2];
             if (inside && sees(triangles_, eye, middle(at))) out.push_back(number(at));
@@ -258,8 +260,10 @@ const std::vector<Leak>& AirMap::leaks() const { return impl_->leaks_; }
 const std::vector<SpaceIndex>& AirMap::unseen() const { return impl_->unseen_; }
 
 SpaceIndex AirMap::space_at(const Point& at) const {
-    for (const std::size_t box : impl_->boxes_seen_from(coordinates(at))) {
-        if (impl_->owner_[box] != 0) return {impl_->owner_[box] - 1U};
+    for (const std::int64_t more : {0, 1}) {
+        for (const std::size_t box : impl_->boxes_seen_from(coordinates(at), more)) {
+            if (impl_->owner_[box] != 0) return {impl_->owner_[box] - 1U};
+        }
     }
     return {};
 }

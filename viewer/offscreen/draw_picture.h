@@ -42,7 +42,7 @@ struct PictureRequest {
     bool more_ways = false;           ///< there are more ways in than those given
     std::string animals;              ///< whose ways these are, for people: "house mouse"; empty: anything's
     std::optional<View> view;         ///< nothing: from where the shown way comes
-    std::optional<GapIndex> closeup;  ///< nothing: all of the house; otherwise this gap from close by
+    std::optional<GapIndex> closeup;  ///< nothing: all of the house; otherwise this gap, cut open, from close by
 };
 
 /// Draws a described house and its ways in, and writes it as a PNG; `heading` stands above it. Without paths: the house with what
