@@ -91,7 +91,7 @@ private:
     void lead_out(GapIndex gap, double u) {
         if (!gap.valid()) return;
         std::vector<Point>& way = layout_.house.places[gap.value].through;
-        way.insert(way.begin(), wall_.frame.at(u, wall_.bottom - 0.03, wall_.outside() + 0.06));
+        way.insert(way.begin(), wall_.frame.at(u, wall_.bottom - 0.03, wall_.outside() + 0.12));
     }
 
     /// The stretches of the wall between its corners and doors.
