@@ -75,8 +75,9 @@ struct OpeningDescription {
     OpeningKind kind = OpeningKind::door;
     std::string in;  ///< id of a wall or partition
     std::size_t story = 0;
-    double along = 0, width = 0, height = 0, sill = 0;  ///< `along` to the middle; sill over the floor, a crawl door's over the yard
-    NamedSpace frame;                                   ///< the air in its hollow sill; empty id: the sill is solid
+    double along = 0, width = 0, height = 0,
+           sill = 0;   ///< `along` to the middle; sill over the floor, a crawl door's over the yard
+    NamedSpace frame;  ///< the air in its hollow sill; empty id: the sill is solid
 };
 
 enum class RoofShape : std::uint8_t { hip, gable, shed, flat };

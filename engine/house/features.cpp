@@ -318,7 +318,8 @@ private:
             return;
         }
         if (up ? wall.open_above : wall.open_below) {
-            cutter_.report(feature_, "the air in " + wall.name + " goes on through the " + (up ? "ceiling" : "floor") + ", without a plate",
+            cutter_.report(feature_,
+                           "the air in " + wall.name + " goes on through the " + (up ? "ceiling" : "floor") + ", without a plate",
                            up ? "name the highest story of that partition" : "name its lowest story");
             return;
         }

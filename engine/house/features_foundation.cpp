@@ -18,7 +18,7 @@ struct Run {
     const Skin* skin = nullptr;
     double left = 0, right = 0;
     double low = 0, high = 0;
-    double joint = 0;  ///< height of the joint that the row may lie at
+    double joint = 0;               ///< height of the joint that the row may lie at
     double before = 0, behind = 0;  ///< how far pipes reach past the skin
     SpaceIndex front, back;
 
@@ -31,8 +31,8 @@ public:
         : cutter_(cutter), layout_(cutter.layout()), feature_(feature), edges_(edges) {}
 
     void place() {
-        const bool on_rim = std::find(feature_.type->hosts.begin(), feature_.type->hosts.end(), Host::rim) !=
-                            feature_.type->hosts.end();
+        const bool on_rim =
+            std::find(feature_.type->hosts.begin(), feature_.type->hosts.end(), Host::rim) != feature_.type->hosts.end();
         for (std::size_t i = 0; i < feature_.gaps.size(); ++i) {
             if (feature_.gaps[i].left_out) continue;
             std::vector<Run> runs;
@@ -56,7 +56,8 @@ private:
         for (const std::size_t edge : edges_) {
             const WallLayout& wall = layout_.foundation_walls[edge];
             const Skin& skin = wall.skins.front();
-            Run run{.skin = &skin, .before = 0.15, .behind = 0.15, .front = layout_.outdoors, .back = wall.cavities.front().space};
+            Run run{
+                .skin = &skin, .before = 0.15, .behind = 0.15, .front = layout_.outdoors, .back = wall.cavities.front().space};
             take_length(run, wall, framing::stem_wall);
             run.low = std::max(skin.extent[0].y, layout_.ground);
             run.high = skin.extent[2].y;
@@ -71,9 +72,10 @@ private:
         const StoryLayout& level = layout_.stories[story];
         if (level.rims.empty() || (sill && level.rims.front().sill.panels.empty())) {
             const bool upper = layout_.stories.size() > 1 && !sill;
-            cutter_.report(feature_,
-                           sill ? "no sill plate stands on the foundation there" : "the floor of that story is a slab without a rim",
-                           upper ? "write story: 2 for the floor under the second story" : "leave it out");
+            cutter_.report(
+                feature_,
+                sill ? "no sill plate stands on the foundation there" : "the floor of that story is a slab without a rim",
+                upper ? "write story: 2 for the floor under the second story" : "leave it out");
             return false;
         }
         for (const std::size_t edge : edges_) {
@@ -127,7 +129,8 @@ private:
             const bool in_joint = row.form == Form::edge || row.at == At::top;
             const double v = in_joint ? run.joint : feature_.up.value_or((run.low + run.high - sizes.width) / 2);
             if (!fits(run, u, u + length, v, v + sizes.width)) return;
-            cutouts.push_back({run.skin, rectangle({u, v}, {u + length, v + sizes.width}), {u + length / 2, v + sizes.width / 2}});
+            cutouts.push_back(
+                {run.skin, rectangle({u, v}, {u + length, v + sizes.width}), {u + length / 2, v + sizes.width / 2}});
             total += length;
             still -= length;
         }
@@ -166,8 +169,8 @@ private:
             }
         }
         if (cutouts.empty()) return;
-        const GapIndex gap = cutter_.enter(feature_, number, runs.front().front, runs.front().back,
-                                           Cutter::shape_of(row, sizes, 0), cutouts);
+        const GapIndex gap =
+            cutter_.enter(feature_, number, runs.front().front, runs.front().back, Cutter::shape_of(row, sizes, 0), cutouts);
         layout_.house.survey.gaps[gap.value].count = static_cast<std::uint32_t>(cutouts.size());
         for (std::size_t i = 0; i < cutouts.size(); ++i) {
             const auto& [run, at] = middles[i];
@@ -197,7 +200,8 @@ private:
     bool fits(const Run& run, double u0, double u1, double v0, double v1) {
         constexpr double slack = 1e-6;
         const Loop& extent = run.skin->extent;
-        if (u0 >= run.left - 0.05 && u1 <= run.right + 0.05 && v0 >= extent[0].y - slack && v1 <= extent[2].y + slack) return true;
+        if (u0 >= run.left - 0.05 && u1 <= run.right + 0.05 && v0 >= extent[0].y - slack && v1 <= extent[2].y + slack)
+            return true;
         char text[160];
         std::snprintf(text, sizeof text, "it does not fit on the %s, which runs along %.2f m to %.2f m, up %.2f m to %.2f m",
                       run.skin->name.c_str(), run.left, run.right, extent[0].y, extent[2].y);

@@ -55,9 +55,7 @@ private:
     static Stretch ends_of(const Loop& air, double v) {
         constexpr double margin = 0.01;
         Stretch at_height{1e9, -1e9}, whole{1e9, -1e9};
-        const auto take = [](Stretch& stretch, double u) {
-            stretch = {std::min(stretch.first, u), std::max(stretch.second, u)};
-        };
+        const auto take = [](Stretch& stretch, double u) { stretch = {std::min(stretch.first, u), std::max(stretch.second, u)}; };
         for (std::size_t i = 0; i < air.size(); ++i) {
             const Point2 a = air[i], b = air[(i + 1) % air.size()];
             take(whole, a.x);
@@ -121,8 +119,7 @@ private:
             const double reach = row_.upright ? w : length;
             const double spacing = std::max(sizes_.spacing, reach + 0.03);
             const std::uint32_t count = feature_.count.value_or(
-                row_.count > 0 ? row_.count
-                               : static_cast<std::uint32_t>(std::max(1.0, (ends_.second - ends_.first) / spacing)));
+                row_.count > 0 ? row_.count : static_cast<std::uint32_t>(std::max(1.0, (ends_.second - ends_.first) / spacing)));
             starts.clear();
             for (std::uint32_t i = 0; i < count; ++i)
                 starts.push_back(feature_.along.value_or((ends_.first + ends_.second) / 2) + (i - (count - 1) / 2.0) * spacing);

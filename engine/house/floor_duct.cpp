@@ -48,7 +48,8 @@ public:
         measure();
         if (elbow_ + half_ > -framing::subfloor - 0.01 || elbow_ - half_ < lowest_ + 0.005) {
             char text[160];
-            std::snprintf(text, sizeof text, "the duct is %.0f mm wide with its elbow: it does not fit under the floor at that height",
+            std::snprintf(text, sizeof text,
+                          "the duct is %.0f mm wide with its elbow: it does not fit under the floor at that height",
                           2 * half_ * 1000);
             cutter_.report(outlet_ != nullptr ? *outlet_ : feature_, text, "write up: -0.14 m, or make the duct narrower");
             return;
@@ -216,7 +217,8 @@ private:
 }  // namespace
 
 bool is_floor_duct(const FeatureDescription& feature) {
-    const bool level = std::find(feature.type->hosts.begin(), feature.type->hosts.end(), Host::floor) != feature.type->hosts.end();
+    const bool level =
+        std::find(feature.type->hosts.begin(), feature.type->hosts.end(), Host::floor) != feature.type->hosts.end();
     const bool ceiling = !feature.on.empty() && feature.on.front() == "ceiling";
     return level && !ceiling && makes(feature, At::through) && makes(feature, At::inner);
 }

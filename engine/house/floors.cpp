@@ -78,8 +78,8 @@ private:
         }
         boards.gap_of_cut.resize(boards.cuts.size());
         level_.floor_skin = {.name = "floor", .frame = boards.frame, .back = -subfloor, .front = 0, .extent = boards.outline};
-        level_.floor_skin.panels.push_back(layout_.add_panel("floor-" + std::to_string(story_ + 1), "floor boards", "wood",
-                                                             Layer::framing, std::move(boards)));
+        level_.floor_skin.panels.push_back(
+            layout_.add_panel("floor-" + std::to_string(story_ + 1), "floor boards", "wood", Layer::framing, std::move(boards)));
     }
 
     [[nodiscard]] std::vector<CutFigure> pieces(double inward) const {
@@ -99,7 +99,9 @@ private:
         for (const VoidDescription& part : layout_.described.stories[story_].voids) {
             const bool used = std::any_of(level_.parts_below.begin(), level_.parts_below.end(),
                                           [&](const auto& made) { return lies_in(made.first, part.at); });
-            if (!used) layout_.faults.add(part.place, "the point of " + part.space.id + " lies in a wall or outside of the house", "move it");
+            if (!used)
+                layout_.faults.add(part.place, "the point of " + part.space.id + " lies in a wall or outside of the house",
+                                   "move it");
         }
         // A line along the middle keeps off the rim.
         for (const CutFigure& piece : pieces(2 * stud)) {
@@ -144,10 +146,11 @@ private:
         if (named_) {
             const Point2 corner = figure.outline.front();
             char text[200];
-            std::snprintf(text, sizeof text,
-                          "partitions part the air between the joists under story %zu; a part with a corner at [%.2f m, %.2f m] has "
-                          "no name",
-                          story_ + 1, corner.x, corner.y);
+            std::snprintf(
+                text, sizeof text,
+                "partitions part the air between the joists under story %zu; a part with a corner at [%.2f m, %.2f m] has "
+                "no name",
+                story_ + 1, corner.x, corner.y);
             layout_.faults.add({}, text, "add it to voids of that story: {id: ..., at: [...]}");
             return {};
         }
@@ -173,7 +176,8 @@ Loop plan_of(const WallLayout& wall) {
 }
 
 void find_ends(Layout& layout) {
-    const Loop interior = offset_outline(layout.described.outline, std::vector<double>(layout.edges(), layout.walls.front().inside()));
+    const Loop interior =
+        offset_outline(layout.described.outline, std::vector<double>(layout.edges(), layout.walls.front().inside()));
     const auto covered = [&](const WallLayout& wall, Point2 at) {
         if (!is_inside(interior, at)) return true;
         return std::any_of(layout.walls.begin(), layout.walls.end(), [&](const WallLayout& other) {

@@ -37,9 +37,9 @@ void add_stem_walls(Layout& layout, double low, double high, SpaceIndex space) {
                   .back = -stem_wall,
                   .front = 0,
                   .extent = rectangle({0, low}, {wall.length, high})};
-        skin.panels.push_back(
-            layout.add_panel(wall.id + "-stem-wall", "stem wall under " + above.name, "concrete", Layer::foundation,
-                             plain_prism(wall.frame, skin.extent, -stem_wall, 0, wall.slant)));
+        skin.panels.push_back(layout.add_panel(wall.id + "-stem-wall", "stem wall under " + above.name, "concrete",
+                                               Layer::foundation,
+                                               plain_prism(wall.frame, skin.extent, -stem_wall, 0, wall.slant)));
         if (const auto ledge = add_ledge(layout, above, low)) {
             skin.panels.push_back(*ledge);
             skin.front = above.outside();

@@ -54,19 +54,19 @@ struct WallLayout {
     std::string described;  ///< id in the description; walls of upper stories share it
     std::size_t story = 0;
     bool exterior = false;
-    bool open_below = false, open_above = false;  ///< of a partition: whether its air goes on through the floor, the ceiling
+    bool open_below = false, open_above = false;   ///< of a partition: whether its air goes on through the floor, the ceiling
     bool meets_left = false, meets_right = false;  ///< of a partition: whether all of that end stands against another wall
     Frame frame;  ///< from its left end as seen from outside (from its right side, for a partition), at the floor; n outward
     double length = 0;  ///< at n = 0
     Slant slant;
-    double bottom = 0, top = 0;             ///< of the outer skin, heights over the story's floor
-    double plate_top = 0;                   ///< of the framing
-    std::vector<Skin> skins;                ///< from outside in
-    std::vector<std::size_t> outer_panels;  ///< all that may go on up into a gable
-    std::vector<WallCavity> cavities;       ///< one fewer
-    Skin top_plate, bottom_plate;           ///< level ones; without panels where the air goes on
+    double bottom = 0, top = 0;                 ///< of the outer skin, heights over the story's floor
+    double plate_top = 0;                       ///< of the framing
+    std::vector<Skin> skins;                    ///< from outside in
+    std::vector<std::size_t> outer_panels;      ///< all that may go on up into a gable
+    std::vector<WallCavity> cavities;           ///< one fewer
+    Skin top_plate, bottom_plate;               ///< level ones; without panels where the air goes on
     std::size_t left_post = 0, right_post = 0;  ///< panels that end the air between its studs
-    std::vector<Loop> openings;             ///< doors and windows, in u and v
+    std::vector<Loop> openings;                 ///< doors and windows, in u and v
     [[nodiscard]] double outside() const { return skins.front().front; }
     [[nodiscard]] double inside() const { return skins.back().back; }
 };
@@ -74,12 +74,12 @@ struct WallLayout {
 /// The edge of a framed floor at one wall. Its skins reach from the air under the floor to that which is nearest outside: behind
 /// a cladding on an air gap, else outdoors. In the frame of the wall over it.
 struct RimLayout {
-    Skin rim, sill;                ///< rim joist; sill plate on a foundation, without panels where there is none
-    double low = 0, high = 0;      ///< of the rim joist
-    double joint = 0;              ///< height of the joint under the rim joist
-    double masonry = 0;            ///< height of the joint under the sill plate
-    SpaceIndex front;              ///< what is before it
-    double air = 0;                ///< depth of the air gap there; 0: none
+    Skin rim, sill;            ///< rim joist; sill plate on a foundation, without panels where there is none
+    double low = 0, high = 0;  ///< of the rim joist
+    double joint = 0;          ///< height of the joint under the rim joist
+    double masonry = 0;        ///< height of the joint under the sill plate
+    SpaceIndex front;          ///< what is before it
+    double air = 0;            ///< depth of the air gap there; 0: none
 };
 
 /// A room, or a chase: a piece of the plan of one story.
@@ -99,10 +99,10 @@ struct BulkheadLayout {
 };
 
 struct StoryLayout {
-    double floor = 0;      ///< height of the floor
-    double ceiling = 0;    ///< of the ceiling's lower side
-    double plate_top = 0;  ///< of the walls' framing, flush with the ceiling's upper side
-    SpaceIndex below;      ///< crawl space, settled fill, joist void; invalid: solid ground
+    double floor = 0;                                        ///< height of the floor
+    double ceiling = 0;                                      ///< of the ceiling's lower side
+    double plate_top = 0;                                    ///< of the walls' framing, flush with the ceiling's upper side
+    SpaceIndex below;                                        ///< crawl space, settled fill, joist void; invalid: solid ground
     std::vector<std::pair<Figure, SpaceIndex>> parts_below;  ///< of an upper story: the air between the joists, part by part
     std::vector<RoomLayout> rooms;
     Skin floor_skin;              ///< slab or subfloor
@@ -190,13 +190,13 @@ struct Layout {
 void lay_out_shell(Layout& layout);     ///< walls, floors, rooms, ceilings
 void lay_out_openings(Layout& layout);  ///< doors and windows; before panels of walls are finished
 void lay_out_foundation(Layout& layout);
-void lay_out_rims(Layout& layout);        ///< after the foundation
+void lay_out_rims(Layout& layout);         ///< after the foundation
 void lay_out_crawl_doors(Layout& layout);  ///< after the foundation
 void lay_out_roof(Layout& layout);
 void lay_out_yard(Layout& layout);
 void lay_out_features(Layout& layout);
-/// Cuts what features stand in the air out of the middle surfaces, and leads ways through gaps past it; after all features. O(gaps
-/// plus spaces, times features).
+/// Cuts what features stand in the air out of the middle surfaces, and leads ways through gaps past it; after all features.
+/// O(gaps plus spaces, times features).
 void go_round_obstacles(Layout& layout);
 
 /// A figure without cuts, pulled from one height to another.

@@ -124,9 +124,10 @@ void lay_out_crawl_door(Layout& layout, const OpeningDescription& opening) {
     const WallLayout& wall = layout.foundation_walls[edge];
     const Skin& masonry = wall.skins.front();
     const double low = layout.ground + opening.sill, front = masonry.front - behind_face;
-    const Loop hole = rectangle({opening.along - opening.width / 2, low},
-                                {opening.along + opening.width / 2, low + opening.height});
-    const double left = wall.slant.left_reach(masonry.back, masonry.front), right = wall.slant.right_reach(masonry.back, masonry.front);
+    const Loop hole =
+        rectangle({opening.along - opening.width / 2, low}, {opening.along + opening.width / 2, low + opening.height});
+    const double left = wall.slant.left_reach(masonry.back, masonry.front),
+                 right = wall.slant.right_reach(masonry.back, masonry.front);
     if (hole[0].x < left + 0.1 || hole[2].x > right - 0.1 || hole[2].y > masonry.extent[2].y - 0.02) {
         char text[160];
         std::snprintf(text, sizeof text, "%s does not fit into the foundation, which is %.2f m high there", opening.id.c_str(),
@@ -139,10 +140,8 @@ void lay_out_crawl_door(Layout& layout, const OpeningDescription& opening) {
         layout.panels[panel].prisms.front().gap_of_cut.emplace_back();
     }
     const std::string name = opening.name.empty() ? opening.id : opening.name;
-    LeafLayout leaf{.front = layout.outdoors,
-                    .back = wall.cavities.front().space,
-                    .width = opening.width,
-                    .height = opening.height};
+    LeafLayout leaf{
+        .front = layout.outdoors, .back = wall.cavities.front().space, .width = opening.width, .height = opening.height};
     leaf.skin = {.name = name, .frame = wall.frame, .back = front - boards, .front = front, .extent = hole};
     leaf.skin.panels.push_back(layout.add_panel(opening.id + "/leaf", name, "wood", Layer::opening,
                                                 plain_prism(wall.frame, hole, front - boards, front)));

@@ -39,8 +39,7 @@ void check_framing(Cutter& cutter, const FeatureDescription& feature, const Wall
 void place_on_wall(Cutter& cutter, const FeatureDescription& feature, const WallLayout& wall, bool gable);
 void place_on_level(Cutter& cutter, const FeatureDescription& feature, const Skin& skin, SpaceIndex above, SpaceIndex below);
 /// Joints of a skin: along an edge of it, along a line in rows, or short cuts in a row.
-void place_joint(Cutter& cutter, const FeatureDescription& feature, const WallLayout& wall, std::size_t number,
-                 std::size_t skin);
+void place_joint(Cutter& cutter, const FeatureDescription& feature, const WallLayout& wall, std::size_t number, std::size_t skin);
 void place_weep_screed(Cutter& cutter, const FeatureDescription& feature, const WallLayout& wall);
 void place_on_opening(Cutter& cutter, const FeatureDescription& feature, const std::string& opening);
 void place_on_eaves(Cutter& cutter, const FeatureDescription& feature, const std::vector<std::size_t>& edges);

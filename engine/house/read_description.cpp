@@ -268,8 +268,8 @@ private:
         if (!record.has("to_story")) return first;
         const std::size_t last = record.count("to_story").value_or(0);
         if (last > first && last <= house_.stories.size()) return last - 1;
-        record.report(record["to_story"].place(), "to_story is a story from " + std::to_string(first + 1) + " to " +
-                                                      std::to_string(house_.stories.size()),
+        record.report(record["to_story"].place(),
+                      "to_story is a story from " + std::to_string(first + 1) + " to " + std::to_string(house_.stories.size()),
                       "the house has " + std::to_string(house_.stories.size()));
         return first;
     }

@@ -26,8 +26,8 @@ std::optional<EndPost> post_beyond(const Layout& layout, const WallLayout& wall,
             if (std::abs(dot(off, wall.frame.n) - face) > same) continue;
             const double across = dot(wall.frame.at(at.x, 0, 0) - wall.frame.origin - off, other.frame.n);
             if (across < air.back || across > air.front) continue;
-            return EndPost{right ? other.right_post : other.left_post,
-                           right ? other.length - air.inner[1].x : air.inner[0].x, air.space};
+            return EndPost{right ? other.right_post : other.left_post, right ? other.length - air.inner[1].x : air.inner[0].x,
+                           air.space};
         }
     }
     return std::nullopt;
@@ -91,8 +91,8 @@ void check_framing(Cutter& cutter, const FeatureDescription& feature, const Wall
 
 std::optional<Point2> upright_place(Cutter& cutter, const FeatureDescription& feature, const WallLayout& wall,
                                     const FeatureGap& row) {
-    const bool all_along =
-        row.form == FeatureGap::Form::edge || row.form == FeatureGap::Form::cut || (row.form == FeatureGap::Form::line && !row.upright && row.length == 0);
+    const bool all_along = row.form == FeatureGap::Form::edge || row.form == FeatureGap::Form::cut ||
+                           (row.form == FeatureGap::Form::line && !row.upright && row.length == 0);
     if (!feature.along && !all_along) {
         cutter.report(feature, "along is missing", "write along: 3.2 m, counted from the wall's left end as seen from outside");
         return std::nullopt;

@@ -47,8 +47,8 @@ private:
 
     void finish_skin(Skin& skin, bool outer) {
         skin.frame = wall_.frame;
-        skin.extent =
-            outer ? rectangle({0, wall_.bottom}, {wall_.length, wall_.top}) : rectangle({0, foot()}, {wall_.length, wall_.plate_top});
+        skin.extent = outer ? rectangle({0, wall_.bottom}, {wall_.length, wall_.top})
+                            : rectangle({0, foot()}, {wall_.length, wall_.plate_top});
         std::reverse(skin.panels.begin(), skin.panels.end());
         wall_.skins.push_back(std::move(skin));
     }

@@ -174,8 +174,8 @@ void lay_out_yard(Layout& layout) {
     earth.outline = rectangle(least - margin, most + margin);
     // What carries a cladding on an air gap stands farther out than the framing.
     const WallLayout& outer = layout.walls.front();
-    const Loop foot = offset_outline(described.outline,
-                                     std::vector<double>(layout.edges(), outer.cavities.size() > 1 ? outer.outside() : 0));
+    const Loop foot =
+        offset_outline(described.outline, std::vector<double>(layout.edges(), outer.cavities.size() > 1 ? outer.outside() : 0));
     earth.cuts = {foot};
     earth.gap_of_cut.resize(1);
     earth.heights = {{layout.ground - framing::footing_depth}, {layout.ground}};

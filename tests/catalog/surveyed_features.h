@@ -224,7 +224,8 @@ struct Scenario {
     const char* name;  ///< path without .yaml
     std::span<const Made> made;
 };
-inline constexpr Scenario scenarios[] = {
-    {"tests/catalog/stucco_survey", stucco}, {"tests/catalog/brick_survey", brick_crawl}, {"tests/catalog/townhouse_survey", townhouse}};
+inline constexpr Scenario scenarios[] = {{"tests/catalog/stucco_survey", stucco},
+                                         {"tests/catalog/brick_survey", brick_crawl},
+                                         {"tests/catalog/townhouse_survey", townhouse}};
 
 }  // namespace seamward::test

@@ -44,15 +44,16 @@ double pitch_for(const HouseDescription& described, const House& house) {
         if (part.layer == Layer::ground) continue;
         for (const Point& point : part.mesh.points) bounds.include(point);
     }
-    const double volume = (bounds.highest.x - bounds.lowest.x) * (bounds.highest.y - bounds.lowest.y) *
-                          (bounds.highest.z - bounds.lowest.z);
+    const double volume =
+        (bounds.highest.x - bounds.lowest.x) * (bounds.highest.y - bounds.lowest.y) * (bounds.highest.z - bounds.lowest.z);
     return std::min(thinnest, std::cbrt(volume / most_boxes));
 }
 
 std::string words(const House& house, const Leak& leak) {
     std::string text = house.survey[leak.from].id + " leaks into " + house.survey[leak.to].id + " by";
     for (std::size_t i = 0; i < leak.way.size(); ++i) {
-        const Point &at = leak.way[i], &before = leak.way[i > 0 ? i - 1 : i], &after = leak.way[std::min(i + 1, leak.way.size() - 1)];
+        const Point &at = leak.way[i], &before = leak.way[i > 0 ? i - 1 : i],
+                    &after = leak.way[std::min(i + 1, leak.way.size() - 1)];
         const Point middle{(before.x + after.x) / 2, (before.y + after.y) / 2, (before.z + after.z) / 2};
         if (i > 0 && i + 1 < leak.way.size() && distance(at, middle) < 1e-9) continue;  // straight on
         char point[64];
@@ -75,7 +76,8 @@ TEST_P(ShippedModel, HasGapsAsWideAsStated) {
         const Gap& gap = job.survey[place.gap];
         if (place.through.empty()) continue;
         // A gap that was closed since stands open in the solids, as it was built.
-        const auto closed = std::find_if(job.closed.begin(), job.closed.end(), [&](const ClosedGap& c) { return c.gap == place.gap; });
+        const auto closed =
+            std::find_if(job.closed.begin(), job.closed.end(), [&](const ClosedGap& c) { return c.gap == place.gap; });
         const double stated = clear_width(closed == job.closed.end() ? gap.shape : closed->before);
         EXPECT_NEAR(ruler.width_of(place.gap).smallest, stated, 1e-5) << gap.id;
     }

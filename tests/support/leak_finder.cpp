@@ -51,7 +51,8 @@ std::vector<Triangle> triangles_of(const House& house) {
     std::vector<Triangle> out;
     for (const Part& part : house.parts) {
         for (const auto& [a, b, c] : part.mesh.triangles)
-            out.push_back({{coordinates(part.mesh.points[a]), coordinates(part.mesh.points[b]), coordinates(part.mesh.points[c])}});
+            out.push_back(
+                {{coordinates(part.mesh.points[a]), coordinates(part.mesh.points[b]), coordinates(part.mesh.points[c])}});
     }
     return out;
 }
@@ -59,8 +60,7 @@ std::vector<Triangle> triangles_of(const House& house) {
 }  // namespace
 
 struct AirMap::Impl {
-    Impl(const House& house, const LeakSearch& search)
-        : house_(house), pitch_(search.pitch), triangles_(triangles_of(house)) {
+    Impl(const House& house, const LeakSearch& search) : house_(house), pitch_(search.pitch), triangles_(triangles_of(house)) {
         Coordinates low, high;
         low.fill(std::numeric_limits<double>::infinity());
         high.fill(-std::numeric_limits<double>::infinity());
