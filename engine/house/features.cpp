@@ -68,7 +68,7 @@ public:
     }
 
     /// On something level, at a point of the plan.
-    void on_level(const Skin& skin, SpaceIndex above, SpaceIndex below) {
+    void on_level(const Skin& skin, SpaceIndex above, SpaceIndex below, bool hidden_above) {
         if (!feature_.at) {
             cutter_.report(feature_, "at is missing", "write at: [4.5 m, 2 m], a point of the plan");
             return;
@@ -82,7 +82,8 @@ public:
             else if (sloped && feature_.type->gaps[i].shape != ShapeKind::ring)
                 pierce_sloped(skin, i, *feature_.at, above, below);
             else
-                pierce(skin, i, *feature_.at, above, below, 0.12, 0.01);
+                // Cans, boots and pipes are out of sight: over a ceiling, under a floor.
+                pierce(skin, i, *feature_.at, above, below, hidden_above ? 0.01 : 0.12, hidden_above ? 0.12 : 0.01);
         }
         add_pipes();
     }
@@ -413,8 +414,9 @@ void place_on_wall(Cutter& cutter, const FeatureDescription& feature, const Wall
     SkinFeature(cutter, feature).on_wall(wall, gable);
 }
 
-void place_on_level(Cutter& cutter, const FeatureDescription& feature, const Skin& skin, SpaceIndex above, SpaceIndex below) {
-    SkinFeature(cutter, feature).on_level(skin, above, below);
+void place_on_level(Cutter& cutter, const FeatureDescription& feature, const Skin& skin, SpaceIndex above, SpaceIndex below,
+                    bool hidden_above) {
+    SkinFeature(cutter, feature).on_level(skin, above, below, hidden_above);
 }
 
 }  // namespace seamward

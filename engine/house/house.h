@@ -14,8 +14,9 @@ namespace seamward {
 /// Where a gap is, and the way through it.
 struct GapPlace {
     GapIndex gap;
-    /// From a point just inside `between[0]` through the middle of the opening to a point just inside `between[1]`; two points
-    /// or more. Of several alike, the first piece. Empty: the gap has no solids (it was added by hand).
+    /// From a point inside `between[0]` through the middle of the opening to a point inside `between[1]`, each no farther in than
+    /// it takes to get past what stands right before the opening; two points or more, and no solid on the way. Of several alike,
+    /// the first piece. Empty: the gap has no solids (it was added by hand).
     std::vector<Point> through;
 };
 

@@ -145,7 +145,8 @@ private:
     bool on_bulkhead(const FeatureDescription& feature) {
         for (const BulkheadLayout& bulkhead : layout_.bulkheads) {
             if (word(feature) != bulkhead.id || !feature.at) continue;
-            place_on_level(cutter_, feature, bulkhead.bottom, bulkhead.space, layout_.room_space(bulkhead.story, *feature.at));
+            place_on_level(cutter_, feature, bulkhead.bottom, bulkhead.space, layout_.room_space(bulkhead.story, *feature.at),
+                           true);
             return true;
         }
         return false;
@@ -163,7 +164,7 @@ private:
         if (ceiling)
             on_ceiling(feature, *room);
         else if (const SpaceIndex below = layout_.below_floor(feature.story, *feature.at); below.valid())
-            place_on_level(cutter_, feature, floor_of(story, *room), room->space, below);
+            place_on_level(cutter_, feature, floor_of(story, *room), room->space, below, false);
         else
             cutter_.report(feature, "there is no air under the floor", "describe the fill or the crawl space in foundation");
     }
@@ -174,7 +175,7 @@ private:
             return;
         }
         place_on_level(cutter_, feature, room.ceiling, layout_.above_ceiling(feature.story, *feature.at),
-                       layout_.under_ceiling(feature.story, *feature.at));
+                       layout_.under_ceiling(feature.story, *feature.at), true);
     }
 
     /// The floor of one room.
@@ -186,7 +187,7 @@ private:
 
     void on_roof(const FeatureDescription& feature) {
         with_roof_skin(feature,
-                       [&](const Skin& skin) { place_on_level(cutter_, feature, skin, layout_.outdoors, layout_.attic); });
+                       [&](const Skin& skin) { place_on_level(cutter_, feature, skin, layout_.outdoors, layout_.attic, false); });
     }
 
     void on_roof_pipe(const FeatureDescription& feature) {

@@ -37,7 +37,9 @@ void check_framing(Cutter& cutter, const FeatureDescription& feature, const Wall
 
 /// Each puts one line of the list of features where it belongs; what does not fit there is reported.
 void place_on_wall(Cutter& cutter, const FeatureDescription& feature, const WallLayout& wall, bool gable);
-void place_on_level(Cutter& cutter, const FeatureDescription& feature, const Skin& skin, SpaceIndex above, SpaceIndex below);
+/// `hidden_above`: what stands in the opening is out of sight over it (a ceiling's), not under it (a floor's, a roof's).
+void place_on_level(Cutter& cutter, const FeatureDescription& feature, const Skin& skin, SpaceIndex above, SpaceIndex below,
+                    bool hidden_above);
 /// Joints of a skin: along an edge of it, along a line in rows, or short cuts in a row.
 void place_joint(Cutter& cutter, const FeatureDescription& feature, const WallLayout& wall, std::size_t number, std::size_t skin);
 void place_weep_screed(Cutter& cutter, const FeatureDescription& feature, const WallLayout& wall);

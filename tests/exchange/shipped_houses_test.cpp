@@ -39,19 +39,19 @@ Bounds bounds_of(const TriangleMesh& mesh) {
 
 class ShippedHouseFile : public testing::TestWithParam<const char*> {
 protected:
-    ShippedHouseFile() : job_(shipped_job(GetParam())) {}
-    Job job_;
+    ShippedHouseFile() : job(shipped_job(GetParam())) {}
+    Job job;
 };
 
 TEST_P(ShippedHouseFile, IsReadFromGlbPartByPart) {
     const ScratchFolder folder;
-    const std::vector<ReadNode> nodes = read_with_assimp(folder.write("house.glb", glb_of(job_)));
-    ASSERT_EQ(nodes.size(), job_.house.parts.size());
+    const std::vector<ReadNode> nodes = read_with_assimp(folder.write("house.glb", glb_of(job)));
+    ASSERT_EQ(nodes.size(), job.house.parts.size());
     for (std::size_t i = 0; i < nodes.size(); ++i) {
-        const Part& part = job_.house.parts[i];
+        const Part& part = job.house.parts[i];
         SCOPED_TRACE(part.id);
         EXPECT_EQ(nodes[i].name, part.id);
-        EXPECT_EQ(nodes[i].above, job_.name);
+        EXPECT_EQ(nodes[i].above, job.name);
         const TriangleMesh mesh = z_up(nodes[i].mesh);
         EXPECT_EQ(mesh.triangles.size(), part.mesh.triangles.size());
         expect_bounds(bounds_of(mesh), bounds_of(part.mesh), 5e-6);  // it adds floats
@@ -60,17 +60,17 @@ TEST_P(ShippedHouseFile, IsReadFromGlbPartByPart) {
 
 TEST_P(ShippedHouseFile, IsReadFromObjGroupByGroup) {
     const ScratchFolder folder;
-    folder.write("house.mtl", mtl_text(job_.house.parts));
+    folder.write("house.mtl", mtl_text(job.house.parts));
     const std::vector<ReadNode> nodes =
-        read_with_assimp(folder.write("house.obj", obj_text(job_.house.parts, job_.survey, job_.name, "house.mtl")));
+        read_with_assimp(folder.write("house.obj", obj_text(job.house.parts, job.survey, job.name, "house.mtl")));
     std::vector<std::pair<std::string, std::size_t>> expected, found;
     Bounds whole, read;
-    for (const Part& part : job_.house.parts) {
+    for (const Part& part : job.house.parts) {
         std::size_t plain = 0;
         std::map<GapIndex, std::size_t> beside;
         for (const GapIndex gap : part.bounds) ++(gap.valid() ? beside[gap] : plain);
         if (plain > 0) expected.emplace_back(part.id, plain);
-        for (const auto& [gap, count] : beside) expected.emplace_back("gap_" + job_.survey[gap].id, count);
+        for (const auto& [gap, count] : beside) expected.emplace_back("gap_" + job.survey[gap].id, count);
         for (const Point& point : part.mesh.points) whole.include(point);
     }
     for (const ReadNode& node : nodes) {

@@ -108,6 +108,24 @@ TEST(Route, StopsAtTheFarWallOfASmallRoom) {
     expect_at(line.back(), 5, 0.385, 1.2);
 }
 
+TEST(Route, GoesNoFartherThanTheMiddle) {
+    SmallHouse small;
+    const GapIndex drain = small.add("drain", small.wall, small.room, {{3, 2, 0.9}, {3, 2, 1.1}});
+    const std::vector<Point> line =
+        route(small.house, std::vector{small.bibb, drain}, std::vector{small.yard, small.wall, small.room});
+    expect_at(line.back(), 3, 2, 1.2);  // 0.1 m up, and not on to 1.7
+    expect_at(line[line.size() - 2], 3, 2, 1.1);
+}
+
+/// A cavity is narrow: a line that ends in it stops at its middle.
+TEST(Route, EndsInTheMiddleOfAWall) {
+    const SmallHouse small;
+    const std::vector<Point> line = route(small.house, std::vector{small.bibb}, std::vector{small.yard, small.wall});
+    ASSERT_EQ(line.size(), 4U);
+    expect_at(line[2], 1, -0.03, 0.6);
+    expect_at(line[3], 1, 0, 0.6);
+}
+
 TEST(Route, MovesEndsIntoTheMiddleSurface) {
     SmallHouse small;
     // A hole in the bottom plate ends below the figure.
