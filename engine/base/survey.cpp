@@ -20,4 +20,13 @@ const char* duty_words(Duty duty) {
     return words.at(static_cast<std::size_t>(duty));
 }
 
+void close_gap(Gap& gap, double opening) {
+    if (opening > 0 && (is_shut(gap.shape) || opening >= clear_width(gap.shape))) return;
+    const Mesh* mesh = std::get_if<Mesh>(&gap.shape);
+    gap.covered.reset();
+    if (opening > 0) gap.covered = Covered{gap.shape, gap.evidence.plus_minus};
+    gap.shape = Mesh{opening, mesh != nullptr ? mesh->area : std::nullopt};
+    gap.evidence.plus_minus = 0;
+}
+
 }  // namespace seamward

@@ -57,6 +57,8 @@ struct Evidence {
 struct Closing {
     std::optional<Money> cost;  ///< full closing of one piece, labor included; then the only treatment
     std::string never;          ///< why it must never be closed; empty when it may be
+    std::string never_source;   ///< where a reference table has `never` from; empty where the survey itself says it
+    bool mesh_allowed = false;  ///< `never` is said of a full closing; an open mesh may be put over it
 };
 
 /// An opening that a mesh was put over; whatever wants through has to pass both.
@@ -79,6 +81,8 @@ struct Gap {
     std::vector<std::string> substrates;
     Evidence evidence;
     Closing closing;
+    std::string feature;  ///< id of the kind of feature that makes it, in the table of features; empty: not known
+    std::string usual;    ///< id of the treatment that is usual for it; empty: none is known
 
     [[nodiscard]] const std::string& label() const { return name.empty() ? id : name; }
     /// Whether the gap is there to let water or air through, or the survey says that it must never be closed.
@@ -86,6 +90,10 @@ struct Gap {
     /// The space at the other side of the gap.
     [[nodiscard]] SpaceIndex across(SpaceIndex from) const { return between[0] == from ? between[1] : between[0]; }
 };
+
+/// Puts a mesh of that clear opening over a gap, or shuts it where `opening` is 0. A mesh that is not finer than the gap changes
+/// nothing, nor does anything put over a gap that is shut.
+void close_gap(Gap& gap, double opening);
 
 /// Everything known of a house as far as ways in are concerned: nodes and edges.
 struct Survey {

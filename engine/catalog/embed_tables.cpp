@@ -8,7 +8,11 @@
 #include <functional>
 
 #include "base/file_io.h"
+#include "catalog/duties.h"
 #include "catalog/features.h"
+#include "catalog/free_areas.h"
+#include "catalog/joint_figures.h"
+#include "catalog/prices.h"
 
 namespace {
 
@@ -39,8 +43,14 @@ int main(int argc, char** argv) try {
     seamward::Table<seamward::Treatment> treatments;
     embed("treatments",
           [&](const std::string& text, const std::string& path) { treatments = seamward::read_treatments(text, path); });
+    seamward::Table<seamward::Feature> features;
     embed("features",
-          [&](const std::string& text, const std::string& path) { (void)seamward::read_features(text, path, treatments); });
+          [&](const std::string& text, const std::string& path) { features = seamward::read_features(text, path, treatments); });
+    embed("duties", [&](const std::string& text, const std::string& path) { (void)seamward::read_duties(text, path, features); });
+    embed("meshes", [](const std::string& text, const std::string& path) { (void)seamward::read_meshes(text, path); });
+    embed("free_areas", [](const std::string& text, const std::string& path) { (void)seamward::read_free_areas(text, path); });
+    embed("joints", [](const std::string& text, const std::string& path) { (void)seamward::read_joints(text, path); });
+    embed("prices", [](const std::string& text, const std::string& path) { (void)seamward::read_price_book(text, path); });
     out += "\n}  // namespace seamward::shipped_text\n";
     std::ofstream file(argv[2], std::ios::binary);
     file << out;

@@ -24,4 +24,14 @@ struct Passes {
 
 bool passes(const PassageSize& pest, const Shape& opening) { return !is_shut(opening) && std::visit(Passes{pest}, opening); }
 
+bool lets_through(const Gap& gap, const PassageSize& pest, Sizing sizing) {
+    if (sizing == Sizing::stated) return passes(pest, gap.shape) && (!gap.covered || passes(pest, gap.covered->shape));
+    return passes(pest, widened(gap.shape, gap.evidence.plus_minus)) &&
+           (!gap.covered || passes(pest, widened(gap.covered->shape, gap.covered->plus_minus)));
+}
+
+double counted_width(const Gap& gap, Sizing sizing) {
+    return clear_width(sizing == Sizing::stated ? gap.shape : widened(gap.shape, gap.evidence.plus_minus));
+}
+
 }  // namespace seamward

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "catalog/shipped.h"
 
+#include "catalog/prices.h"
 #include "catalog/shipped_text.h"
 
 namespace seamward {
@@ -23,6 +24,35 @@ const Table<Treatment>& shipped_treatments() {
 const Table<Feature>& shipped_features() {
     static const Table<Feature> table =
         read_features(shipped_text::features, "engine/catalog/features.yaml", shipped_treatments());
+    return table;
+}
+
+const Table<JointFigure>& shipped_joints() {
+    static const Table<JointFigure> table = read_joints(shipped_text::joints, "engine/catalog/joints.yaml");
+    return table;
+}
+
+const PriceBook& shipped_prices() {
+    static const PriceBook book = read_price_book(shipped_text::prices, "engine/catalog/prices.yaml");
+    return book;
+}
+
+PriceBook read_prices(const std::filesystem::path& path, const std::string& shown_as) {
+    return read_prices(path, shown_as, shipped_prices());
+}
+
+const Table<DutyRow>& shipped_duties() {
+    static const Table<DutyRow> table = read_duties(shipped_text::duties, "engine/catalog/duties.yaml", shipped_features());
+    return table;
+}
+
+const Table<MeshKind>& shipped_meshes() {
+    static const Table<MeshKind> table = read_meshes(shipped_text::meshes, "engine/catalog/meshes.yaml");
+    return table;
+}
+
+const Table<FreeAreaRule>& shipped_free_areas() {
+    static const Table<FreeAreaRule> table = read_free_areas(shipped_text::free_areas, "engine/catalog/free_areas.yaml");
     return table;
 }
 

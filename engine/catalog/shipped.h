@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "catalog/duties.h"
 #include "catalog/features.h"
+#include "catalog/free_areas.h"
+#include "catalog/joint_figures.h"
 #include "catalog/tables.h"
 
 namespace seamward {
@@ -12,5 +15,9 @@ namespace seamward {
 [[nodiscard]] const Table<Gauge>& shipped_gauges();
 [[nodiscard]] const Table<Treatment>& shipped_treatments();
 [[nodiscard]] const Table<Feature>& shipped_features();
+[[nodiscard]] const Table<DutyRow>& shipped_duties();
+[[nodiscard]] const Table<MeshKind>& shipped_meshes();
+[[nodiscard]] const Table<FreeAreaRule>& shipped_free_areas();
+[[nodiscard]] const Table<JointFigure>& shipped_joints();
 
 }  // namespace seamward

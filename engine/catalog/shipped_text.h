@@ -10,5 +10,10 @@ extern const std::string_view pests;
 extern const std::string_view gauges;
 extern const std::string_view treatments;
 extern const std::string_view features;
+extern const std::string_view duties;
+extern const std::string_view meshes;
+extern const std::string_view free_areas;
+extern const std::string_view joints;
+extern const std::string_view prices;
 
 }  // namespace seamward::shipped_text

@@ -1,10 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <array>
 #include <cstdint>
+#include <limits>
 #include <string>
 #include <string_view>
 #include <vector>
+
+#include "base/survey.h"
 
 namespace seamward {
 
@@ -57,15 +61,83 @@ struct Gauge {
     std::string note;
 };
 
+/// What can hurt somebody, and who says so.
+struct Caution {
+    std::string text;
+    std::string source;  ///< id of a source of the table
+};
+
+/// One material that a treatment takes, and how it is counted for one piece of a gap. Meters.
+struct Take {
+    enum class As : std::uint8_t {
+        bead,    ///< volume of a bead as wide as the gap and as deep as the rule for joints says
+        rod,     ///< length of backer rod of the stock size that fits; `material` is the beginning of its id
+        fill,    ///< volume of the opening, `depth` deep or as deep as the gap is
+        cut,     ///< area of a rectangle over the opening, `overlap` wider at each edge, its sides rounded up to whole `step`s
+        rim,     ///< volume of a fillet along the edges of that rectangle
+        along,   ///< pieces along those edges, one for each `every` begun
+        length,  ///< length of the gap
+        piece,   ///< one for each piece of the gap
+        whole    ///< one for all pieces of the gap
+    };
+    std::string material;  ///< id of the price book
+    As as = As::piece;
+    double depth = 0, overlap = 0, step = 0, every = 0;
+};
+
 /// A way to close a gap or to make it smaller.
 struct Treatment {
     enum class Leaves : std::uint8_t { nothing, mesh };
+    /// Where one stands: outdoors, in rooms and garages, in the attic or another cavity.
+    enum class Side : std::uint8_t { outside, inside, attic };
+
+    /// The gaps that it is fit for. Meters.
+    struct Fits {
+        std::array<bool, 4> shapes{};  ///< slot, hole, ring, mesh: as in `Shape`
+        std::array<bool, 3> sides{};   ///< by Side
+        double from = 0;               ///< clear width
+        double to = 0;
+        double around = std::numeric_limits<double>::infinity();  ///< thickest pipe in a ring
+        double depth = 0;                                         ///< least depth of the part
+        std::vector<std::string> only_on, not_on;  ///< substrates: one of these must be there; none of these may be
+        std::vector<Duty> duties;                  ///< made for gaps of these duties only ...
+        std::vector<std::string> features;         ///< ... and of these features; both empty: for any
+        std::vector<std::string> not_at;           ///< features
+    };
+    /// Minutes.
+    struct Work {
+        double setup = 0;  ///< once for a gap
+        double piece = 0;
+        double meter = 0;
+    };
+    /// What a place off the ground or out of the way adds.
+    struct Access {
+        double reach = std::numeric_limits<double>::infinity();  ///< meters; outdoors, higher than this takes a ladder
+        double ladder = 0, attic = 0;                            ///< minutes for a gap
+        Caution ladder_caution, attic_caution;
+    };
 
     std::string id;
     std::string name;
     Leaves leaves = Leaves::nothing;
-    bool gnawed = false;  ///< rodents chew through it
-    std::string source;   ///< of `gnawed`; closing itself is common practice
+    bool gnawed = false;      ///< rodents chew through it
+    std::string source;       ///< of `gnawed`; closing itself is common practice
+    std::vector<Duty> keeps;  ///< duties that it does not defeat, though it lets no animal through: water still gets down past it
+    double opening = 0;       ///< clear opening of the mesh that it leaves, meters; 0: it has none of its own
+    double movement = 0;      ///< share of its width that it follows, both ways
+    double unstated = 0;      ///< side of a screened opening whose area the survey does not state, meters
+    Fits fits;
+    std::vector<Take> takes;
+    Work work;
+    Access access;
+    std::vector<std::string> steps;  ///< preparation and work, in order
+    std::string conditions;          ///< temperature and wetness that it needs
+    double rain = 0, paint = 0;      ///< minutes to keep rain off, and until it can be painted; 0: none
+    std::string shelf_life, finish, colors;
+    std::vector<std::string> tools, protection;
+    std::vector<Caution> cautions;
+    bool owner = false;                ///< an owner can do it safely
+    std::vector<std::string> sources;  ///< of its sizes, times and steps
 };
 
 /// A reference table: its rows and the documents that they come from.

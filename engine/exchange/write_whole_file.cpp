@@ -8,7 +8,10 @@
 #include <cerrno>
 #include <cstdio>
 #include <cstring>
+#include <memory>
+#include <optional>
 #include <system_error>
+#include <vector>
 
 #include "base/diagnostics.h"
 
@@ -88,34 +91,71 @@ bool write_all(int number, std::string_view bytes) {
     return true;
 }
 
+/// One file on its way: checked, then prepared beside its name, then put there.
+class Writing {
+public:
+    explicit Writing(const WholeFile& file) : file_(file) {
+        if (file.path.filename().empty()) fail("names no file", "end it with the name of a file");
+        struct stat there {};
+        const bool exists = stat(file.path.c_str(), &there) == 0;
+        if (!exists && errno != ENOENT) fail_because("check the path and the permissions of its folder");
+        if (exists && S_ISDIR(there.st_mode)) fail("is a folder, not a file", "name a file in it");
+        if (exists && faccessat(AT_FDCWD, file.path.c_str(), W_OK, AT_EACCESS) != 0) fail_because("check its permissions");
+        device_ = exists && !S_ISREG(there.st_mode);
+        if (!device_) prepare(exists ? std::optional(there.st_mode) : std::nullopt);
+    }
+
+    [[nodiscard]] bool is_device() const { return device_; }
+
+    void put() {
+        if (device_) {
+            Descriptor device(open(file_.path.c_str(), O_WRONLY | O_CLOEXEC));
+            if (device.number() < 0 || !write_all(device.number(), file_.bytes) || !device.close())
+                fail_because("check what it is");
+        } else if (!fresh_->take_name_of(target_)) {
+            fail_because("check the permissions of its folder");
+        }
+    }
+
+private:
+    void prepare(std::optional<mode_t> mode) {
+        target_ = end_of_links(file_.path);
+        fresh_ = std::make_unique<FileBeside>(target_);
+        Descriptor open_file(fresh_->number());
+        if (open_file.number() < 0) fail_because("check that its folder is there and its permissions");
+        if (mode) (void)fchmod(open_file.number(), *mode & 0777U);
+        const bool written = write_all(open_file.number(), file_.bytes) && fsync(open_file.number()) == 0 && open_file.close();
+        if (!written) fail_because("check the disk");
+    }
+
+    [[noreturn]] void fail(const std::string& what, const std::string& mend) const {
+        throw BadInput({{file_.shown_as, {}, what, mend}});
+    }
+    [[noreturn]] void fail_because(const std::string& mend) const {
+        fail(std::string("cannot be written (") + std::strerror(errno) + ')', mend);
+    }
+
+    const WholeFile& file_;
+    bool device_ = false;
+    fs::path target_;
+    std::unique_ptr<FileBeside> fresh_;
+};
+
 }  // namespace
 
 void write_whole_file(const fs::path& path, const std::string& shown_as, std::string_view bytes) {
-    const auto fail = [&](const std::string& what, const std::string& mend) { throw BadInput({{shown_as, {}, what, mend}}); };
-    const auto fail_because = [&](const std::string& what, const std::string& mend) {
-        fail(what + " (" + std::strerror(errno) + ')', mend);
-    };
-    if (path.filename().empty()) fail("names no file", "end it with the name of a file");
-    struct stat there {};
-    const bool exists = stat(path.c_str(), &there) == 0;
-    if (!exists && errno != ENOENT) fail_because("cannot be written", "check the path and the permissions of its folder");
-    if (exists && S_ISDIR(there.st_mode)) fail("is a folder, not a file", "name a file in it");
-    if (exists && faccessat(AT_FDCWD, path.c_str(), W_OK, AT_EACCESS) != 0)
-        fail_because("cannot be written", "check its permissions");
-    if (exists && !S_ISREG(there.st_mode)) {
-        Descriptor device(open(path.c_str(), O_WRONLY | O_CLOEXEC));
-        if (device.number() < 0 || !write_all(device.number(), bytes) || !device.close())
-            fail_because("cannot be written", "check what it is");
-        return;
+    const WholeFile file{path, shown_as, bytes};
+    write_whole_files({&file, 1});
+}
+
+void write_whole_files(std::span<const WholeFile> files) {
+    std::vector<std::unique_ptr<Writing>> all;
+    for (const WholeFile& file : files) all.push_back(std::make_unique<Writing>(file));
+    for (const bool devices : {false, true}) {
+        for (const auto& writing : all) {
+            if (writing->is_device() == devices) writing->put();
+        }
     }
-    const fs::path target = end_of_links(path);
-    FileBeside fresh(target);
-    Descriptor file(fresh.number());
-    if (file.number() < 0) fail_because("cannot be written", "check that its folder is there and its permissions");
-    if (exists) (void)fchmod(file.number(), there.st_mode & 0777U);
-    const bool written = write_all(file.number(), bytes) && fsync(file.number()) == 0 && file.close();
-    if (!written) fail_because("cannot be written", "check the disk");
-    if (!fresh.take_name_of(target)) fail_because("cannot be written", "check the permissions of its folder");
 }
 
 }  // namespace seamward

@@ -30,7 +30,7 @@ House build_house(const HouseDescription& described, const std::map<std::string,
                   const RunContext& context) {
     context.stage("building the house");
     Diagnostics faults(described.file);
-    Layout layout{.described = described, .faults = faults, .widths = widths};
+    Layout layout{.described = described, .faults = faults, .widths = widths, .context = &context};
     layout.house.name = described.name;
     lay_out_shell(layout);
     faults.throw_if_any();

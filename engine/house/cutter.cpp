@@ -10,25 +10,6 @@ namespace {
 
 constexpr double wire = 0.0008;  ///< diameter of a screen's bars, meters
 
-struct Box {
-    Point2 least, most;
-};
-
-Box box_of(const Loop& loop) {
-    Box box{loop.front(), loop.front()};
-    for (const Point2 p : loop) {
-        box.least = {std::min(box.least.x, p.x), std::min(box.least.y, p.y)};
-        box.most = {std::max(box.most.x, p.x), std::max(box.most.y, p.y)};
-    }
-    return box;
-}
-
-bool overlap(const Box& a, const Box& b) {
-    constexpr double margin = 1e-4;
-    return a.least.x < b.most.x + margin && b.least.x < a.most.x + margin && a.least.y < b.most.y + margin &&
-           b.least.y < a.most.y + margin;
-}
-
 /// Whether a cut keeps clear of ends that slant: they stand elsewhere at each height.
 bool between_ends(const Box& box, const Prism& prism) {
     constexpr double margin = 1e-4;
@@ -128,26 +109,31 @@ GapIndex Cutter::enter_uncut(const FeatureDescription& feature, std::size_t numb
         gap.substrates.push_back(row.insert);
     gap.evidence = said.evidence;
     gap.closing = said.closing;
-    if (gap.closing.never.empty() && !gap.closing.cost) gap.closing.never = row.never.text;
-    if (!way.empty()) gap.at = way[1];
-    for (std::size_t i = 0; i < layout_.house.survey.gaps.size(); ++i) {
-        if (layout_.house.survey.gaps[i].id != gap.id) continue;
-        layout_.faults.add(feature.place,
-                           "gap id \"" + gap.id + "\" stands twice, first on line " + std::to_string(layout_.gap_places[i].line),
-                           "give each its own");
-        break;
+    gap.feature = feature.type->id;
+    gap.usual = row.usual;
+    if (gap.closing.never.empty() && !gap.closing.cost) {
+        gap.closing.never = row.never.text;
+        gap.closing.never_source = row.never.source;
+        gap.closing.mesh_allowed = row.usual == "mesh";
     }
+    if (!way.empty()) gap.at = way[1];
     const GapIndex index{static_cast<std::uint32_t>(layout_.house.survey.gaps.size())};
+    if (const auto [first, is_new] = gap_ids_.emplace(gap.id, index.value); !is_new)
+        layout_.faults.add(
+            feature.place,
+            "gap id \"" + gap.id + "\" stands twice, first on line " + std::to_string(layout_.gap_places[first->second].line),
+            "give each its own");
     layout_.house.survey.gaps.push_back(std::move(gap));
     layout_.house.places.push_back({index, std::move(way)});
     layout_.gap_places.push_back(feature.place);
-    if (!front.valid() || !back.valid()) report(feature, "there is no room or cavity at its place", "move it");
-    if (front.valid() && front == back) report(feature, "the same space is at both sides", "check its place");
+    if (!front.valid() || !back.valid()) refuse(feature, "there is no room or cavity at its place", "move it");
+    if (front == back) refuse(feature, "the same space is at both sides", "check its place");
     return index;
 }
 
 GapIndex Cutter::enter(const FeatureDescription& feature, std::size_t number, SpaceIndex front, SpaceIndex back,
                        const Shape& shape, const std::vector<Cutout>& cutouts, std::vector<Point> way) {
+    require_fit(feature, cutouts);
     const Skin& skin = *cutouts.front().skin;
     std::vector<std::string> substrates;
     for (const std::size_t panel : skin.panels) {
@@ -162,8 +148,43 @@ GapIndex Cutter::enter(const FeatureDescription& feature, std::size_t number, Sp
                there.at(through, there.back - past)};
     const GapIndex index =
         enter_uncut(feature, number, front, back, shape, std::move(way), skin.front - skin.back, std::move(substrates));
-    for (const Cutout& cutout : cutouts) cut(feature, *cutout.skin, cutout.loop, index, cutout.filled);
+    for (const Cutout& cutout : cutouts) {
+        layout_.check();
+        cut(feature, *cutout.skin, cutout.loop, index, cutout.filled);
+    }
     return index;
+}
+
+void Cutter::require_fit(const FeatureDescription& feature, const std::vector<Cutout>& cutouts) {
+    const auto off = std::find_if_not(cutouts.begin(), cutouts.end(), [](const Cutout& cutout) {
+        const Loop& extent = cutout.skin->extent;
+        return (cutout.loop.empty() || lies_within(extent, cutout.loop)) &&
+               (cutout.filled.empty() || lies_within(extent, cutout.filled));
+    });
+    if (off == cutouts.end()) return;
+    const Skin& skin = *off->skin;
+    Box box;
+    std::size_t pieces = 0;
+    double piece = 0;
+    for (const Cutout& cutout : cutouts) {
+        if (cutout.skin != &skin) continue;
+        Box one;
+        one.take(cutout.loop);
+        one.take(cutout.filled);
+        piece = std::max(piece, one.most.x - one.least.x);
+        box.take({one.least, one.most});
+        ++pieces;
+    }
+    const Panel* panel = skin.panels.empty() ? nullptr : &layout_.panels[skin.panels.front()];
+    refuse(feature,
+           misfit_of(skin, panel == nullptr || panel->layer == Layer::fixture ? skin.name : panel->name, box, pieces, piece));
+}
+
+std::uint32_t Cutter::as_many_as_fit(const FeatureDescription& feature, double length, double spacing) {
+    const double fit = std::max(1.0, std::floor(length / std::max(spacing, least_spacing)));
+    if (fit > most_alike)
+        refuse(feature, "its spacing makes more than " + std::to_string(most_alike) + " alike", "make spacing larger");
+    return static_cast<std::uint32_t>(fit);
 }
 
 void Cutter::cut(const FeatureDescription& feature, const Skin& skin, const Loop& loop, GapIndex gap, const Loop& filled) {
@@ -174,19 +195,17 @@ void Cutter::cut(const FeatureDescription& feature, const Skin& skin, const Loop
     for (const std::size_t number : skin.panels) {
         Prism& prism = layout_.panels[number].prisms.front();
         const std::size_t before = prism.cuts.size();
+        CutIndex& index = cuts_[number];
+        index.update(prism.cuts);
+        const Box outline = box_of(prism.outline);
         for (const auto& [cut, bounds] : cuts) {
             Loop here = moved(cut, skin.frame, prism.frame);
             const Box box = box_of(here);
-            if (!overlap(box, box_of(prism.outline))) continue;
-            if (!between_ends(box, prism)) {
-                report(feature, "it reaches past the end of " + layout_.panels[number].name, "move it inward");
-                return;
-            }
-            for (std::size_t i = 0; i < before; ++i) {
-                if (!overlap(box, box_of(prism.cuts[i]))) continue;
-                report(feature, "it runs into another opening of " + layout_.panels[number].name, "move one of the two");
-                return;
-            }
+            if (!box.touches(outline)) continue;
+            if (!between_ends(box, prism))
+                refuse(feature, "it reaches past the end of " + layout_.panels[number].name, "move it inward");
+            if (index.touches(box, before))
+                refuse(feature, "it runs into another opening of " + layout_.panels[number].name, "move one of the two");
             prism.cuts.push_back(std::move(here));
             prism.gap_of_cut.push_back(bounds);
         }
@@ -223,6 +242,8 @@ Point2 Cutter::screen_opening(Point2 least, Point2 most, double opening) {
 
 void Cutter::screen(const FeatureDescription& feature, const std::string& what, const Skin& skin, Point2 least, Point2 most,
                     double opening, GapIndex gap) {
+    if (openings_in(std::max(most.x - least.x, most.y - least.y), opening) > most_alike)
+        refuse(feature, "its screen has more than " + std::to_string(most_alike) + " bars", "make it smaller");
     const double middle = (skin.back + skin.front) / 2;
     Panel panel{feature.id + "/" + what + "-" + std::to_string(++inserts_),
                 "screen of " + (feature.name.empty() ? feature.type->name : feature.name),
@@ -256,14 +277,16 @@ void Cutter::screen(const FeatureDescription& feature, const std::string& what, 
     layout_.add_panel(std::move(upright));
 }
 
+double Cutter::width_of(const FeatureGap& row, const GapSizes& sizes) {
+    if (row.shape == ShapeKind::ring) return sizes.around + 2 * sizes.width;
+    if (row.shape == ShapeKind::mesh) return sizes.size[0];
+    if (row.shape == ShapeKind::hole || row.upright) return sizes.width;
+    return std::max(sizes.length, sizes.size[0] + 2 * sizes.width);
+}
+
 std::vector<Point2> Cutter::places(const FeatureGap& row, const GapSizes& sizes, Point2 at) {
     const std::uint32_t count = std::max<std::uint32_t>(1, sizes.count);
-    double across = sizes.width;
-    if (row.shape == ShapeKind::ring) across = sizes.around + 2 * sizes.width;
-    if (row.shape == ShapeKind::mesh) across = sizes.size[0];
-    if (row.shape == ShapeKind::slot)
-        across = row.upright ? sizes.width : std::max(sizes.length, sizes.size[0] + 2 * sizes.width);
-    const double spacing = std::max(sizes.spacing, across + 0.02);
+    const double spacing = std::max(sizes.spacing, width_of(row, sizes) + 0.02);
     std::vector<Point2> out;
     for (std::uint32_t i = 0; i < count; ++i) out.push_back({at.x + (i - (count - 1) / 2.0) * spacing, at.y});
     return out;

@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <exception>
 #include <string>
+#include <unordered_map>
 #include <vector>
 
-#include "house/layout.h"
+#include "house/fit.h"
 
 namespace seamward {
 
@@ -24,6 +26,13 @@ struct Cutout {
     Loop filled = {};  ///< cut too, and filled tightly by what stands in the opening
 };
 
+/// Thrown when a feature was reported and nothing more of it can be placed; lay_out_features() goes on with the next.
+class Misplaced : public std::exception {};
+
+inline constexpr double least_spacing = 0.005;      ///< meters; nothing that a house has stands closer, and rows end
+inline constexpr std::uint32_t most_alike = 10000;  ///< of one gap, as the house file allows
+inline constexpr double least_joint = 0.02;         ///< a joint shorter than this is not drawn, meters
+
 /// Makes gaps: their entries in the survey, the cuts in the panels and what stands in them.
 class Cutter {
 public:
@@ -35,7 +44,7 @@ public:
 
     /// Enters a gap. `front` and `back` are the spaces at the two sides of the skins of `cutouts` (n points to the front);
     /// `length` is that of all slots together. Cuts each cutout, once per panel of its skin; `way` replaces the straight way
-    /// through.
+    /// through. What does not lie within its skin is reported.
     GapIndex enter(const FeatureDescription& feature, std::size_t gap, SpaceIndex front, SpaceIndex back, const Shape& shape,
                    const std::vector<Cutout>& cutouts, std::vector<Point> way = {});
     /// Only the entry, for what is cut otherwise.
@@ -59,6 +68,8 @@ public:
     void fill(const FeatureDescription& feature, std::size_t gap, const GapSizes& sizes, const std::vector<Cutout>& cutouts,
               Point2 at, double behind, double before, GapIndex index);
     [[nodiscard]] static Shape shape_of(const FeatureGap& row, const GapSizes& sizes, double slot_length);
+    /// How wide one piece is along u.
+    [[nodiscard]] static double width_of(const FeatureGap& row, const GapSizes& sizes);
     /// Where the pieces of a row of `count` stand along u, about a point.
     [[nodiscard]] static std::vector<Point2> places(const FeatureGap& row, const GapSizes& sizes, Point2 at);
 
@@ -67,14 +78,25 @@ public:
     /// "kitchen ceiling", "north wall", "front door".
     [[nodiscard]] std::string place_name(const FeatureDescription& feature) const;
 
-    void report(const FeatureDescription& feature, const std::string& what, const std::string& mend = "") {
+    /// Reports a feature and leaves off placing it: one fault each.
+    [[noreturn]] void refuse(const FeatureDescription& feature, const std::string& what, const std::string& mend = "") {
         layout_.faults.add(feature.place, "feature " + feature.id + ": " + what, mend);
+        throw Misplaced();
     }
+    [[noreturn]] void refuse(const FeatureDescription& feature, const Misfit& misfit) {
+        refuse(feature, misfit.what, misfit.mend);
+    }
+    /// So many alike at a spacing between two ends, which must be no more than a feature may have.
+    [[nodiscard]] std::uint32_t as_many_as_fit(const FeatureDescription& feature, double length, double spacing);
     [[nodiscard]] Layout& layout() { return layout_; }
 
 private:
+    void require_fit(const FeatureDescription& feature, const std::vector<Cutout>& cutouts);
+
     Layout& layout_;
     std::size_t inserts_ = 0;
+    std::unordered_map<std::string, std::size_t> gap_ids_;  ///< where each stands first
+    std::unordered_map<std::size_t, CutIndex> cuts_;        ///< by panel
 };
 
 constexpr int pipe_sides = 24;  ///< of polygons that stand for circles; opposite sides are parallel, so clear widths are exact

@@ -67,7 +67,7 @@ struct RoomDescription {
     Point2 at;
 };
 
-enum class OpeningKind : std::uint8_t { door, window, garage_door, sliding_door, crawl_door };
+enum class OpeningKind : std::uint8_t { door, window, garage_door, sliding_door, crawl_door, archway };
 
 struct OpeningDescription {
     Place place;
@@ -155,7 +155,7 @@ struct FeatureDescription {
         std::optional<double> width, around, length;
         std::optional<std::array<double, 2>> size;
         std::string id, name;
-        Evidence evidence{Evidence::How::modeled, 0};
+        Evidence evidence{Evidence::How::assumed, 0};  ///< modeled where the file states the width
         Closing closing;
         std::string note;
     };
@@ -182,6 +182,8 @@ struct HouseDescription {
     std::vector<PavingDescription> paving;
     std::vector<BlockWallDescription> block_walls;
     std::vector<FeatureDescription> features;
+    /// What the text says and the house has no use for: told when it is built.
+    std::vector<Diagnostic> unfit;
 };
 
 /// Reads the description of a house. Throws BadInput with all faults that show without building it.

@@ -24,15 +24,30 @@ public:
         name_ = feature.name.empty() ? feature.type->name : feature.name;
     }
 
-    /// The air inside: as the file names it; a feature further down may share it.
+    /// The air inside: as the file names it; other features may share it, and animals come out of it when one of them says so.
     SpaceIndex air() {
         NamedSpace named = feature_.space;
         if (named.id.empty()) named = {feature_.id + "-air", ""};
         if (named.name.empty()) named.name = feature_.type->air + ", " + name_;
-        for (std::size_t i = 0; i < layout_.house.survey.spaces.size(); ++i) {
-            if (layout_.house.survey.spaces[i].id == named.id) return {static_cast<std::uint32_t>(i)};
+        const auto known = layout_.space_ids.find(named.id);
+        if (known != layout_.space_ids.end()) {
+            if (!layout_.airs_of_features.contains(known->second.value))
+                cutter_.refuse(feature_,
+                               "space " + named.id + " is " + layout_.house.survey[known->second].label() +
+                                   ", not the air in another feature",
+                               "give this air an id of its own, or that of the duct or pipe that it is part of");
+            share(known->second);
+            return known->second;
         }
-        return layout_.add_space(named, SpaceKind::cavity, feature_.place, feature_.source);
+        const SpaceIndex made = layout_.add_space(named, SpaceKind::cavity, feature_.place, feature_.source);
+        layout_.airs_of_features.insert(made.value);
+        return made;
+    }
+
+    /// The feature is one of those round an air.
+    void share(SpaceIndex air) {
+        Space& space = layout_.house.survey.spaces[air.value];
+        space.source = space.source || feature_.source;
     }
 
     [[nodiscard]] std::optional<std::size_t> row(FeatureGap::At at) const {

@@ -2,9 +2,11 @@
 // Features at foundations and at the edges of framed floors.
 #include <algorithm>
 #include <cmath>
+#include <cstdio>
 
 #include "house/framing.h"
 #include "house/place_features.h"
+#include "house/runs.h"
 
 namespace seamward {
 
@@ -37,22 +39,23 @@ public:
             if (feature_.gaps[i].left_out) continue;
             std::vector<Run> runs;
             const bool sill = feature_.type->gaps[i].at == At::top;
-            if (on_rim || sill) {
-                if (!find_rims(runs, sill)) return;
-            } else if (!find_masonry(runs)) {
-                return;
-            }
-            if (same_air(runs)) place_gap(i, runs);
+            if (on_rim || sill)
+                find_rims(runs, sill);
+            else
+                find_masonry(runs);
+            drop_short(runs, least_joint);
+            if (runs.empty())
+                cutter_.refuse(feature_, "there is no room for it between the corners of the house", "name a longer wall in on");
+            require_one_air(runs);
+            place_gap(i, runs);
         }
     }
 
 private:
-    bool find_masonry(std::vector<Run>& runs) {
-        if (layout_.foundation_walls.empty()) {
-            cutter_.report(feature_, "there is no air behind the foundation",
+    void find_masonry(std::vector<Run>& runs) {
+        if (layout_.foundation_walls.empty())
+            cutter_.refuse(feature_, "there is no air behind the foundation",
                            "describe the fill or the crawl space in foundation");
-            return false;
-        }
         for (const std::size_t edge : edges_) {
             const WallLayout& wall = layout_.foundation_walls[edge];
             const Skin& skin = wall.skins.front();
@@ -64,19 +67,17 @@ private:
             run.joint = run.high;
             runs.push_back(run);
         }
-        return true;
     }
 
-    bool find_rims(std::vector<Run>& runs, bool sill) {
+    void find_rims(std::vector<Run>& runs, bool sill) {
         const std::size_t story = feature_.story;
         const StoryLayout& level = layout_.stories[story];
         if (level.rims.empty() || (sill && level.rims.front().sill.panels.empty())) {
             const bool upper = layout_.stories.size() > 1 && !sill;
-            cutter_.report(
+            cutter_.refuse(
                 feature_,
                 sill ? "no sill plate stands on the foundation there" : "the floor of that story is a slab without a rim",
                 upper ? "write story: 2 for the floor under the second story" : "leave it out");
-            return false;
         }
         for (const std::size_t edge : edges_) {
             const RimLayout& rim = level.rims[edge];
@@ -90,7 +91,6 @@ private:
             run.back = layout_.below_floor(story, {inside.x, inside.y});
             runs.push_back(run);
         }
-        return true;
     }
 
     static void take_length(Run& run, const WallLayout& wall, double depth) {
@@ -99,13 +99,12 @@ private:
         run.right = wall.slant.right_reach(-depth, run.skin->front) - margin;
     }
 
-    bool same_air(const std::vector<Run>& runs) {
+    void require_one_air(const std::vector<Run>& runs) {
         for (const Run& run : runs) {
-            if (run.front == runs.front().front && run.back == runs.front().back) continue;
-            cutter_.report(feature_, "the air is not the same at all of its walls", "write one feature for each wall, with on");
-            return false;
+            if (run.front != runs.front().front || run.back != runs.front().back)
+                cutter_.refuse(feature_, "the air is not the same at all of its walls",
+                               "write one feature for each wall, with on");
         }
-        return true;
     }
 
     void place_gap(std::size_t number, const std::vector<Run>& runs) {
@@ -120,55 +119,70 @@ private:
     void place_joint(std::size_t number, const std::vector<Run>& runs, const GapSizes& sizes) {
         const FeatureGap& row = feature_.type->gaps[number];
         std::vector<Cutout> cutouts;
-        double total = 0, still = sizes.length > 0 ? sizes.length : 1e9;
+        double total = 0, host = 0, still = sizes.length > 0 ? sizes.length : 1e9;
         for (const Run& run : runs) {
             const double length = std::min(still, run.length());
-            if (length < 0.02) continue;
-            const double middle = feature_.along.value_or((run.left + run.right) / 2);
-            const double u = std::clamp(middle - length / 2, run.left, run.right - length);
+            const Box board = box_of(run.skin->extent);
+            host += board.most.x - board.least.x;
+            if (length < least_joint) continue;
+            const double u = std::clamp(middle_of(run, runs) - length / 2, run.left, run.right - length);
             const bool in_joint = row.form == Form::edge || row.at == At::top;
             const double v = in_joint ? run.joint : feature_.up.value_or((run.low + run.high - sizes.width) / 2);
-            if (!fits(run, u, u + length, v, v + sizes.width)) return;
+            require_fit(run, {{u, v}, {u + length, v + sizes.width}});
             cutouts.push_back(
                 {run.skin, rectangle({u, v}, {u + length, v + sizes.width}), {u + length / 2, v + sizes.width / 2}});
             total += length;
             still -= length;
         }
-        if (cutouts.empty()) return;
+        if (cutouts.empty()) cutter_.refuse(feature_, "length is too short", "make it 20 mm or more");
+        if (sizes.length > host + 1e-9) {
+            char text[160];
+            std::snprintf(text, sizeof text, "length %.2f m is longer than what it is on, %.2f m", sizes.length, host);
+            cutter_.refuse(feature_, text, "leave length out for a joint along all of it");
+        }
         (void)cutter_.enter(feature_, number, runs.front().front, runs.front().back, Cutter::shape_of(row, sizes, total),
                             cutouts);
     }
 
-    void place_pieces(std::size_t number, const std::vector<Run>& runs, const GapSizes& sizes) {
+    /// Where the middle of a row is on a run.
+    double middle_of(const Run& run, const std::vector<Run>& runs) {
+        if (!feature_.along) return (run.left + run.right) / 2;
+        if (runs.size() > 1) cutter_.refuse(feature_, "along counts on one wall only", "name one wall in on, or leave along out");
+        constexpr double clear = 0.5;  // what is at a corner may be said to be at the corner
+        if (*feature_.along >= run.left - clear && *feature_.along <= run.right + clear) return *feature_.along;
+        char text[200];
+        std::snprintf(text, sizeof text, "along %.2f m is past the end of the %s, which runs along %.2f m to %.2f m",
+                      *feature_.along, run.skin->name.c_str(), run.left, run.right);
+        cutter_.refuse(feature_, text, "along counts to its middle");
+    }
+
+    void place_pieces(std::size_t number, std::vector<Run> runs, const GapSizes& sizes) {
         const FeatureGap& row = feature_.type->gaps[number];
-        if (runs.size() > 1 && feature_.along) {
-            cutter_.report(feature_, "along counts on one wall only", "name one wall in on, or leave along out");
-            return;
-        }
+        drop_short(runs, Cutter::width_of(row, sizes));
+        if (runs.empty())
+            cutter_.refuse(feature_, "it is wider than there is room for between the corners of the house", "make it smaller");
         std::vector<Cutout> cutouts;
         std::vector<std::pair<const Run*, Point2>> middles;
-        std::uint32_t pieces = wanted(row, sizes, runs);
         GapSizes one = sizes;
         one.count = 1;
-        double left = 0;
-        for (const Run& run : runs) left += run.length();
-        for (const Run& run : runs) {
-            const auto here = static_cast<std::uint32_t>(std::lround(pieces * run.length() / left));
-            pieces -= here;
-            left -= run.length();
+        const std::vector<std::uint32_t> shares = shares_of(wanted(row, sizes, runs), runs);
+        for (std::size_t r = 0; r < runs.size(); ++r) {
+            const Run& run = runs[r];
+            const std::uint32_t here = shares[r];
             const double v = feature_.up.value_or((run.low + run.high) / 2);
             const double step = runs.size() > 1 || sizes.spacing <= 0 ? run.length() / std::max(1U, here) : sizes.spacing;
-            const double middle = feature_.along.value_or((run.left + run.right) / 2);
             for (std::uint32_t i = 0; i < here; ++i) {
-                const Point2 at{middle + (i - (here - 1) / 2.0) * step, v};
+                layout_.check();
+                const Point2 at{middle_of(run, runs) + (i - (here - 1) / 2.0) * step, v};
                 for (Cutout& cutout : cutter_.cutouts(row, one, *run.skin, at)) {
-                    if (!fits(run, cutout)) return;
+                    Box box = box_of(cutout.loop.empty() ? cutout.filled : cutout.loop);
+                    box.take(cutout.filled);
+                    require_fit(run, box);
                     cutouts.push_back(std::move(cutout));
                     middles.emplace_back(&run, at);
                 }
             }
         }
-        if (cutouts.empty()) return;
         const GapIndex gap =
             cutter_.enter(feature_, number, runs.front().front, runs.front().back, Cutter::shape_of(row, sizes, 0), cutouts);
         layout_.house.survey.gaps[gap.value].count = static_cast<std::uint32_t>(cutouts.size());
@@ -179,34 +193,27 @@ private:
         }
     }
 
-    static std::uint32_t wanted(const FeatureGap& row, const GapSizes& sizes, const std::vector<Run>& runs) {
+    std::uint32_t wanted(const FeatureGap& row, const GapSizes& sizes, const std::vector<Run>& runs) {
         if (sizes.count > 0 || row.count > 0 || sizes.spacing <= 0) return std::max<std::uint32_t>(1, sizes.count);
         double length = 0;
         for (const Run& run : runs) length += run.length();
-        return std::max<std::uint32_t>(1, static_cast<std::uint32_t>(length / sizes.spacing));
+        return cutter_.as_many_as_fit(feature_, length, sizes.spacing);
     }
 
-    bool fits(const Run& run, const Cutout& cutout) {
-        Point2 least{1e9, 1e9}, most{-1e9, -1e9};
-        for (const Loop* loop : {&cutout.loop, &cutout.filled}) {
-            for (const Point2 p : *loop) {
-                least = {std::min(least.x, p.x), std::min(least.y, p.y)};
-                most = {std::max(most.x, p.x), std::max(most.y, p.y)};
-            }
-        }
-        return fits(run, least.x, most.x, least.y, most.y);
-    }
-
-    bool fits(const Run& run, double u0, double u1, double v0, double v1) {
+    void require_fit(const Run& run, const Box& box) {
         constexpr double slack = 1e-6;
         const Loop& extent = run.skin->extent;
-        if (u0 >= run.left - 0.05 && u1 <= run.right + 0.05 && v0 >= extent[0].y - slack && v1 <= extent[2].y + slack)
-            return true;
-        char text[160];
-        std::snprintf(text, sizeof text, "it does not fit on the %s, which runs along %.2f m to %.2f m, up %.2f m to %.2f m",
-                      run.skin->name.c_str(), run.left, run.right, extent[0].y, extent[2].y);
-        cutter_.report(feature_, text, "move it, or make it smaller");
-        return false;
+        if (box.least.x >= run.left - 0.05 && box.most.x <= run.right + 0.05 && box.least.y >= extent[0].y - slack &&
+            box.most.y <= extent[2].y + slack)
+            return;
+        char text[240];
+        std::snprintf(
+            text, sizeof text,
+            "along %.2f m to %.2f m, up %.2f m to %.2f m, it does not fit on the %s, which runs along %.2f m to %.2f m, "
+            "up %.2f m to %.2f m",
+            box.least.x, box.most.x, box.least.y, box.most.y, run.skin->name.c_str(), run.left, run.right, extent[0].y,
+            extent[2].y);
+        cutter_.refuse(feature_, text, "move it, or make it smaller");
     }
 
     Cutter& cutter_;

@@ -2,6 +2,9 @@
 // Joints in the skins of walls.
 #include <algorithm>
 #include <cmath>
+#include <cstdio>
+#include <optional>
+#include <set>
 
 #include "house/framing.h"
 #include "house/place_features.h"
@@ -27,30 +30,128 @@ public:
           high_(wall.plate_top - framing::double_top_plate - 0.004) {}
 
     void place() {
-        const std::optional<Point2> at = upright_place(cutter_, feature_, wall_, row_);
-        if (!at) return;
-        const Figure air = air_in(layout_, wall_, std::min(skin_, wall_.cavities.size() - 1));
-        if (air.outline.empty()) return;
-        ends_ = ends_of(air.outline, at->y);
-        keep_to_skin();
-        keep_to_room(*at);
-        foot_ = foot_of_skin(wall_, skin_);
-        if (row_.form == Form::cut || row_.upright)
-            add_cuts(*at);
-        else
-            add_lines(*at);
-        if (cutouts_.empty()) {
-            cutter_.report(feature_, "there is no room for it on " + wall_.name, "move it, or make it shorter");
+        find_pieces();
+        std::set<std::size_t> bays;
+        for (const Piece& piece : pieces_) bays.insert(piece.bay);
+        if (bays.size() <= 1) {
+            enter();
             return;
         }
-        const Point2 through = cutouts_[cutouts_.size() / 2].through;
-        const auto [front, back] = spaces_at(layout_, wall_, skin_, through);
-        check_framing(cutter_, feature_, wall_, skin_, through);
-        const GapIndex gap = cutter_.enter(feature_, number_, front, back, Cutter::shape_of(row_, sizes_, total_), cutouts_);
-        if (row_.form == Form::cut) layout_.house.survey.gaps[gap.value].count = static_cast<std::uint32_t>(cutouts_.size());
+        // Each bay holds air of its own: one gap for each.
+        for (const std::size_t bay : bays) {
+            layout_.check();
+            const std::string number = std::to_string(bay + 1);
+            const FeatureDescription part = part_of(feature_, "-bay-" + number);
+            Joint joint(cutter_, part, wall_, number_, skin_);
+            joint.find_pieces(bay);
+            joint.enter();
+            layout_.house.survey.gaps.back().name += ", bay " + number;
+        }
     }
 
 private:
+    /// One opening in the making. `bay` is 0 where studs part nothing.
+    struct Piece {
+        Cutout cutout;
+        double length = 0;
+        std::size_t bay = 0;
+    };
+
+    /// All pieces, or those in one bay.
+    void find_pieces(std::optional<std::size_t> only_bay = {}) {
+        const Point2 at = upright_place(cutter_, feature_, wall_, row_);
+        const WallCavity& cavity = wall_.cavities[std::min(skin_, wall_.cavities.size() - 1)];
+        if (cavity.bays.empty()) {
+            const Figure air = air_in(layout_, wall_, std::min(skin_, wall_.cavities.size() - 1));
+            if (air.outline.empty()) cutter_.refuse(feature_, "there is no air in " + wall_.name, "put it on another wall");
+            ends_ = ends_of(air.outline, at.y);
+        } else {
+            Box box;
+            for (const auto& [figure, space] : cavity.bays) box.take(figure.outline);
+            ends_ = ends_of(rectangle(box.least, box.most), at.y);
+        }
+        keep_to_skin();
+        keep_to_room(at);
+        foot_ = foot_of_skin(wall_, skin_);
+        if (row_.form == Form::cut || row_.upright || row_.shape == ShapeKind::hole)
+            add_cuts(at);
+        else
+            add_lines(at);
+        if (!cavity.bays.empty()) keep_to_bays(cavity, only_bay);
+        if (pieces_.empty())
+            cutter_.refuse(feature_, "there is no room for it on " + wall_.name,
+                           "move it, make it shorter, or 20 mm long at least");
+        if (row_.form != Form::line || sizes_.length <= wall_.length * std::max(1.0, rows_)) return;
+        char text[160];
+        std::snprintf(text, sizeof text, "length %.2f m is longer than %s, which is %.2f m long", sizes_.length,
+                      wall_.name.c_str(), wall_.length);
+        cutter_.refuse(feature_, text, "leave length out for a joint along the whole wall");
+    }
+
+    void enter() {
+        std::vector<Cutout> cutouts;
+        double total = 0;
+        for (const Piece& piece : pieces_) {
+            cutouts.push_back(piece.cutout);
+            total += piece.length;
+        }
+        const Point2 through = cutouts[cutouts.size() / 2].through;
+        const auto [front, back] = spaces_at(layout_, wall_, skin_, through);
+        check_framing(cutter_, feature_, wall_, skin_, through);
+        require_one_side(through);
+        const bool many = row_.form == Form::cut || row_.shape == ShapeKind::hole;
+        const GapIndex gap =
+            cutter_.enter(feature_, number_, front, back, Cutter::shape_of(row_, sizes_, many ? 0 : total), cutouts);
+        if (many) layout_.house.survey.gaps[gap.value].count = static_cast<std::uint32_t>(cutouts.size());
+    }
+
+    /// A bulkhead parts what is beside the wall.
+    void require_one_side(Point2 through) {
+        if (layout_.bulkheads.empty() || (skin_ > 0 && skin_ + 1 < wall_.skins.size())) return;
+        const auto side = [&](Point2 p) { return skin_ == 0 ? outside_of(layout_, wall_, p) : beside(layout_, wall_, p, false); };
+        for (const Piece& piece : pieces_) {
+            const Box box = box_of(piece.cutout.loop);
+            for (const Point2 p : {box.least, box.most}) {
+                if (side(p) != side(through))
+                    cutter_.refuse(feature_, "on " + wall_.name + " it runs past the end of a bulkhead or a room",
+                                   "write a feature for each part, with along and length");
+            }
+        }
+    }
+
+    /// Each piece in the bays that it reaches into, between their studs; short ones wholly in one bay.
+    void keep_to_bays(const WallCavity& cavity, std::optional<std::size_t> only_bay) {
+        constexpr double margin = 0.01;
+        const bool whole = row_.form == Form::cut || row_.shape == ShapeKind::hole;
+        std::vector<Piece> kept;
+        for (const Piece& piece : pieces_) {
+            Box box = box_of(piece.cutout.loop);
+            const Point2 middle = (box.least + box.most) * 0.5;
+            if (middle.y > wall_.plate_top) {  // under the slope of the roof
+                kept.push_back(piece);
+                continue;
+            }
+            const double from = row_.upright ? box.least.y : box.least.x, to = row_.upright ? box.most.y : box.most.x;
+            for (std::size_t bay = only_bay.value_or(0); bay < (only_bay ? *only_bay + 1 : cavity.bays.size()); ++bay) {
+                const Figure& figure = cavity.bays[bay].first;
+                for (const auto& [low, high] : stretches_of(figure, row_.upright ? middle.x : middle.y, row_.upright)) {
+                    const double begin = std::max(from, low + margin), end = std::min(to, high - margin);
+                    if (whole ? end - begin < to - from - 1e-9 : end - begin < least_joint) continue;
+                    kept.push_back(piece);
+                    Piece& last = kept.back();
+                    last.bay = bay;
+                    if (whole) continue;
+                    (row_.upright ? box.least.y : box.least.x) = begin;
+                    (row_.upright ? box.most.y : box.most.x) = end;
+                    last.cutout.loop = rectangle(box.least, box.most);
+                    last.cutout.through = (box.least + box.most) * 0.5;
+                    last.length = end - begin;
+                }
+            }
+        }
+        pieces_ = std::move(kept);
+    }
+
     /// Where a joint may begin and end along the air behind it; under the slope of a roof that goes by its height.
     static Stretch ends_of(const Loop& air, double v) {
         constexpr double margin = 0.01;
@@ -102,35 +203,50 @@ private:
 
     /// Whether the same air is before the skin at two heights: not at both sides of a soffit.
     [[nodiscard]] bool same_outside(double v0, double v1) const {
-        return skin_ > 0 || !wall_.exterior || outside_of(layout_, wall_, v0) == outside_of(layout_, wall_, v1);
+        const double u = wall_.length / 2;
+        return skin_ > 0 || !wall_.exterior || outside_of(layout_, wall_, {u, v0}) == outside_of(layout_, wall_, {u, v1});
     }
 
     void add_cuts(Point2 at) {
         const double w = sizes_.width, foot = row_.edges.empty() ? at.y : foot_;
+        if (row_.shape == ShapeKind::hole) {
+            for (const double u : middles_of_row(at.x, w)) {
+                const Point2 middle{u, foot + w};
+                if (!in_opening(u - w / 2, u + w / 2, middle.y))
+                    pieces_.push_back({{&wall_.skins[skin_], around_circle(middle, w / 2, pipe_sides), middle}});
+            }
+            return;
+        }
         double top = high_ - 0.02;
         if (row_.upright && !same_outside(foot, top)) top = layout_.eaves[wall_edge(layout_, wall_)].soffit_bottom - 0.02;
         const double length = sizes_.length > 0 ? sizes_.length : top - foot;
-        if (row_.upright && !same_outside(foot, foot + length)) {
-            cutter_.report(feature_, "it reaches up past the soffit into the eave", "make it shorter, or give it a smaller up");
-            return;
-        }
+        if (row_.upright && length < least_joint)
+            cutter_.refuse(feature_, "there is no room for it over its place on " + wall_.name, "give it a smaller up");
+        if (row_.upright && !same_outside(foot, foot + length))
+            cutter_.refuse(feature_, "it reaches up past the soffit into the eave", "make it shorter, or give it a smaller up");
         std::vector<double> starts{at.x};
-        if (row_.form == Form::cut) {
-            const double reach = row_.upright ? w : length;
-            const double spacing = std::max(sizes_.spacing, reach + 0.03);
-            const std::uint32_t count = feature_.count.value_or(
-                row_.count > 0 ? row_.count : static_cast<std::uint32_t>(std::max(1.0, (ends_.second - ends_.first) / spacing)));
-            starts.clear();
-            for (std::uint32_t i = 0; i < count; ++i)
-                starts.push_back(feature_.along.value_or((ends_.first + ends_.second) / 2) + (i - (count - 1) / 2.0) * spacing);
-        }
+        if (row_.form == Form::cut) starts = middles_of_row(at.x, row_.upright ? w : length);
         for (const double u : starts) {
             const Point2 half = row_.upright ? Point2{w / 2, length / 2} : Point2{length / 2, w / 2};
             const Point2 middle{u, row_.upright ? foot + length / 2 : foot + w / 2};
             if (in_opening(middle.x - half.x, middle.x + half.x, middle.y)) continue;
-            cutouts_.push_back({&wall_.skins[skin_], rectangle(middle - half, middle + half), middle});
+            pieces_.push_back({{&wall_.skins[skin_], rectangle(middle - half, middle + half), middle}, length});
         }
-        if (row_.form == Form::line) total_ = length;
+    }
+
+    /// Where pieces so wide stand along the wall: as many as the file says, or as there is room for.
+    [[nodiscard]] std::vector<double> middles_of_row(double middle, double reach) {
+        const double spacing = std::max(sizes_.spacing, reach + (row_.shape == ShapeKind::hole ? 0.02 : 0.03));
+        if (!feature_.along) middle = (ends_.first + ends_.second) / 2;
+        const double room = 2 * std::min(middle - ends_.first, ends_.second - middle);
+        const std::uint32_t count = feature_.count   ? *feature_.count
+                                    : row_.count > 0 ? row_.count
+                                                     : cutter_.as_many_as_fit(feature_, room, spacing);
+        if ((count - 1) * spacing + reach > room + 1e-6)
+            cutter_.refuse(feature_, row_misfit(count, spacing, reach, "along", middle, ends_, wall_.name));
+        std::vector<double> middles;
+        for (std::uint32_t i = 0; i < count; ++i) middles.push_back(middle + (i - (count - 1) / 2.0) * spacing);
+        return middles;
     }
 
     void add_lines(Point2 at) {
@@ -142,10 +258,12 @@ private:
             heights.clear();
             const double needed = sizes_.length > 0 ? std::ceil(sizes_.length / whole) : 1e9;
             const double first = std::max(0.3, at.y);
-            for (double v = first; v < high_ - 0.05 && static_cast<double>(heights.size()) < needed; v += sizes_.spacing) {
+            for (double v = first; v < high_ - 0.05 && static_cast<double>(heights.size()) < needed;
+                 v += std::max(sizes_.spacing, least_spacing)) {
                 if (same_outside(first, v + w + 0.01)) heights.push_back(v);
             }
         }
+        rows_ = static_cast<double>(heights.size());
         double still = sizes_.length > 0 ? sizes_.length : 1e9;
         for (const double v : heights) {
             for (auto [u0, u1] : free_stretches(v)) {
@@ -154,9 +272,8 @@ private:
                     u1 = std::min(u1, *feature_.along + sizes_.length / 2);
                 }
                 u1 = std::min(u1, u0 + still);
-                if (u1 - u0 < 0.02) continue;
-                cutouts_.push_back({&wall_.skins[skin_], rectangle({u0, v}, {u1, v + w}), {(u0 + u1) / 2, v + w / 2}});
-                total_ += u1 - u0;
+                if (u1 - u0 < least_joint) continue;
+                pieces_.push_back({{&wall_.skins[skin_], rectangle({u0, v}, {u1, v + w}), {(u0 + u1) / 2, v + w / 2}}, u1 - u0});
                 still -= u1 - u0;
             }
         }
@@ -199,8 +316,8 @@ private:
     double high_;      ///< below the top plate
     double foot_ = 0;  ///< height of what lies at the skin's lower edge
     Stretch ends_;     ///< along the wall
-    std::vector<Cutout> cutouts_;
-    double total_ = 0;  ///< length of all lines
+    std::vector<Piece> pieces_;
+    double rows_ = 1;  ///< heights that lines run at
 };
 
 }  // namespace

@@ -21,39 +21,41 @@ bool makes(const FeatureDescription& feature, At at) {
 
 class FloorDuct {
 public:
-    FloorDuct(Cutter& cutter, const FeatureDescription& feature)
+    FloorDuct(Cutter& cutter, const FeatureDescription& feature, const std::vector<const FeatureDescription*>& continued_by)
         : cutter_(cutter), layout_(cutter.layout()), feature_(feature), made_(cutter, feature) {
-        for (const FeatureDescription& other : layout_.described.features) {
-            if (!continues_floor_duct(layout_, other) || other.space.id != feature.space.id) continue;
-            (makes(other, At::side) ? joint_ : outlet_) = &other;
+        for (const FeatureDescription* other : continued_by) {
+            const FeatureDescription*& part = makes(*other, At::side) ? joint_ : outlet_;
+            if (part != nullptr)
+                cutter.refuse(*other, "the duct of " + feature.id + " has one already: " + part->id, "leave one of them out");
+            part = other;
         }
     }
 
     void place() {
         const RoomLayout* room = feature_.at ? layout_.room_at(feature_.story, *feature_.at) : nullptr;
-        if (room == nullptr) {
-            cutter_.report(feature_, "it stands in no room", "write at: [4.5 m, 2 m], a point of the plan");
-            return;
-        }
+        if (room == nullptr) cutter_.refuse(feature_, "it stands in no room", "write at: [4.5 m, 2 m], a point of the plan");
         room_ = room->space;
         below_ = layout_.below_floor(feature_.story, *feature_.at);
         const StoryLayout& story = layout_.stories[feature_.story];
-        if (!below_.valid() || story.rims.empty()) {
-            cutter_.report(feature_, "there are no joists under the floor to run between",
+        if (!below_.valid() || story.rims.empty())
+            cutter_.refuse(feature_, "there are no joists under the floor to run between",
                            "put it over a crawl space or on an upper story");
-            return;
-        }
-        if (!find_wall()) return;
+        find_wall();
         air_ = made_.air();
+        for (const FeatureDescription* part : {joint_, outlet_}) {
+            if (part != nullptr) Enclosure(cutter_, *part).share(air_);
+        }
         measure();
         if (elbow_ + half_ > -framing::subfloor - 0.01 || elbow_ - half_ < lowest_ + 0.005) {
             char text[160];
             std::snprintf(text, sizeof text,
                           "the duct is %.0f mm wide with its elbow: it does not fit under the floor at that height",
                           2 * half_ * 1000);
-            cutter_.report(outlet_ != nullptr ? *outlet_ : feature_, text, "write up: -0.14 m, or make the duct narrower");
-            return;
+            cutter_.refuse(outlet_ != nullptr ? *outlet_ : feature_, text, "write up: -0.14 m, or make the duct narrower");
         }
+        if (!lies_within(room->figure.outline,
+                         rectangle(*feature_.at - Point2{half_, half_}, *feature_.at + Point2{half_, half_})))
+            cutter_.refuse(feature_, "its collar does not fit on the floor at its place", "move it inward");
         add_elbow();
         add_riser(story);
         if (outlet_ != nullptr) add_run();
@@ -62,27 +64,24 @@ public:
 
 private:
     /// Which way the duct goes out, and where along that wall.
-    bool find_wall() {
+    void find_wall() {
         wall_ = &layout_.walls[feature_.story * layout_.edges()];
         if (outlet_ != nullptr) {
             const std::vector<std::string>& walls = layout_.described.walls;
             const std::string on = outlet_->on.size() == 1 ? outlet_->on.front() : "";
             const auto edge = static_cast<std::size_t>(std::find(walls.begin(), walls.end(), on) - walls.begin());
-            if (edge == walls.size() || outlet_->story != feature_.story) {
-                cutter_.report(*outlet_, "the end of a duct under a floor goes on an outside wall of the same story",
+            if (edge == walls.size() || outlet_->story != feature_.story)
+                cutter_.refuse(*outlet_, "the end of a duct under a floor goes on an outside wall of the same story",
                                "write on: and the id of that wall, and story: as for " + feature_.id);
-                return false;
-            }
             wall_ = &layout_.walls[feature_.story * layout_.edges() + edge];
         }
         const Vector off = Point{feature_.at->x, feature_.at->y, wall_->frame.origin.z} - wall_->frame.origin;
         middle_ = {dot(off, wall_->frame.u), dot(off, wall_->frame.n)};
-        if (outlet_ == nullptr || !outlet_->along || std::abs(*outlet_->along - middle_.x) < 0.005) return true;
+        if (outlet_ == nullptr || !outlet_->along || std::abs(*outlet_->along - middle_.x) < 0.005) return;
         char text[160];
         std::snprintf(text, sizeof text, "the duct from %s comes out %.3f m along %s", feature_.id.c_str(), middle_.x,
                       wall_->id.c_str());
-        cutter_.report(*outlet_, text, "leave along out, or move one of the two");
-        return false;
+        cutter_.refuse(*outlet_, text, "leave along out, or move one of the two");
     }
 
     void measure() {
@@ -149,6 +148,7 @@ private:
         floor_ = story.floor_skin;
         // The floor's panels lie in a frame of their own; the ring is given in the plan of the wall.
         floor_.frame = plan();
+        floor_.extent = rectangle(p - Point2{2 * half_, 2 * half_}, p + Point2{2 * half_, 2 * half_});
         Levels levels{{Height{top_.back - 0.03}, GapIndex()}};
         if (joint_ != nullptr)
             pass(*joint_, At::side, top_, p, below_, air_, levels);
@@ -223,13 +223,9 @@ bool is_floor_duct(const FeatureDescription& feature) {
     return level && !ceiling && makes(feature, At::through) && makes(feature, At::inner);
 }
 
-bool continues_floor_duct(const Layout& layout, const FeatureDescription& feature) {
-    if (feature.space.id.empty() || is_floor_duct(feature)) return false;
-    return std::any_of(layout.described.features.begin(), layout.described.features.end(), [&](const FeatureDescription& other) {
-        return is_floor_duct(other) && other.space.id == feature.space.id;
-    });
+void place_floor_duct(Cutter& cutter, const FeatureDescription& feature,
+                      const std::vector<const FeatureDescription*>& continued_by) {
+    FloorDuct(cutter, feature, continued_by).place();
 }
-
-void place_floor_duct(Cutter& cutter, const FeatureDescription& feature) { FloorDuct(cutter, feature).place(); }
 
 }  // namespace seamward

@@ -9,6 +9,8 @@
 #include <tuple>
 #include <utility>
 
+#include "house/plane_grid.h"
+
 namespace seamward {
 
 namespace {
@@ -83,33 +85,53 @@ public:
         }
         add_sides(outline_);
         for (const Loop& hole : holes_) add_sides(hole);
+        if (sides_.size() > few_sides) sort();
     }
 
     [[nodiscard]] bool contains(Point2 p) const {
-        return loop_contains(outline_, p) &&
-               std::none_of(holes_.begin(), holes_.end(), [&](const Loop& hole) { return loop_contains(hole, p); });
+        if (!loop_contains(outline_, p)) return false;
+        if (!grid_) return std::none_of(holes_.begin(), holes_.end(), [&](const Loop& hole) { return loop_contains(hole, p); });
+        const std::vector<std::size_t> near = hole_grid_->near(p, p);
+        return std::none_of(near.begin(), near.end(), [&](std::size_t hole) { return loop_contains(holes_[hole], p); });
     }
 
     /// Inside, and not on an edge.
     [[nodiscard]] bool is_clear(Point2 p) const {
+        const Point2 reach{same_place, same_place};
         return contains(p) &&
-               std::none_of(sides_.begin(), sides_.end(), [&](const Side& side) { return distance_to(side, p) <= same_place; });
+               !any_side(p - reach, p + reach, [&](const Side& side) { return distance_to(side, p) <= same_place; });
     }
 
     /// Whether a straight line between two clear points stays inside.
     [[nodiscard]] bool sees(Point2 p, Point2 q) const {
-        return std::none_of(sides_.begin(), sides_.end(), [&](const Side& side) { return meet(side, p, q); });
+        const Point2 way = q - p;
+        const double pieces = grid_ ? std::max(1.0, std::ceil(length_of(way) / stride)) : 1;
+        for (double i = 0; i < pieces; ++i) {
+            const Point2 a = p + way * (i / pieces), b = p + way * ((i + 1) / pieces);
+            if (any_side(least_of(a, b), most_of(a, b), [&](const Side& side) { return meet(side, p, q); })) return false;
+        }
+        return true;
     }
 
     /// How far it is from an edge, in a direction away from it, to the next one.
     [[nodiscard]] double depth(Point2 from, Point2 direction) const {
         double nearest = infinity;
-        for (const Side& side : sides_) {
+        const auto take = [&](const Side& side) {
             const Point2 along = side.b - side.a;
             const double turn = cross(direction, along);
-            if (turn == 0) continue;
+            if (turn == 0) return false;
             const double at = cross(side.a - from, along) / turn, where = cross(side.a - from, direction) / turn;
             if (at > same_place && where >= 0 && where <= 1) nearest = std::min(nearest, at);
+            return false;
+        };
+        if (!grid_) {
+            (void)any_side({}, {}, take);
+            return nearest;
+        }
+        for (double far = 0; far < reach_; far += stride) {
+            const Point2 a = from + direction * far, b = from + direction * (far + stride);
+            (void)any_side(least_of(a, b), most_of(a, b), take);
+            if (nearest <= far + stride) break;
         }
         return nearest;
     }
@@ -132,25 +154,80 @@ private:
     }
     void add_posts(const Loop& loop, double clearance, std::vector<Point2>& posts) const;
 
-    Loop outline_;
-    std::vector<Loop> holes_;
-    std::vector<Side> sides_;
-};
+    static Point2 least_of(Point2 a, Point2 b) { return {std::min(a.x, b.x), std::min(a.y, b.y)}; }
+    static Point2 most_of(Point2 a, Point2 b) { return {std::max(a.x, b.x), std::max(a.y, b.y)}; }
 
-std::optional<Point2> Room::moved_in(Point2 p, double margin) const {
-    if (is_clear(p)) return p;
-    std::vector<std::pair<double, std::size_t>> nearest;
-    for (std::size_t i = 0; i < sides_.size(); ++i) nearest.emplace_back(distance_to(sides_[i], p), i);
-    std::sort(nearest.begin(), nearest.end());
-    for (const auto& [distance, i] : nearest) {
-        const Side& side = sides_[i];
+    void sort() {
+        Point2 low = outline_.empty() ? Point2{} : outline_.front(), high = low;
+        grid_.emplace(stride);
+        hole_grid_.emplace(stride);
+        const Point2 rim{1e-6, 1e-6};
+        for (std::size_t i = 0; i < sides_.size(); ++i) {
+            const Point2 least = least_of(sides_[i].a, sides_[i].b), most = most_of(sides_[i].a, sides_[i].b);
+            grid_->add(i, least - rim, most + rim);
+            low = least_of(low, least);
+            high = most_of(high, most);
+        }
+        for (std::size_t i = 0; i < holes_.size(); ++i) {
+            Point2 least = holes_[i].front(), most = least;
+            for (const Point2 p : holes_[i]) {
+                least = least_of(least, p);
+                most = most_of(most, p);
+            }
+            hole_grid_->add(i, least - rim, most + rim);
+        }
+        reach_ = 2 * length_of(high - low) + stride;
+    }
+
+    /// Whether a test holds for a side that may meet a box; all are asked where there are few.
+    template <class Test>
+    bool any_side(Point2 least, Point2 most, Test test) const {
+        if (!grid_) return std::any_of(sides_.begin(), sides_.end(), test);
+        const std::vector<std::size_t> near = grid_->near(least, most);
+        return std::any_of(near.begin(), near.end(), [&](std::size_t side) { return test(sides_[side]); });
+    }
+
+    [[nodiscard]] std::optional<Point2> beside(const Side& side, Point2 p, double margin) const {
         const double length = length_of(side.b - side.a);
         const double off_ends = std::min(margin, length / 2);
         const Point2 foot = side.a + side.along() * std::clamp(dot(p - side.a, side.along()), off_ends, length - off_ends);
         const Point2 inside = foot + side.inward() * std::min(margin, depth(foot, side.inward()) / 2);
-        if (is_clear(inside)) return inside;
+        return is_clear(inside) ? std::optional(inside) : std::nullopt;
     }
-    return std::nullopt;
+
+    static constexpr std::size_t few_sides = 256;  ///< up to here it is faster to look at all
+    static constexpr double stride = 0.5;          ///< meters
+
+    Loop outline_;
+    std::vector<Loop> holes_;
+    std::vector<Side> sides_;
+    std::optional<PlaneGrid> grid_, hole_grid_;
+    double reach_ = 0;  ///< no edge is farther from a point inside
+};
+
+std::optional<Point2> Room::moved_in(Point2 p, double margin) const {
+    if (is_clear(p)) return p;
+    // Side by side, the nearest first; where there are many, within a circle that grows.
+    double looked_at = -1;
+    for (double circle = grid_ ? stride : infinity;; circle *= 2) {
+        std::vector<std::pair<double, std::size_t>> nearest;
+        const auto take = [&](std::size_t i) {
+            const double distance = distance_to(sides_[i], p);
+            if (distance > looked_at && distance <= circle) nearest.emplace_back(distance, i);
+        };
+        if (grid_ && circle < 2 * reach_) {
+            for (const std::size_t i : grid_->near(p - Point2{circle, circle}, p + Point2{circle, circle})) take(i);
+        } else {
+            circle = infinity;
+            for (std::size_t i = 0; i < sides_.size(); ++i) take(i);
+        }
+        std::sort(nearest.begin(), nearest.end());
+        for (const auto& [distance, i] : nearest) {
+            if (const std::optional<Point2> inside = beside(sides_[i], p, margin)) return inside;
+        }
+        if (circle == infinity) return std::nullopt;
+        looked_at = circle;
+    }
 }
 
 /// The points to bend at: one for each corner that stands out into the figure.
@@ -231,14 +308,28 @@ std::vector<Point2> shortest_inside(const Figure& figure, Point2 from, Point2 to
     return way.empty() ? straight : way;
 }
 
-std::optional<Point2> nearest_inside(const Figure& figure, Point2 point, double margin) {
+struct InnerRoom::Prepared {
+    Room room;
+};
+
+InnerRoom::InnerRoom(const Figure& figure) : prepared_(std::make_unique<Prepared>(Prepared{Room(figure)})) {}
+InnerRoom::~InnerRoom() = default;
+InnerRoom::InnerRoom(InnerRoom&&) noexcept = default;
+InnerRoom& InnerRoom::operator=(InnerRoom&&) noexcept = default;
+
+std::optional<Point2> InnerRoom::nearest_inside(Point2 point, double margin) const {
     if (!is_finite(point)) return std::nullopt;
-    return Room(figure).moved_in(point, std::max(margin, least_margin));
+    return prepared_->room.moved_in(point, std::max(margin, least_margin));
 }
 
-double room_ahead(const Figure& figure, Point2 from, Point2 direction) {
-    const Room room(figure);
-    return room.is_clear(from) ? room.depth(from, direction) : 0;
+double InnerRoom::room_ahead(Point2 from, Point2 direction) const {
+    return prepared_->room.is_clear(from) ? prepared_->room.depth(from, direction) : 0;
 }
+
+std::optional<Point2> nearest_inside(const Figure& figure, Point2 point, double margin) {
+    return InnerRoom(figure).nearest_inside(point, margin);
+}
+
+double room_ahead(const Figure& figure, Point2 from, Point2 direction) { return InnerRoom(figure).room_ahead(from, direction); }
 
 }  // namespace seamward

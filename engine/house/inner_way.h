@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <memory>
 #include <optional>
 #include <vector>
 
@@ -25,5 +26,23 @@ namespace seamward {
 /// How far it is from a point inside of a figure to the first edge in a direction, which is a unit vector; 0 from a point that is
 /// not inside. O(n).
 [[nodiscard]] double room_ahead(const Figure& figure, Point2 from, Point2 direction);
+
+/// The same for many questions about one figure, each in about the time that it takes to look at the edges near by.
+class InnerRoom {
+public:
+    explicit InnerRoom(const Figure& figure);
+    ~InnerRoom();
+    InnerRoom(InnerRoom&&) noexcept;
+    InnerRoom& operator=(InnerRoom&&) noexcept;
+    InnerRoom(const InnerRoom&) = delete;
+    InnerRoom& operator=(const InnerRoom&) = delete;
+
+    [[nodiscard]] std::optional<Point2> nearest_inside(Point2 point, double margin) const;
+    [[nodiscard]] double room_ahead(Point2 from, Point2 direction) const;
+
+private:
+    struct Prepared;
+    std::unique_ptr<Prepared> prepared_;
+};
 
 }  // namespace seamward

@@ -2,8 +2,10 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
+#include <memory>
 
 #include "base/nearest_word.h"
+#include "house/framing.h"
 #include "house/place_features.h"
 
 namespace seamward {
@@ -13,9 +15,25 @@ namespace {
 /// Finds what each feature is on, and hands it over to whoever knows that kind of place.
 class FeatureSorter {
 public:
-    explicit FeatureSorter(Layout& layout) : layout_(layout), cutter_(layout) {}
+    explicit FeatureSorter(Layout& layout) : layout_(layout), cutter_(layout) {
+        for (const FeatureDescription& feature : layout.described.features) {
+            if (is_floor_duct(feature) && !feature.space.id.empty()) floor_ducts_[feature.space.id];
+        }
+        for (const FeatureDescription& feature : layout.described.features) {
+            const auto duct = floor_ducts_.find(feature.space.id);
+            if (duct != floor_ducts_.end() && !is_floor_duct(feature)) duct->second.push_back(&feature);
+        }
+    }
 
-    void place(const FeatureDescription& feature) {
+    /// What cannot be placed is reported, once.
+    void place(const FeatureDescription& feature) try {
+        layout_.check();
+        check_host(cutter_, feature);
+        sort(feature);
+    } catch (const Misplaced&) {}
+
+private:
+    void sort(const FeatureDescription& feature) {
         const auto has = [&](Host host) {
             return std::find(feature.type->hosts.begin(), feature.type->hosts.end(), host) != feature.type->hosts.end();
         };
@@ -25,11 +43,13 @@ public:
             }
             return false;
         };
-        if (continues_floor_duct(layout_, feature)) return;  // placed with that duct
+        const auto duct = floor_ducts_.find(feature.space.id);
+        if (duct != floor_ducts_.end() && !is_floor_duct(feature)) return;  // placed with that duct
         if (is_floor_duct(feature)) {
-            place_floor_duct(cutter_, feature);
+            place_floor_duct(cutter_, feature,
+                             duct == floor_ducts_.end() ? std::vector<const FeatureDescription*>() : duct->second);
         } else if (has(Host::duct)) {
-            cutter_.report(feature, "no duct of that air comes down through a floor",
+            cutter_.refuse(feature, "no duct of that air comes down through a floor",
                            "write space: {id: ...} as that duct has it");
         } else if (has(Host::eave)) {
             on_eaves(feature);
@@ -55,7 +75,6 @@ public:
         }
     }
 
-private:
     [[nodiscard]] bool on_partition(const FeatureDescription& feature) const {
         return std::any_of(layout_.walls.begin(), layout_.walls.end(),
                            [&](const WallLayout& wall) { return !wall.exterior && wall.described == word(feature); });
@@ -85,8 +104,8 @@ private:
         return edges;
     }
 
-    void unknown(const FeatureDescription& feature, const std::string& id, std::vector<std::string_view> known) {
-        cutter_.report(feature, "there is no wall, partition or opening \"" + id + "\"", suggestion(id, known));
+    [[noreturn]] void unknown(const FeatureDescription& feature, const std::string& id, std::vector<std::string_view> known) {
+        cutter_.refuse(feature, "there is no wall, partition or opening \"" + id + "\"", suggestion(id, known));
     }
 
     /// Boxes under eaves that gables part hold air of their own: one gap for each, named after the first wall of its box.
@@ -110,9 +129,7 @@ private:
             const double from = before;
             for (const std::size_t edge : edges) before += length_of(edge);
             const double share = (before - from) / whole;
-            FeatureDescription part = feature;
-            const std::string suffix = "-" + layout_.described.walls[edges.front()];
-            part.id += suffix;
+            FeatureDescription part = part_of(feature, "-" + layout_.described.walls[edges.front()]);
             part.on = {layout_.described.walls[edges.front()]};
             if (feature.count)
                 part.count = static_cast<std::uint32_t>(std::lround(*feature.count * before / whole) -
@@ -120,9 +137,12 @@ private:
             if (part.count == 0U) continue;
             for (std::size_t i = 0; i < part.gaps.size(); ++i) {
                 FeatureDescription::Sizes& gap = part.gaps[i];
-                if (!gap.id.empty()) gap.id += suffix;
                 const double length = gap.length.value_or(feature.type->gaps[i].length);
-                if (length > 0 && feature.type->gaps[i].form == FeatureGap::Form::line) gap.length = length * share;
+                if (length <= 0 || feature.type->gaps[i].form != FeatureGap::Form::line) continue;
+                gap.length = length * share;
+                if (*gap.length < least_joint)
+                    cutter_.refuse(feature, "length is too short to be parted among " + std::to_string(boxes.size()) + " eaves",
+                                   "make it longer, or name one wall in on");
             }
             place_on_eaves(cutter_, part, edges);
         }
@@ -144,9 +164,10 @@ private:
     /// Openings in the lower side of a bulkhead lead from its air into the room.
     bool on_bulkhead(const FeatureDescription& feature) {
         for (const BulkheadLayout& bulkhead : layout_.bulkheads) {
-            if (word(feature) != bulkhead.id || !feature.at) continue;
-            place_on_level(cutter_, feature, bulkhead.bottom, bulkhead.space, layout_.room_space(bulkhead.story, *feature.at),
-                           true);
+            if (word(feature) != bulkhead.id) continue;
+            place_on_level(
+                cutter_, feature, bulkhead.bottom,
+                {[&](Point2) { return bulkhead.space; }, [&](Point2 p) { return layout_.room_space(bulkhead.story, p); }}, true);
             return true;
         }
         return false;
@@ -155,27 +176,28 @@ private:
     void on_level(const FeatureDescription& feature, bool ceiling) {
         if (on_bulkhead(feature)) return;
         const RoomLayout* room = feature.at ? layout_.room_at(feature.story, *feature.at) : nullptr;
-        if (room == nullptr) {
-            cutter_.report(feature, feature.at ? "its point lies in no room" : "at is missing",
+        if (room == nullptr)
+            cutter_.refuse(feature, feature.at ? "its point lies in no room" : "at is missing",
                            "write at: [4.5 m, 2 m], a point of the plan");
+        const std::size_t story = feature.story;
+        if (ceiling) {
+            on_ceiling(feature, *room);
             return;
         }
-        const StoryLayout& story = layout_.stories[feature.story];
-        if (ceiling)
-            on_ceiling(feature, *room);
-        else if (const SpaceIndex below = layout_.below_floor(feature.story, *feature.at); below.valid())
-            place_on_level(cutter_, feature, floor_of(story, *room), room->space, below, false);
-        else
-            cutter_.report(feature, "there is no air under the floor", "describe the fill or the crawl space in foundation");
+        if (!layout_.below_floor(story, *feature.at).valid())
+            cutter_.refuse(feature, "there is no air under the floor", "describe the fill or the crawl space in foundation");
+        place_on_level(cutter_, feature, floor_of(layout_.stories[story], *room),
+                       {[&](Point2) { return room->space; }, [&](Point2 p) { return layout_.below_floor(story, p); }}, false);
     }
 
     void on_ceiling(const FeatureDescription& feature, const RoomLayout& room) {
-        if (room.ceiling.panels.empty()) {
-            cutter_.report(feature, "the room is open to the story above", "write the story of its ceiling: story: 2");
-            return;
-        }
-        place_on_level(cutter_, feature, room.ceiling, layout_.above_ceiling(feature.story, *feature.at),
-                       layout_.under_ceiling(feature.story, *feature.at), true);
+        if (room.ceiling.panels.empty())
+            cutter_.refuse(feature, "the room is open to the story above", "write the story of its ceiling: story: 2");
+        const std::size_t story = feature.story;
+        place_on_level(cutter_, feature, room.ceiling,
+                       {[&](Point2 p) { return layout_.above_ceiling(story, p); },
+                        [&](Point2 p) { return layout_.under_ceiling(story, p); }},
+                       true);
     }
 
     /// The floor of one room.
@@ -185,19 +207,39 @@ private:
         return *skins_.back();
     }
 
+    /// The attic, or the air in the box of an eave; invalid over walls, blocking and overhangs without a box.
+    [[nodiscard]] SpaceIndex under_roof(Point2 p) const {
+        const bool inside = is_inside(layout_.described.outline, p);
+        for (std::size_t edge = 0; edge < layout_.edges(); ++edge) {
+            const EaveLayout& eave = layout_.eaves[edge];
+            const WallLayout& wall = layout_.walls[(layout_.stories.size() - 1) * layout_.edges() + edge];
+            const Vector off = Point{p.x, p.y, wall.frame.origin.z} - wall.frame.origin;
+            const double u = dot(off, wall.frame.u), n = dot(off, wall.frame.n);
+            if (inside && eave.blocked && u >= 0 && u <= wall.length && n > -framing::stud && n <= 0) return {};
+            if (!inside && eave.present && is_inside(eave.soffit.extent, {u, -n})) return eave.air;
+        }
+        return inside ? layout_.attic : SpaceIndex();
+    }
+
+    [[nodiscard]] LevelAir roof_air() const {
+        return {[&](Point2) { return layout_.outdoors; }, [&](Point2 p) { return under_roof(p); }};
+    }
+
     void on_roof(const FeatureDescription& feature) {
-        with_roof_skin(feature,
-                       [&](const Skin& skin) { place_on_level(cutter_, feature, skin, layout_.outdoors, layout_.attic, false); });
+        with_roof_skin(feature, [&](const Skin& skin) { place_on_level(cutter_, feature, skin, roof_air(), false); });
     }
 
     void on_roof_pipe(const FeatureDescription& feature) {
-        with_roof_skin(feature, [&](const Skin& skin) { place_roof_pipe(cutter_, feature, skin); });
+        with_roof_skin(feature, [&](const Skin& skin) { place_roof_pipe(cutter_, feature, skin, roof_air()); });
     }
 
     template <class Place>
     void with_roof_skin(const FeatureDescription& feature, Place place) {
         for (const RoofFace& face : layout_.roof) {
             if (!feature.at || !is_inside(face.plan, *feature.at)) continue;
+            if (!under_roof(*feature.at).valid())
+                cutter_.refuse(feature, "under the roof is no air at its place: a wall, or an overhang without a box",
+                               "move it inward, over the attic");
             skins_.push_back(std::make_unique<Skin>(face.skin));
             Skin& skin = *skins_.back();
             const Height top = layout_.panels[skin.panels.front()].prisms.front().heights.back();
@@ -208,7 +250,7 @@ private:
             place(skin);
             return;
         }
-        cutter_.report(feature, feature.at ? "its point lies under no roof" : "at is missing",
+        cutter_.refuse(feature, feature.at ? "its point lies under no roof" : "at is missing",
                        "write at: [4.5 m, 2 m], a point of the plan");
     }
 
@@ -224,11 +266,9 @@ private:
     }
 
     void on_upright(const FeatureDescription& feature, bool gable, bool can, bool duct) {
-        if (feature.on.size() != 1) {
-            cutter_.report(feature, feature.on.empty() ? "on is missing" : "it goes on one thing only",
+        if (feature.on.size() != 1)
+            cutter_.refuse(feature, feature.on.empty() ? "on is missing" : "it goes on one thing only",
                            "write on: and the id of a wall, a partition or an opening");
-            return;
-        }
         const std::string& id = feature.on.front();
         if (layout_.leaves.contains(id)) {
             place_on_opening(cutter_, feature, id);
@@ -253,12 +293,14 @@ private:
 
     Layout& layout_;
     Cutter cutter_;
+    std::map<std::string, std::vector<const FeatureDescription*>> floor_ducts_;  ///< what goes on from each, by its air
     std::vector<std::unique_ptr<Skin>> skins_;
 };
 
 }  // namespace
 
 void lay_out_features(Layout& layout) {
+    open_bulkheads(layout);
     FeatureSorter sorter(layout);
     const auto is_cap = [](const FeatureDescription& feature) {
         return std::any_of(feature.type->hosts.begin(), feature.type->hosts.end(), [](Host host) { return host == Host::roof; });

@@ -8,14 +8,13 @@
 namespace seamward {
 
 SpaceIndex Layout::add_space(const NamedSpace& named, SpaceKind kind, Place place, bool source) {
-    for (std::size_t i = 0; i < house.survey.spaces.size(); ++i) {
-        if (house.survey.spaces[i].id != named.id) continue;
-        const std::uint32_t line = space_places[i].line;
+    const SpaceIndex index{static_cast<std::uint32_t>(house.survey.spaces.size())};
+    if (const auto [first, is_new] = space_ids.emplace(named.id, index); !is_new) {
+        const std::uint32_t line = space_places[first->second.value].line;
         faults.add(place,
                    "space id \"" + named.id + "\" stands twice, first " +
                        (line > 0 ? "on line " + std::to_string(line) : "as a space that the house has by itself"),
                    "give each its own");
-        break;
     }
     Space space;
     space.id = named.id;
@@ -25,12 +24,13 @@ SpaceIndex Layout::add_space(const NamedSpace& named, SpaceKind kind, Place plac
     house.survey.spaces.push_back(std::move(space));
     house.middles.emplace_back();
     space_places.push_back(place);
-    return {static_cast<std::uint32_t>(house.survey.spaces.size() - 1)};
+    return index;
 }
 
 std::size_t Layout::add_panel(Panel panel) {
     const std::string id = panel.id;
-    for (int number = 2; !panel_ids.insert(panel.id).second; ++number) panel.id = id + "-" + std::to_string(number);
+    // The number goes on from the last one: a row may have thousands alike.
+    while (!panel_ids.emplace(panel.id, 1).second) panel.id = id + "-" + std::to_string(++panel_ids.at(id));
     panels.push_back(std::move(panel));
     return panels.size() - 1;
 }
@@ -66,6 +66,14 @@ SpaceIndex Layout::under_ceiling(std::size_t story, Point2 at) const {
     return room_space(story, at);
 }
 
+const BulkheadLayout* Layout::bulkhead_at(const Point& at) const {
+    for (const BulkheadLayout& bulkhead : bulkheads) {
+        const bool high = at.z > bulkhead.bottom.back && at.z < stories[bulkhead.story].ceiling;
+        if (high && is_inside(bulkhead.plan, {at.x, at.y})) return &bulkhead;
+    }
+    return nullptr;
+}
+
 SpaceIndex Layout::above_ceiling(std::size_t story, Point2 at) const {
     if (story + 1 == stories.size()) return attic;
     for (const WallLayout& wall : walls) {
@@ -87,14 +95,20 @@ SpaceIndex Layout::below_floor(std::size_t story, Point2 at) const {
     return stories[story].below;
 }
 
-SpaceIndex WallCavity::at(Point2 p) const {
-    if (bays.empty()) return space;
-    for (const auto& [figure, bay] : bays) {
+std::optional<std::size_t> WallCavity::bay_at(Point2 p) const {
+    for (std::size_t i = 0; i < bays.size(); ++i) {
+        const Figure& figure = bays[i].first;
         bool inside = is_inside(figure.outline, p);
         for (const Loop& hole : figure.holes) inside = inside && !is_inside(hole, p);
-        if (inside) return bay;
+        if (inside) return i;
     }
-    return {};
+    return std::nullopt;
+}
+
+SpaceIndex WallCavity::at(Point2 p) const {
+    if (bays.empty()) return space;
+    const std::optional<std::size_t> bay = bay_at(p);
+    return bay ? bays[*bay].second : SpaceIndex();
 }
 
 Prism plain_prism(const Frame& frame, Loop outline, double back, double front, const Slant& slant) {

@@ -3,8 +3,9 @@
 
 #include <map>
 #include <optional>
-#include <set>
 #include <string>
+#include <unordered_map>
+#include <unordered_set>
 #include <vector>
 
 #include "base/diagnostics.h"
@@ -46,6 +47,8 @@ struct WallCavity {
 
     /// The space at a place of the wall; invalid where framing stands.
     [[nodiscard]] SpaceIndex at(Point2 p) const;
+    /// The bay at a place of the wall, as a position in `bays`; nothing where framing stands, or where studs part nothing.
+    [[nodiscard]] std::optional<std::size_t> bay_at(Point2 p) const;
 };
 
 /// A wall of one story, or a partition.
@@ -153,8 +156,10 @@ struct Layout {
     const std::map<std::string, double>& widths;  ///< clear widths that were measured anew, by id of the gap
     House house;
     std::vector<Panel> panels;
-    std::set<std::string> panel_ids;
-    std::vector<Place> space_places, gap_places;  ///< in the description
+    std::unordered_map<std::string, int> panel_ids;         ///< with the number that the last of that id got
+    std::unordered_map<std::string, SpaceIndex> space_ids;  ///< the first of each id
+    std::unordered_set<std::uint32_t> airs_of_features;     ///< spaces that features enclose, which others may share
+    std::vector<Place> space_places, gap_places;            ///< in the description
     SpaceIndex outdoors, attic;
     std::vector<StoryLayout> stories;
     std::vector<WallLayout> walls;  ///< exterior ones, story by story, then partitions
@@ -166,6 +171,11 @@ struct Layout {
     std::vector<BlockRun> block_runs;
     std::map<std::uint32_t, std::pair<Skin, Point2>> duct_caps;  ///< by the air in them: what closes ducts over the roof
     double ground = 0;                                           ///< height of the yard
+    const RunContext* context = nullptr;                         ///< asked in what may take long; none: it never stops
+
+    void check() const {
+        if (context != nullptr) context->check();
+    }
 
     [[nodiscard]] std::size_t edges() const { return described.outline.size(); }
     SpaceIndex add_space(const NamedSpace& named, SpaceKind kind, Place place, bool source = false);
@@ -180,6 +190,8 @@ struct Layout {
     [[nodiscard]] SpaceIndex room_space(std::size_t story, Point2 at) const;
     /// What lies under the ceiling there: the room, or the air of a bulkhead.
     [[nodiscard]] SpaceIndex under_ceiling(std::size_t story, Point2 at) const;
+    /// The bulkhead whose box a point of the house lies in, or nothing.
+    [[nodiscard]] const BulkheadLayout* bulkhead_at(const Point& at) const;
     /// What lies over the ceiling there: the attic, the air between joists or in a partition that begins there.
     [[nodiscard]] SpaceIndex above_ceiling(std::size_t story, Point2 at) const;
     /// What lies under the floor there; invalid: solid ground.
@@ -194,9 +206,11 @@ void lay_out_rims(Layout& layout);         ///< after the foundation
 void lay_out_crawl_doors(Layout& layout);  ///< after the foundation
 void lay_out_roof(Layout& layout);
 void lay_out_yard(Layout& layout);
+/// Moves bulkheads that stand against walls to their faces, and takes away the boards there: the wall closes the box.
+void open_bulkheads(Layout& layout);
 void lay_out_features(Layout& layout);
 /// Cuts what features stand in the air out of the middle surfaces, and leads ways through gaps past it; after all features.
-/// O(gaps plus spaces, times features).
+/// About as long as there are things near each other.
 void go_round_obstacles(Layout& layout);
 
 /// A figure without cuts, pulled from one height to another.

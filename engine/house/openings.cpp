@@ -3,6 +3,7 @@
 #include <cstdio>
 
 #include "house/layout.h"
+#include "house/shell.h"
 
 namespace seamward {
 
@@ -44,6 +45,10 @@ public:
             layout_.faults.add(opening_.place, opening_.id + " does not have a room at its middle on each side", "move it");
             return;
         }
+        if (opening_.kind == OpeningKind::archway) {
+            add_archway(least, most, front, back);
+            return;
+        }
         Point2 low = least;
         if (!opening_.frame.id.empty()) low.y = add_hollow_sill(least, most, front, back);
         Prism leaf = upright(rectangle(low, most), sizes_.back, sizes_.front);
@@ -71,6 +76,45 @@ private:
     [[nodiscard]] SpaceIndex room_beside(double n) const {
         const Point at = wall_.frame.at(opening_.along, 0, n);
         return layout_.room_space(wall_.story, {at.x, at.y});
+    }
+
+    /// An opening without a leaf is a gap by itself, as wide as its smaller side.
+    void add_archway(Point2 least, Point2 most, SpaceIndex front, SpaceIndex back) {
+        constexpr double past = 0.05;  // into the rooms
+        if (front == back) {
+            layout_.faults.add(opening_.place, opening_.id + " has the same room on both sides", "move it");
+            return;
+        }
+        const GapIndex index{static_cast<std::uint32_t>(layout_.house.survey.gaps.size())};
+        const Point2 middle = (least + most) * 0.5;
+        const auto at = [&](double n) { return wall_.frame.at(middle.x, middle.y, n); };
+        Gap gap;
+        gap.id = opening_.id;
+        gap.name = name_;
+        gap.between = {front, back};
+        gap.shape = Slot{std::min(opening_.width, opening_.height), std::max(opening_.width, opening_.height)};
+        gap.at = at((wall_.outside() + wall_.inside()) / 2);
+        gap.depth = wall_.outside() - wall_.inside();
+        gap.evidence.how = Evidence::How::modeled;
+        gap.closing.never = "it is a way from room to room";
+        layout_.house.places.push_back({index, {at(wall_.outside() + past), *gap.at, at(wall_.inside() - past)}});
+        layout_.house.survey.gaps.push_back(std::move(gap));
+        layout_.gap_places.push_back(opening_.place);
+        const Loop hole = rectangle(least, most);
+        for (Panel& panel : layout_.panels) {
+            for (Prism& prism : panel.prisms) bound(prism, hole, index);
+        }
+    }
+
+    /// The sides of an opening that a wall's layers have already bound the gap.
+    void bound(Prism& prism, const Loop& hole, GapIndex gap) const {
+        const Frame &own = prism.frame, &walls = wall_.frame;
+        const bool same = own.origin.x == walls.origin.x && own.origin.y == walls.origin.y && own.origin.z == walls.origin.z &&
+                          own.u.x == walls.u.x && own.u.y == walls.u.y && own.v.z == walls.v.z;
+        if (!same) return;
+        for (std::size_t i = 0; i < prism.cuts.size(); ++i) {
+            if (prism.cuts[i] == hole) prism.gap_of_cut[i] = gap;
+        }
     }
 
     [[nodiscard]] Prism upright(const Loop& outline, double back, double front) const {
@@ -150,9 +194,50 @@ void lay_out_crawl_door(Layout& layout, const OpeningDescription& opening) {
 
 }  // namespace
 
+namespace {
+
+/// An opening in a partition that does not stand in its story.
+void report_lost(Layout& layout, const OpeningDescription& opening) {
+    std::string stories;
+    for (const WallLayout& wall : layout.walls) {
+        if (wall.described == opening.in) stories += (stories.empty() ? "" : ", ") + std::to_string(wall.story + 1);
+    }
+    layout.faults.add(opening.place,
+                      opening.id + ": " + opening.in + " does not stand in story " + std::to_string(opening.story + 1),
+                      "it stands in story " + stories + ": write that, or name another wall");
+}
+
+}  // namespace
+
 void lay_out_crawl_doors(Layout& layout) {
     for (const OpeningDescription& opening : layout.described.openings) {
         if (opening.kind == OpeningKind::crawl_door) lay_out_crawl_door(layout, opening);
+    }
+}
+
+void check_under_eaves(Layout& layout) {
+    const std::size_t story = layout.stories.size() - 1, first = story * layout.edges();
+    const std::string mend = "make overhang smaller or pitch flatter";
+    for (std::size_t edge = 0; edge < layout.eaves.size(); ++edge) {
+        const EaveLayout& eave = layout.eaves[edge];
+        const WallLayout& wall = layout.walls[first + edge];
+        if (!eave.present) continue;
+        if (eave.soffit_bottom < 0) {  // all eaves hang equally low: told once
+            layout.faults.add(layout.described.roof.place,
+                              "the eave along " + wall.name + " hangs " + in_meters(-eave.soffit_bottom) +
+                                  " below the floor of the story under the roof",
+                              mend);
+            return;
+        }
+        for (const OpeningDescription& opening : layout.described.openings) {
+            const double head = opening.sill + opening.height;
+            if (opening.in != wall.described || opening.story != story || opening.kind == OpeningKind::crawl_door) continue;
+            if (head > eave.soffit_bottom)
+                layout.faults.add(opening.place,
+                                  "the eave along " + wall.name + " hangs down to " + in_meters(eave.soffit_bottom) +
+                                      " over the floor, before " + opening.id + ", which reaches up to " + in_meters(head),
+                                  mend + ", or the opening lower");
+        }
     }
 }
 
@@ -163,7 +248,10 @@ void lay_out_openings(Layout& layout) {
         for (const WallLayout& wall : layout.walls) {
             if (wall.described == opening.in && wall.story == opening.story) found = &wall;
         }
-        if (found != nullptr) OpeningBuilder(layout, opening, *found).build();
+        if (found != nullptr)
+            OpeningBuilder(layout, opening, *found).build();
+        else
+            report_lost(layout, opening);
     }
 }
 

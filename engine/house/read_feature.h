@@ -2,6 +2,8 @@
 #pragma once
 
 #include <set>
+#include <string_view>
+#include <vector>
 
 #include "base/record.h"
 #include "house/description.h"
@@ -16,11 +18,16 @@ public:
     [[nodiscard]] FeatureDescription read(Node node);
 
 private:
+    [[nodiscard]] const Feature* read_type(const Record& record, const Feature* found);
+    void read_place(const Record& record, FeatureDescription& feature);
+    void read_gaps(const Record& record, FeatureDescription& feature);
     void read_gap(Node node, const FeatureGap& row, FeatureDescription::Sizes& sizes);
+    void report_unknown_keys(Node node, std::vector<std::string_view>& keys, const Feature* type);
 
     Diagnostics& diagnostics_;
     std::size_t stories_;
     std::set<std::string> ids_;
+    bool evidence_stated_ = false;  ///< by the feature that is being read, for all of its gaps
 };
 
 /// A point of the plan: two coordinates with units.

@@ -5,6 +5,7 @@
 #include "geometry/straight_skeleton.h"
 #include "house/framing.h"
 #include "house/layout.h"
+#include "house/shell.h"
 
 namespace seamward {
 
@@ -416,6 +417,9 @@ private:
 
 }  // namespace
 
-void lay_out_roof(Layout& layout) { RoofBuilder(layout).build(); }
+void lay_out_roof(Layout& layout) {
+    RoofBuilder(layout).build();
+    check_under_eaves(layout);
+}
 
 }  // namespace seamward

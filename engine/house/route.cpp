@@ -76,7 +76,13 @@ void append(std::vector<Point>& line, const std::vector<Point>& points) {
 }  // namespace
 
 std::optional<Point> entry_of(const MiddleSurface& middle, const Point& from) {
-    const std::optional<Point2> inside = nearest_inside(middle.figure, projected(middle.frame, from).on_plane, off_corners);
+    const InnerRoom room(middle.figure);
+    return entry_of(middle, &room, from);
+}
+
+std::optional<Point> entry_of(const MiddleSurface& middle, const InnerRoom* room, const Point& from) {
+    if (room == nullptr) return std::nullopt;
+    const std::optional<Point2> inside = room->nearest_inside(projected(middle.frame, from).on_plane, off_corners);
     if (!inside) return std::nullopt;
     return middle.frame.at(inside->x, inside->y, 0);
 }
@@ -84,9 +90,17 @@ std::optional<Point> entry_of(const MiddleSurface& middle, const Point& from) {
 std::vector<Point> steps_into(const House& house, SpaceIndex space, const Point& end, Vector onward, double step) {
     const MiddleSurface* middle = middle_of(house, space);
     if (middle == nullptr) return {end + onward * step};
+    const InnerRoom room(middle->figure);
+    return steps_into(house, space, &room, end, onward, step);
+}
+
+std::vector<Point> steps_into(const House& house, SpaceIndex space, const InnerRoom* room, const Point& end, Vector onward,
+                              double step) {
+    const MiddleSurface* middle = middle_of(house, space);
+    if (middle == nullptr || room == nullptr) return {end + onward * step};
     const Frame& frame = middle->frame;
     const Projected here = projected(frame, end);
-    const std::optional<Point2> inside = nearest_inside(middle->figure, here.on_plane, off_corners);
+    const std::optional<Point2> inside = room->nearest_inside(here.on_plane, off_corners);
     if (!inside) return {end + onward * step};
     const double rising = dot(onward, frame.n);
     if (here.height * rising > same_point)
@@ -98,7 +112,7 @@ std::vector<Point> steps_into(const House& house, SpaceIndex space, const Point&
     if (const double size = std::sqrt(dot(along, along)); size > same_point) {
         const Point2 ahead = along * (1 / size);
         const double wanted = dot(here.on_plane + along * step - there, ahead);
-        there = there + ahead * std::clamp(room_ahead(middle->figure, there, ahead) - off_corners, 0.0, std::max(0.0, wanted));
+        there = there + ahead * std::clamp(room->room_ahead(there, ahead) - off_corners, 0.0, std::max(0.0, wanted));
     }
     if (house.survey[space].kind == SpaceKind::cavity)  // narrow, and low under a roof: along the middle only
         return {frame.at(inside->x, inside->y, 0), frame.at(there.x, there.y, 0)};

@@ -6,12 +6,15 @@
 #include <vector>
 
 #include "house/house.h"
+#include "house/inner_way.h"
 
 namespace seamward {
 
 /// Where a way from a point joins a middle surface: straight along its n, or as near to that as there is room. Nothing when its
 /// figure has no inside.
 [[nodiscard]] std::optional<Point> entry_of(const MiddleSurface& middle, const Point& from);
+/// The same with its figure made ready; `room` may be null when the figure has no outline.
+[[nodiscard]] std::optional<Point> entry_of(const MiddleSurface& middle, const InnerRoom* room, const Point& from);
 
 constexpr double longest_step = 0.6;  ///< that a line takes into a space, meters
 
@@ -19,6 +22,9 @@ constexpr double longest_step = 0.6;  ///< that a line takes into a space, meter
 /// says what its middle is, no farther than to its first edge, and not past the middle itself: behind it may be the other side of
 /// a wall. Without the end itself.
 [[nodiscard]] std::vector<Point> steps_into(const House& house, SpaceIndex space, const Point& end, Vector onward, double step);
+/// The same with the figure of the space's middle made ready.
+[[nodiscard]] std::vector<Point> steps_into(const House& house, SpaceIndex space, const InnerRoom* room, const Point& end,
+                                            Vector onward, double step);
 
 /// The line that an animal takes along a path: through the middle of each gap, and between two gaps along the middle surface of
 /// the space, round openings that stand in it. It begins a step before the first gap and ends a step into the last space, toward

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "house/shell.h"
+
 #include <algorithm>
 #include <cmath>
+#include <cstdio>
 #include <numeric>
 
 #include "house/framing.h"
@@ -16,28 +19,62 @@ std::string numbered(const std::string& base, std::size_t story) {
     return story == 0 ? base : base + "-" + std::to_string(story + 1);
 }
 
-/// Where a wall of that description stands among others of its story; openings in it are taken from the description.
-void take_openings(Layout& layout, WallLayout& wall, const Depth& depth) {
-    for (const OpeningDescription& opening : layout.described.openings) {
-        if (opening.in != wall.described || opening.story != wall.story || opening.kind == OpeningKind::crawl_door) continue;
+/// The openings of a wall, checked against its ends, its plates and each other.
+class OpeningTaker {
+public:
+    OpeningTaker(Layout& layout, WallLayout& wall, const Depth& depth)
+        : layout_(layout),
+          wall_(wall),
+          left_(wall.slant.left_reach(depth.inside, depth.outside) + plate + stud),
+          right_(wall.slant.right_reach(depth.inside, depth.outside) - plate - stud) {}
+
+    void take(const OpeningDescription& opening) {
         const Loop loop = rectangle({opening.along - opening.width / 2, opening.sill},
                                     {opening.along + opening.width / 2, opening.sill + opening.height});
-        const double room = plate + stud;
-        if (loop[0].x < wall.slant.left_reach(depth.inside, depth.outside) + room ||
-            loop[2].x > wall.slant.right_reach(depth.inside, depth.outside) - room)
-            layout.faults.add(
-                opening.place,
-                opening.id + " does not fit into " + wall.name + ", which is " + std::to_string(wall.length) + " m long",
-                "move it, or make it narrower");
-        if (loop[2].y + stud > wall.plate_top - double_top_plate - 0.01)
-            layout.faults.add(opening.place, opening.id + " reaches into the top plate of " + wall.name, "make it lower");
-        for (const Loop& other : wall.openings) {
-            const bool apart = loop[0].x - 2 * stud > other[2].x + 2 * stud || other[0].x - 2 * stud > loop[2].x + 2 * stud ||
-                               loop[0].y - 2 * stud > other[2].y + 2 * stud || other[0].y - 2 * stud > loop[2].y + 2 * stud;
-            if (!apart)
-                layout.faults.add(opening.place, opening.id + " runs into another opening of " + wall.name, "move one of them");
-        }
-        wall.openings.push_back(loop);
+        constexpr double under_plate = 0.01;
+        const double top = wall_.plate_top - double_top_plate - under_plate - stud;
+        if (loop[0].x < left_ || loop[2].x > right_)
+            layout_.faults.add(opening.place,
+                               opening.id + " does not fit into " + wall_.name + ", which is " + in_meters(wall_.length) +
+                                   " long: it reaches from " + in_meters(loop[0].x) + " to " + in_meters(loop[2].x) +
+                                   " along, and has room from " + in_meters(left_) + " to " + in_meters(right_),
+                               "move it, or make it narrower");
+        if (loop[2].y > top)
+            layout_.faults.add(opening.place,
+                               opening.id + " reaches into the top plate of " + wall_.name + ": its upper edge is at " +
+                                   in_meters(loop[2].y) + ", and may be at " + in_meters(top),
+                               "make it lower");
+        for (std::size_t i = 0; i < taken_.size(); ++i) keep_apart(opening, loop, *taken_[i], wall_.openings[i]);
+        taken_.push_back(&opening);
+        wall_.openings.push_back(loop);
+    }
+
+private:
+    void keep_apart(const OpeningDescription& opening, const Loop& loop, const OpeningDescription& other, const Loop& there) {
+        constexpr double least = 4 * stud;
+        const double beside = std::max(loop[0].x - there[2].x, there[0].x - loop[2].x);
+        const double above = std::max(loop[0].y - there[2].y, there[0].y - loop[2].y);
+        if (beside > least || above > least) return;
+        const bool overlap = beside < 0 && above < 0;
+        const double between = std::max(beside, above);
+        layout_.faults.add(opening.place,
+                           opening.id + " runs into another opening of " + wall_.name + ": " +
+                               (overlap ? "it overlaps " + other.id + " by " + in_meters(-between)
+                                        : in_meters(std::max(0.0, between)) + " are between it and " + other.id),
+                           "move one of them; between two openings are " + in_meters(least) + " or more");
+    }
+
+    Layout& layout_;
+    WallLayout& wall_;
+    double left_, right_;  ///< between the corner posts
+    std::vector<const OpeningDescription*> taken_;
+};
+
+void take_openings(Layout& layout, WallLayout& wall, const Depth& depth) {
+    OpeningTaker taker(layout, wall, depth);
+    for (const OpeningDescription& opening : layout.described.openings) {
+        if (opening.in == wall.described && opening.story == wall.story && opening.kind != OpeningKind::crawl_door)
+            taker.take(opening);
     }
 }
 
@@ -200,8 +237,15 @@ void lay_out_partition(Layout& layout, std::size_t number) {
 
 }  // namespace
 
+std::string in_meters(double length) {
+    char text[40];
+    std::snprintf(text, sizeof text, "%.2f m", length);
+    return std::string(text) == "-0.00 m" ? "0.00 m" : text;
+}
+
 void lay_out_shell(Layout& layout) {
     const HouseDescription& described = layout.described;
+    for (const Diagnostic& unfit : described.unfit) layout.faults.add(unfit.place, unfit.what, unfit.mend);
     layout.outdoors = layout.add_space(described.outdoors, SpaceKind::outdoors, {});
     layout.attic = layout.add_space(described.roof.attic, SpaceKind::cavity, described.roof.place, described.roof.attic_source);
     const Assembly& assembly = described.assemblies[described.wall_assembly];
@@ -229,6 +273,8 @@ void lay_out_shell(Layout& layout) {
     layout.faults.throw_if_any();
     for (std::size_t i = 0; i < described.stories.size(); ++i) lay_out_exterior(layout, i);
     for (std::size_t i = 0; i < described.partitions.size(); ++i) lay_out_partition(layout, i);
+    layout.faults.throw_if_any();
+    check_partitions(layout);
     layout.faults.throw_if_any();
     find_ends(layout);
     for (std::size_t i = 0; i < described.stories.size(); ++i) {

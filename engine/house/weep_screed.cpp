@@ -35,26 +35,17 @@ public:
         const GapSizes holes = cutter_.sizes(feature_, 1);
         line_ = feature_.gaps[2].left_out ? 0 : cutter_.sizes(feature_, 2).width;
         channel_ = {joint_ + sheet, wall_.outside() - stucco_edge};
-        if (!wall_.cavities.empty() && !wall_.cavities.front().bays.empty()) {
-            cutter_.report(feature_, "behind a weep screed the air is one from bay to bay",
+        if (!wall_.cavities.empty() && !wall_.cavities.front().bays.empty())
+            cutter_.refuse(feature_, "behind a weep screed the air is one from bay to bay",
                            "leave " + wall_.described + " out of stud_bays");
-            return;
-        }
-        if (wall_.cavities.size() != 1 || wall_.story != 0) {
-            cutter_.report(feature_, "a weep screed stands at the foot of stucco on one stud cavity",
+        if (wall_.cavities.size() != 1 || wall_.story != 0)
+            cutter_.refuse(feature_, "a weep screed stands at the foot of stucco on one stud cavity",
                            "leave it out on " + wall_.name);
-            return;
-        }
-        if (channel_.second - channel_.first < holes.width + 0.002) {
-            cutter_.report(feature_, "there is no room behind the stucco for drain holes so wide",
+        if (channel_.second - channel_.first < holes.width + 0.002)
+            cutter_.refuse(feature_, "there is no room behind the stucco for drain holes so wide",
                            "make the cladding thicker, or the joint or the holes narrower");
-            return;
-        }
         find_runs();
-        if (runs_.empty()) {
-            cutter_.report(feature_, "there is no room for it between the doors of " + wall_.name, "leave it out");
-            return;
-        }
+        if (runs_.empty()) cutter_.refuse(feature_, "there is no room for it between the doors of " + wall_.name, "leave it out");
         double length = 0;
         for (const auto& [from, to] : runs_) length += to - from;
         const double u = (runs_[runs_.size() / 2].first + runs_[runs_.size() / 2].second) / 2;
@@ -110,12 +101,11 @@ private:
         if (wall_.length - post - left > 0.2) runs_.emplace_back(left, wall_.length - post);
     }
 
-    static std::vector<double> holes_in(const std::pair<double, double>& run, const GapSizes& holes) {
+    std::vector<double> holes_in(const std::pair<double, double>& run, const GapSizes& holes) {
         const double spacing = std::max(holes.spacing > 0 ? holes.spacing : 0.3, holes.width * 3);
-        const auto n = std::max<std::size_t>(1, static_cast<std::size_t>((run.second - run.first - 0.04) / spacing));
+        const std::uint32_t n = cutter_.as_many_as_fit(feature_, run.second - run.first - 0.04, spacing);
         std::vector<double> out;
-        for (std::size_t i = 0; i < n; ++i)
-            out.push_back((run.first + run.second) / 2 + (static_cast<double>(i) - static_cast<double>(n - 1) / 2) * spacing);
+        for (std::uint32_t i = 0; i < n; ++i) out.push_back((run.first + run.second) / 2 + (i - (n - 1) / 2.0) * spacing);
         return out;
     }
 

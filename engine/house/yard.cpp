@@ -5,6 +5,7 @@
 
 #include "house/framing.h"
 #include "house/layout.h"
+#include "house/shell.h"
 
 namespace seamward {
 
@@ -12,6 +13,7 @@ namespace {
 
 constexpr double block = 0.19, shell = 0.035, cap = 0.04;  ///< meters; a common hollow block
 constexpr double paving_thickness = 0.05;
+constexpr double sharpest_turn = 150;  ///< degrees; beyond, the cut at a corner reaches farther than any run
 
 class BlockWallBuilder {
 public:
@@ -20,10 +22,12 @@ public:
     }
 
     void build() {
+        if (!fits()) return;
         cells_ = layout_.add_space(named_, SpaceKind::harborage, described_.place);
         const std::size_t runs = described_.points.size() - 1;
         const std::size_t first = layout_.block_runs.size();
         for (std::size_t i = 0; i < runs; ++i) add_run(i, runs);
+        check_clear_of_house(first);
         set_middle({layout_.block_runs.begin() + static_cast<std::ptrdiff_t>(first), layout_.block_runs.end()});
     }
 
@@ -33,6 +37,50 @@ private:
         const Point2 a = described_.points[corner] - described_.points[corner - 1],
                      b = described_.points[corner + 1] - described_.points[corner];
         return std::tan(std::atan2(cross(a, b), dot(a, b)) / 2);
+    }
+
+    [[nodiscard]] double length_of(std::size_t run) const {
+        const Point2 line = described_.points[run + 1] - described_.points[run];
+        return std::sqrt(dot(line, line));
+    }
+
+    /// Where runs meet, their ends are cut at half the angle: no run may be shorter than its cuts.
+    [[nodiscard]] bool fits() {
+        const double sharpest = std::tan(sharpest_turn / 2 * std::acos(-1.0) / 180);
+        const auto report = [&](const std::string& what, const std::string& mend) {
+            layout_.faults.add(described_.place, "block wall " + described_.id + ": " + what, mend);
+            return false;
+        };
+        for (std::size_t i = 1; i + 1 < described_.points.size(); ++i) {
+            if (std::abs(half_turn(i)) > sharpest)
+                return report("it doubles back at its point " + std::to_string(i + 1), "make two block walls of it");
+        }
+        for (std::size_t i = 0; i + 1 < described_.points.size(); ++i) {
+            const double cut = (std::abs(half_turn(i)) + std::abs(half_turn(i + 1))) * block / 2;
+            if (cut + block > length_of(i))
+                return report("run " + std::to_string(i + 1) + " is " + in_meters(length_of(i)) +
+                                  " long, too short for the sharp turns at its ends",
+                              "make it longer than " + in_meters(cut + block) + ", or the turns flatter");
+        }
+        return true;
+    }
+
+    void check_clear_of_house(std::size_t first) {
+        const Loop house =
+            offset_outline(layout_.described.outline, std::vector<double>(layout_.edges(), layout_.walls.front().outside()));
+        for (std::size_t i = first; i < layout_.block_runs.size(); ++i) {
+            const BlockRun& run = layout_.block_runs[i];
+            const auto at = [&](double u, double n) {
+                const Point p = run.frame.at(u, 0, n);
+                return Point2{p.x, p.y};
+            };
+            const Loop plan{at(0, -block / 2), at(run.length, -block / 2), at(run.length, block / 2), at(0, block / 2)};
+            constexpr double corner = block * block;  // of an end that is not square to the house's wall
+            if (shared_area(plan, house) <= corner) continue;
+            layout_.faults.add(described_.place,
+                               "run " + std::to_string(run.number) + " of block wall " + described_.id + " runs into the house",
+                               "end it at an outside wall");
+        }
     }
 
     /// How far from `at` in direction `along` the cladding of a wall of the house stands.
@@ -193,6 +241,7 @@ void lay_out_yard(Layout& layout) {
                          std::move(prism));
     }
     for (const BlockWallDescription& wall : described.block_walls) BlockWallBuilder(layout, wall).build();
+    layout.faults.throw_if_any();  // features on a wall that was not built would be told too
 }
 
 }  // namespace seamward

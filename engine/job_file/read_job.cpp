@@ -20,7 +20,7 @@ constexpr std::array<std::string_view, 7> job_file_keys{"seamward", "job", "hous
 constexpr std::array<std::string_view, 5> job_keys{"name", "address", "surveyed", "surveyor", "notes"};
 constexpr std::array<std::string_view, 5> space_keys{"id", "kind", "source", "name", "note"};
 constexpr std::array<std::string_view, 5> kind_words{"outdoors", "cavity", "attached", "living", "harborage"};
-constexpr std::array<std::string_view, 5> pest_keys{"id", "name", "slit", "hole", "margin"};
+constexpr std::array<std::string_view, 6> pest_keys{"id", "name", "slit", "hole", "margin", "gnaws"};
 constexpr std::array<std::string_view, 4> closed_keys{"gap", "with", "opening", "note"};
 
 /// What people write for a kind, and the kind that is meant.
@@ -146,7 +146,10 @@ private:
                              "measure it as what it is, or describe it anew in the house");
         else if (update.width)
             gap.shape = widened(gap.shape, *update.width - clear_width(gap.shape));
-        if (update.evidence) gap.evidence = *update.evidence;
+        if (update.evidence)
+            gap.evidence = *update.evidence;
+        else if (update.width && gap.evidence.how == Evidence::How::assumed)
+            gap.evidence.how = Evidence::How::unstated;  // the house's starting value was assumed, this one was typed
         if (update.duty) gap.duty = *update.duty;
         if (update.closing) gap.closing = *update.closing;
     }
@@ -234,6 +237,7 @@ private:
                 pest.name = record.line("name").value_or(pest.id);
                 pest.size = {record.length("slit").value_or(0), record.length("hole").value_or(0)};
                 pest.margin = record.percent("margin").value_or(pest.margin);
+                pest.gnaws = record.truth("gnaws").value_or(false);
             } else {
                 const std::optional<std::string> id = read_line(node, "pest", diagnostics_);
                 if (!id) return;
@@ -280,15 +284,10 @@ private:
         });
     }
 
-    /// A mesh that is coarser than the gap itself changes nothing, nor does anything put over a gap that is shut.
     void close(GapIndex index, std::string with, double opening) {
         Gap& gap = job_.survey.gaps[index.value];
         job_.closed.push_back({index, std::move(with), gap.shape});
-        if (is_shut(gap.shape) || (opening >= clear_width(gap.shape) && opening > 0)) return;
-        const Mesh* mesh = std::get_if<Mesh>(&gap.shape);
-        if (opening > 0) gap.covered = Covered{gap.shape, gap.evidence.plus_minus};
-        gap.shape = Mesh{opening, mesh != nullptr ? mesh->area : std::nullopt};
-        gap.evidence.plus_minus = 0;
+        close_gap(gap, opening);
     }
 
     const RunContext& context_;
@@ -302,17 +301,34 @@ private:
     IdIndex gaps_{0};
 };
 
+/// A house file in the place of a job would be called wrong key by key.
+void check_not_a_house(const Document& document) {
+    if (!document.root().is_mapping()) return;
+    Node house;
+    bool job = false;
+    document.root().for_each_pair([&](Node key, Node) {
+        if (key.text() == "seamward-house") house = key;
+        job = job || key.text() == "seamward";
+    });
+    if (job || !house.present()) return;
+    const std::string name = std::filesystem::path(document.file()).filename().string();
+    throw BadInput({{document.file(), house.place(), "this file describes a house; what is asked for is a job",
+                     "write a job file of two lines, seamward: 1 and house: " + name + ", and give that"}});
+}
+
 }  // namespace
 
 Job read_job(const std::filesystem::path& path, const RunContext& context, Make make) {
     const Document document = read_document(path, path.string());
     context.stage("checking the job");
+    check_not_a_house(document);
     return JobReader(document, context, make).read();
 }
 
 Job parse_job_yaml(std::string_view text, const std::string& shown_as) {
     const Document document = parse_yaml(text, shown_as);
     const RunContext context;
+    check_not_a_house(document);
     return JobReader(document, context, Make::survey).read();
 }
 

@@ -35,9 +35,43 @@ Roles::Roles(const Survey& survey, std::span<const SpaceIndex> to) : bits_(surve
         if (space.starts_paths()) bits_[i] |= start_bit;
         if (to.empty() && space.is_living()) bits_[i] |= end_bit;
         if (!space.starts_paths() && !space.is_living()) bits_[i] |= middle_bit;
+    }
+    list_ends();
+}
+
+Roles::Roles(const Survey& survey, std::span<const SpaceIndex> from, std::span<const SpaceIndex> to)
+    : bits_(survey.spaces.size(), 0) {
+    for (const SpaceIndex space : from) bits_[space.value] |= start_bit;
+    for (const SpaceIndex space : to) bits_[space.value] |= end_bit;
+    for (std::uint32_t i = 0; i < survey.spaces.size(); ++i) {
+        if (!survey.spaces[i].starts_paths() && !survey.spaces[i].is_living()) bits_[i] |= middle_bit;
+    }
+    list_ends();
+}
+
+void Roles::list_ends() {
+    for (std::uint32_t i = 0; i < bits_.size(); ++i) {
         if (starts({i})) start_spaces_.push_back({i});
         if (ends({i})) end_spaces_.push_back({i});
     }
+}
+
+std::vector<Roles> one_way_roles(const Survey& survey) {
+    std::vector<SpaceIndex> starts, ends, both;
+    for (std::uint32_t i = 0; i < survey.spaces.size(); ++i) {
+        const Space& space = survey.spaces[i];
+        if (space.is_living()) ends.push_back({i});
+        if (space.starts_paths()) (space.is_living() ? both : starts).push_back({i});
+    }
+    std::vector<Roles> all{Roles(survey, starts, ends)};
+    for (const SpaceIndex one : both) {
+        std::vector<SpaceIndex> others;
+        for (const SpaceIndex end : ends) {
+            if (end != one) others.push_back(end);
+        }
+        all.emplace_back(survey, std::span(&one, 1), others);
+    }
+    return all;
 }
 
 }  // namespace seamward

@@ -51,6 +51,8 @@ public:
     /// Paths start at outdoors and source spaces; they end at the spaces `to`, or at all living spaces when there
     /// are none. Outdoors, source and living spaces never stand in the middle.
     Roles(const Survey& survey, std::span<const SpaceIndex> to);
+    /// Paths start at these spaces and end at those only; what stands in the middle stays the same. No space is both.
+    Roles(const Survey& survey, std::span<const SpaceIndex> from, std::span<const SpaceIndex> to);
 
     [[nodiscard]] bool starts(SpaceIndex space) const { return (bits_[space.value] & start_bit) != 0; }
     [[nodiscard]] bool ends(SpaceIndex space) const { return (bits_[space.value] & end_bit) != 0; }
@@ -59,10 +61,16 @@ public:
     [[nodiscard]] std::span<const SpaceIndex> end_spaces() const { return end_spaces_; }
 
 private:
+    void list_ends();
+
     static constexpr std::uint8_t start_bit = 1, end_bit = 2, middle_bit = 4;
 
     std::vector<std::uint8_t> bits_;
     std::vector<SpaceIndex> start_spaces_, end_spaces_;
 };
+
+/// All entry paths of a survey as sets of paths none of which has a space that is start and end at once: one for the spaces where
+/// paths only start, and one for each living space that is a source, from there. Where there is no such space, just one.
+[[nodiscard]] std::vector<Roles> one_way_roles(const Survey& survey);
 
 }  // namespace seamward

@@ -2,9 +2,13 @@
 #include "paths/remarks.h"
 
 #include <algorithm>
+#include <queue>
+#include <set>
 
+#include "catalog/passage.h"
 #include "catalog/shipped.h"
 #include "network/network.h"
+#include "network/pinches.h"
 
 namespace seamward {
 
@@ -144,5 +148,89 @@ private:
 }  // namespace
 
 std::vector<std::string> remarks_on(const Job& job, const TraceSettings& settings) { return Remarks(job, settings).all(); }
+
+std::optional<std::string> remark_on_widths(const Survey& survey, const Trace& trace) {
+    std::set<std::uint32_t> gaps;
+    for (const RankedPath& ranked : trace.paths) {
+        for (const GapIndex gap : ranked.path.gaps) gaps.insert(gap.value);
+    }
+    const auto assumed = std::count_if(
+        gaps.begin(), gaps.end(), [&](std::uint32_t gap) { return survey.gaps[gap].evidence.how == Evidence::How::assumed; });
+    if (assumed == 0) return std::nullopt;
+    const std::string of_all = std::to_string(assumed) + " of the " + std::to_string(gaps.size()) + " gaps on the ways listed ";
+    return of_all + (assumed == 1 ? "is not measured: its width is a starting value or a guess"
+                                  : "are not measured: their widths are starting values or guesses");
+}
+
+namespace {
+
+/// Whether a gap counts for the question that was asked.
+bool counts(const Gap& gap, const std::vector<Pest>& pests) {
+    if (pests.empty()) return !is_shut(gap.shape);
+    return std::any_of(pests.begin(), pests.end(),
+                       [&](const Pest& pest) { return lets_through(gap, pest.size, Sizing::with_plus_minus); });
+}
+
+/// The pinch of the best path into each living space.
+std::vector<double> pinches_of_rooms(const Survey& survey, const std::vector<Pest>& pests) {
+    const Roles roles(survey, {});
+    if (pests.empty()) return pinches(make_network(survey, [](const Gap& gap) { return !is_shut(gap.shape); }), roles);
+    std::vector<double> best(survey.spaces.size(), no_way);
+    for (const Pest& pest : pests) {
+        const std::vector<double> of_this = pinches(
+            make_network(survey, [&](const Gap& gap) { return lets_through(gap, pest.size, Sizing::with_plus_minus); }), roles);
+        for (std::size_t i = 0; i < best.size(); ++i) best[i] = std::max(best[i], of_this[i]);
+    }
+    return best;
+}
+
+}  // namespace
+
+std::vector<std::optional<SharedAir>> shared_air(const Survey& survey, const TraceSettings& settings,
+                                                 std::span<const RoomPinch> rooms) {
+    const auto between_rooms = [&](const Gap& gap) {
+        return survey[gap.between[0]].is_living() && survey[gap.between[1]].is_living() && counts(gap, settings.pests);
+    };
+    const Network joined = make_network(survey, between_rooms);
+    std::vector<std::optional<SharedAir>> from(survey.spaces.size());
+    if (!joined.links().empty()) {
+        // Widest first, from all rooms at once: how wide a way in each is open to, and through which room.
+        std::vector<double> open = pinches_of_rooms(survey, settings.pests);
+        std::priority_queue<std::pair<double, std::uint32_t>> waiting;
+        for (std::uint32_t i = 0; i < open.size(); ++i) {
+            if (survey.spaces[i].is_living() && open[i] > 0) waiting.emplace(open[i], i);
+        }
+        while (!waiting.empty()) {
+            const auto [width, here] = waiting.top();
+            waiting.pop();
+            if (width < open[here]) continue;
+            for (const Arc& arc : joined.arcs({here})) {
+                const double opening = clear_width(survey[joined.links()[arc.link].gap].shape);
+                if (std::min(width, opening) <= open[arc.to.value]) continue;
+                open[arc.to.value] = std::min(width, opening);
+                const SharedAir before = from[here].value_or(SharedAir{{here}, opening});
+                from[arc.to.value] = SharedAir{before.with, std::min(before.width, opening)};
+                waiting.emplace(open[arc.to.value], arc.to.value);
+            }
+        }
+    }
+    std::vector<std::optional<SharedAir>> shared;
+    for (const RoomPinch& room : rooms) shared.push_back(from[room.space.value]);
+    return shared;
+}
+
+std::vector<std::size_t> pests_kept_out(const Survey& survey, std::span<const SpaceIndex> to, std::span<const Pest> pests) {
+    const Roles roles(survey, to);
+    std::vector<std::size_t> kept_out;
+    if (roles.start_spaces().empty() || roles.end_spaces().empty()) return kept_out;
+    for (std::size_t i = 0; i < pests.size(); ++i) {
+        const auto passes = [&](const Gap& gap) { return lets_through(gap, pests[i].size, Sizing::with_plus_minus); };
+        const std::vector<double> pinch = pinches(make_network(survey, passes), roles);
+        const bool none = std::none_of(roles.end_spaces().begin(), roles.end_spaces().end(),
+                                       [&](SpaceIndex end) { return !roles.starts(end) && pinch[end.value] != no_way; });
+        if (none) kept_out.push_back(i);
+    }
+    return kept_out;
+}
 
 }  // namespace seamward

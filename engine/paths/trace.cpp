@@ -18,28 +18,18 @@ namespace seamward {
 
 namespace {
 
-bool passes_stated(const Gap& gap, const Pest& pest) {
-    return passes(pest.size, gap.shape) && (!gap.covered || passes(pest.size, gap.covered->shape));
-}
-bool passes_perhaps(const Gap& gap, const Pest& pest) {
-    return passes(pest.size, widened(gap.shape, gap.evidence.plus_minus)) &&
-           (!gap.covered || passes(pest.size, widened(gap.covered->shape, gap.covered->plus_minus)));
-}
-
-using PassesGap = bool (*)(const Gap&, const Pest&);
-
-std::vector<std::size_t> passing(const Survey& survey, const EntryPath& path, std::span<const Pest> pests, PassesGap passes_gap) {
+std::vector<std::size_t> passing(const Survey& survey, const EntryPath& path, std::span<const Pest> pests, Sizing sizing) {
     std::vector<std::size_t> all;
     for (std::size_t i = 0; i < pests.size(); ++i) {
-        const auto passes_it = [&](GapIndex gap) { return passes_gap(survey[gap], pests[i]); };
+        const auto passes_it = [&](GapIndex gap) { return lets_through(survey[gap], pests[i].size, sizing); };
         if (std::all_of(path.gaps.begin(), path.gaps.end(), passes_it)) all.push_back(i);
     }
     return all;
 }
 
 /// The gaps that let a pest through.
-Network pest_network(const Survey& survey, const Pest& pest, PassesGap passes_gap) {
-    return make_network(survey, [&](const Gap& gap) { return passes_gap(gap, pest); });
+Network pest_network(const Survey& survey, const Pest& pest, Sizing sizing) {
+    return make_network(survey, [&](const Gap& gap) { return lets_through(gap, pest.size, sizing); });
 }
 
 Network open_network(const Survey& survey) {
@@ -69,8 +59,8 @@ public:
             stated = possible;
         }
         for (const Pest& pest : settings_.pests) {
-            add(pest_network(survey_, pest, passes_perhaps));
-            raise(stated, pest_network(survey_, pest, passes_stated));
+            add(pest_network(survey_, pest, Sizing::with_plus_minus));
+            raise(stated, pest_network(survey_, pest, Sizing::stated));
         }
         Trace result;
         for (const SpaceIndex end : roles_.end_spaces()) {
@@ -154,11 +144,11 @@ Trace trace(const Survey& survey, const TraceSettings& settings, const RunContex
 }
 
 std::vector<std::size_t> open_to(const Survey& survey, const EntryPath& path, std::span<const Pest> pests) {
-    return passing(survey, path, pests, passes_stated);
+    return passing(survey, path, pests, Sizing::stated);
 }
 
 std::vector<std::size_t> perhaps_open_to(const Survey& survey, const EntryPath& path, std::span<const Pest> pests) {
-    return passing(survey, path, pests, passes_perhaps);
+    return passing(survey, path, pests, Sizing::with_plus_minus);
 }
 
 std::vector<std::vector<std::size_t>> rooms_open_to(const Survey& survey, std::span<const SpaceIndex> to,
@@ -166,7 +156,7 @@ std::vector<std::vector<std::size_t>> rooms_open_to(const Survey& survey, std::s
     const Roles roles(survey, to);
     std::vector<std::vector<std::size_t>> open(rooms.size());
     for (std::size_t p = 0; p < pests.size(); ++p) {
-        const std::vector<double> pinch = pinches(pest_network(survey, pests[p], passes_stated), roles);
+        const std::vector<double> pinch = pinches(pest_network(survey, pests[p], Sizing::stated), roles);
         for (std::size_t r = 0; r < rooms.size(); ++r) {
             if (pinch[rooms[r].space.value] != no_way) open[r].push_back(p);
         }

@@ -51,4 +51,13 @@ std::vector<std::string> wrapped(std::string_view text, std::size_t width) {
     return lines;
 }
 
+void print_paragraph(const std::string& lead, const std::string& text, const Console& console) {
+    const std::size_t width = letters(lead);
+    std::string head = lead;
+    for (const std::string& line : wrapped(text, console.columns - std::min(console.columns - 20, width))) {
+        console.out << head << line << '\n';
+        head.assign(width, ' ');
+    }
+}
+
 }  // namespace seamward

@@ -29,6 +29,9 @@ struct Console {
 /// The text filled up with spaces to that many letters.
 [[nodiscard]] std::string padded(std::string_view text, std::size_t width);
 
+/// A paragraph that hangs from `lead`.
+void print_paragraph(const std::string& lead, const std::string& text, const Console& console);
+
 /// Lines of at most `width` letters broken at spaces; a longer word has a line of its own.
 [[nodiscard]] std::vector<std::string> wrapped(std::string_view text, std::size_t width);
 

@@ -11,23 +11,49 @@
 
 namespace seamward {
 
+namespace {
+
+/// The known ids that have `id` as one of their words: roof-rat and norway-rat for rat.
+std::string with_the_word(const std::string& id, const std::vector<std::string_view>& known) {
+    std::vector<std::string_view> found;
+    for (const std::string_view candidate : known) {
+        const bool has_it = ("-" + std::string(candidate) + "-").find("-" + id + "-") != std::string::npos;
+        if (has_it && std::find(found.begin(), found.end(), candidate) == found.end()) found.push_back(candidate);
+    }
+    constexpr std::size_t most = 4;
+    if (id.empty() || found.empty() || found.size() > most) return "";
+    std::string text = "did you mean ";
+    for (std::size_t i = 0; i < found.size(); ++i)
+        text += (i == 0 ? "" : i + 1 == found.size() ? " or " : ", ") + std::string(found[i]);
+    return text + '?';
+}
+
+const char* where_listed(const std::string& option) {
+    if (option == "--pest" || option == "--against") return "docs/catalog.md lists the animals";
+    return option == "--gap" ? "the house file and the job file list the gaps"
+                             : "the house file and the job file list the spaces";
+}
+
+}  // namespace
+
 void fail_unknown(const std::string& option, const std::string& id, const std::vector<std::string_view>& known) {
-    std::string mend = suggestion(id, known);
+    std::string mend = with_the_word(id, known);
+    if (mend.empty()) mend = suggestion(id, known);
     if (id.find(',') != std::string::npos) mend = "repeat " + option + " for each one";
-    if (mend.empty()) mend = option == "--pest" ? "docs/catalog.md lists the animals" : "the job file lists the spaces";
+    if (mend.empty()) mend = where_listed(option);
     throw WrongUsage(option + ": unknown id " + in_quotes(id) + "; " + mend);
 }
 
 namespace {
 
 /// A profile of the job's own goes before the catalog's.
-Pest find_pest(const Job& job, const std::string& id) {
+Pest find_pest(const Job& job, const std::string& option, const std::string& id) {
     const auto own = std::find_if(job.pests.begin(), job.pests.end(), [&](const Pest& pest) { return pest.id == id; });
     if (own != job.pests.end()) return *own;
     if (const Pest* shipped = shipped_pests().find(id)) return *shipped;
     std::vector<std::string_view> known = shipped_pests().ids();
     for (const Pest& pest : job.pests) known.emplace_back(pest.id);
-    fail_unknown("--pest", id, known);
+    fail_unknown(option, id, known);
 }
 
 std::vector<SpaceIndex> find_spaces(const Job& job, const std::vector<std::string>& ids) {
@@ -49,11 +75,17 @@ std::vector<SpaceIndex> find_spaces(const Job& job, const std::vector<std::strin
 
 }  // namespace
 
+std::vector<Pest> pests_asked_for(const Job& job, const std::string& option, const std::vector<std::string>& ids) {
+    std::vector<Pest> pests;
+    for (const std::string& id : ids) pests.push_back(find_pest(job, option, id));
+    return pests;
+}
+
 TraceSettings trace_settings(const Job& job, const std::vector<std::string>& pests, const std::vector<std::string>& to,
                              std::size_t top) {
     TraceSettings settings;
     settings.top = top;
-    for (const std::string& id : pests) settings.pests.push_back(find_pest(job, id));
+    settings.pests = pests_asked_for(job, "--pest", pests);
     settings.to = find_spaces(job, to);
     return settings;
 }

@@ -9,6 +9,10 @@
 
 namespace seamward {
 
+/// The animals that were named after `option`; a profile of the job's own goes before the catalog's. Throws WrongUsage when one
+/// is not known.
+[[nodiscard]] std::vector<Pest> pests_asked_for(const Job& job, const std::string& option, const std::vector<std::string>& ids);
+
 /// The settings of a trace for the pests and spaces that were named on the command line; a profile of the job's own goes before
 /// the catalog's. Throws WrongUsage when one is not known.
 [[nodiscard]] TraceSettings trace_settings(const Job& job, const std::vector<std::string>& pests,

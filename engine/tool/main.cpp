@@ -14,6 +14,7 @@
 #include "base/text.h"
 #include "tool/console.h"
 #include "tool/picture_command.h"
+#include "tool/plan_command.h"
 #include "tool/trace_command.h"
 #include "tool/wrong_usage.h"
 #ifdef SEAMWARD_PICTURES
@@ -23,7 +24,7 @@
 namespace {
 
 /// What the process ends with; docs/commands.md explains them to users.
-enum ExitCode : int { done = 0, bad_input = 1, wrong_usage = 2, fault_of_the_program = 4 };
+enum ExitCode : int { done = 0, bad_input = 1, wrong_usage = 2, no_plan = 3, fault_of_the_program = 4 };
 
 /// With --json, standard output is one JSON document even when there is no answer.
 void answer_errors(const std::vector<seamward::Diagnostic>& faults, std::ostream& out) {
@@ -68,6 +69,18 @@ void add_trace(CLI::App& app, seamward::TraceRequest& request) {
     add_pests_and_ends(*trace, request.pests, request.to);
     add_count(*trace, "--top", "K", "How many paths, best first (10 when left out)", request.top);
     trace->add_flag("--json", request.json, "Answer in JSON");
+}
+
+void add_plan(CLI::App& app, seamward::PlanRequest& request) {
+    CLI::App* plan = app.add_subcommand("plan", "The cheapest closings that leave the animals no way in, in working order");
+    plan->add_option("JOB", request.job, "Job file, YAML or JSON")->required();
+    plan->add_option("--against", request.against, "Plan against this animal (repeatable; the job's when left out)")
+        ->type_name("ID")
+        ->allow_extra_args(false);
+    plan->add_option("--budget", request.budget, "Spend no more than this, such as $400")->type_name("MONEY");
+    plan->add_flag("--nominal", request.nominal, "Take widths as stated, without their plus-minus");
+    plan->add_option("--prices", request.prices, "Price book of your own, YAML")->type_name("FILE");
+    plan->add_flag("--json", request.json, "Answer in JSON");
 }
 
 void add_picture(CLI::App& app, seamward::PictureCommand& command) {
@@ -146,20 +159,29 @@ int main(int argc, char** argv) {
     const seamward::Console console = seamward::Console::of_process();
     seamward::TraceRequest request;
     seamward::PictureCommand picture, exported;
+    seamward::PlanRequest planned;
     const auto fail = [&](ExitCode code, const std::string& text, const std::vector<seamward::Diagnostic>& faults) {
         console.err << text << '\n';
         // Before the options are read, the word alone has to do.
-        if (request.json || std::find(words.begin(), words.end(), "--json") != words.end()) answer_errors(faults, console.out);
+        if (request.json || planned.json || std::find(words.begin(), words.end(), "--json") != words.end())
+            answer_errors(faults, console.out);
         return code;
     };
     const auto fail_in_words = [&](ExitCode code, const std::string& what) {
         return fail(code, "seamward: " + seamward::printable(what), {{.what = what}});
     };
 
+    const auto finish = [&](ExitCode code) {
+        console.out.flush();
+        if (!console.out) throw std::runtime_error("the answer could not be written");
+        return code;
+    };
+
     CLI::App app("Seamward: the ways by which pests enter a house, and their smallest gaps", "seamward");
     app.set_version_flag("--version", SEAMWARD_VERSION);
     app.require_subcommand(1);
     add_trace(app, request);
+    add_plan(app, planned);
     add_picture(app, picture);
     add_export(app, exported);
     if (words.empty()) return fail(wrong_usage, app.help(), {});
@@ -171,11 +193,10 @@ int main(int argc, char** argv) {
             if (std::chrono::steady_clock::now() - begin > std::chrono::seconds(1)) console.err << stage << " ...\n";
         });
         if (app.got_subcommand("trace")) seamward::run_trace(request, console, context);
+        if (app.got_subcommand("plan") && !seamward::run_plan(planned, console, context)) return finish(no_plan);
         if (app.got_subcommand("picture")) draw(picture, console, context);
         if (app.got_subcommand("export")) seamward::export_house(exported.job, exported.file, context);
-        console.out.flush();
-        if (!console.out) throw std::runtime_error("the answer could not be written");
-        return done;
+        return finish(done);
     } catch (const CLI::Success& success) {
         return app.exit(success);
     } catch (const CLI::ParseError& error) {

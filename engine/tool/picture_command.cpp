@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tool/picture_command.h"
 
+#include <array>
+
 #include "base/quantity.h"
 #include "base/text.h"
 #include "exchange/gltf.h"
@@ -14,7 +16,8 @@ namespace seamward {
 
 namespace {
 
-constexpr std::size_t ways_in_a_picture = 6, furthest_way = 100;
+constexpr std::size_t drawn_ways = 6;      ///< the best, and the one shown: only they need a line
+constexpr std::size_t furthest_way = 100;  ///< that can be shown, and so far ways are counted
 
 Job read_with_solids(const std::string& path, const RunContext& context) {
     Job job = read_job(path, context, Make::solids);
@@ -31,7 +34,7 @@ std::optional<GapIndex> find_gap(const Job& job, const std::string& id) {
     for (std::uint32_t i = 0; i < job.survey.gaps.size(); ++i) {
         if (job.survey.gaps[i].id == id) {
             if (job.house.places[i].through.empty())
-                throw WrongUsage("--gap: " + in_quotes(id) + " was added by hand and has no place in the house");
+                throw WrongUsage("--gap: " + in_quotes(id) + " was added by hand: the house has no solids of it to cut open");
             return GapIndex{i};
         }
         known.emplace_back(job.survey.gaps[i].id);
@@ -58,16 +61,19 @@ PictureContent picture_content(const PictureCommand& command, const RunContext& 
     content.closeup = find_gap(content.job, command.gap);
     if (command.way > furthest_way)
         throw WrongUsage("--way: a picture shows one of the best " + std::to_string(furthest_way) + " ways");
-    const std::size_t shown = std::max(ways_in_a_picture, command.way);
-    const TraceSettings settings = trace_settings(content.job, command.pests, command.to, shown + 1);
+    const TraceSettings settings = trace_settings(content.job, command.pests, command.to, furthest_way + 1);
     for (const Pest& pest : settings.pests) content.animals += (content.animals.empty() ? "" : " or ") + pest.name;
     Trace found = trace(content.job.survey, settings, context);
-    content.more_ways = found.paths.size() > shown;
-    if (content.more_ways) found.paths.resize(shown);
+    content.more_ways = found.paths.size() > furthest_way;
+    if (content.more_ways) found.paths.resize(furthest_way);
     if (command.way > std::max<std::size_t>(1, found.paths.size()))
         throw WrongUsage("--way: there are only " + std::to_string(found.paths.size()) + " ways in");
     content.ways = std::move(found.paths);
-    for (const RankedPath& way : content.ways) content.routes.push_back(route(content.job.house, way.path.gaps, way.path.spaces));
+    content.routes.resize(content.ways.size());
+    for (std::size_t i = 0; i < content.ways.size(); ++i) {
+        const EntryPath& way = content.ways[i].path;
+        if (i < drawn_ways || i + 1 == command.way) content.routes[i] = route(content.job.house, way.gaps, way.spaces);
+    }
     return content;
 }
 
@@ -83,15 +89,10 @@ void export_house(const std::string& job_file, const std::string& file, const Ru
     }
     std::filesystem::path colors = path;
     colors.replace_extension(".mtl");
-    std::error_code error;
-    const bool colors_were_there = std::filesystem::exists(colors, error);
-    write_whole_file(colors, colors.string(), mtl_text(job.house.parts));
-    try {
-        write_whole_file(path, file, obj_text(job.house.parts, job.survey, name, colors.filename().string()));
-    } catch (...) {
-        if (!colors_were_there) std::filesystem::remove(colors, error);
-        throw;
-    }
+    const std::string mtl = mtl_text(job.house.parts),
+                      obj = obj_text(job.house.parts, job.survey, name, colors.filename().string());
+    const std::array<WholeFile, 2> both{{{path, file, obj}, {colors, colors.string(), mtl}}};
+    write_whole_files(both);
 }
 
 }  // namespace seamward

@@ -24,8 +24,8 @@ struct PictureCommand {
 struct PictureContent {
     Job job;
     std::string heading;
-    std::vector<RankedPath> ways;            ///< best first
-    std::vector<std::vector<Point>> routes;  ///< one for each way, through the house's air
+    std::vector<RankedPath> ways;            ///< all of them, best first, 100 at most
+    std::vector<std::vector<Point>> routes;  ///< one for each way, through the house's air; empty for those that are not drawn
     bool more_ways = false;                  ///< there are more than these
     std::string animals;                     ///< "house mouse or bat": whose ways they are; empty: everyone's
     std::optional<GapIndex> closeup;

@@ -39,6 +39,7 @@ std::string trace_answer(const Job& job, const TraceSettings& settings, const Tr
     }
     json.end_array().key("notes").begin_array();
     for (const std::string& remark : remarks_on(job, settings)) json.value(remark);
+    if (const auto widths = remark_on_widths(job.survey, trace)) json.value(*widths);
     json.end_array().end_object();
     return json.text();
 }

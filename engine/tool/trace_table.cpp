@@ -27,10 +27,10 @@ std::string counted(std::size_t n, const std::string& one, const std::string& ma
     return std::to_string(n) + ' ' + (n == 1 ? one : many);
 }
 
-/// `joint under the weep screed, 3/64 in assumed, one of 2, smallest, stays open: vent`
+/// `joint under the weep screed, 3/64 in not measured, one of 2, smallest, stays open: vent`
 std::string gap_text(const Gap& gap, bool smallest) {
     std::string text = gap.label() + ", " + inches_text(clear_width(gap.shape));
-    if (gap.evidence.how == Evidence::How::assumed) text += " assumed";
+    if (gap.evidence.how == Evidence::How::assumed) text += " not measured";
     if (gap.count > 1) text += ", one of " + std::to_string(gap.count);
     if (smallest) text += ", smallest";
     if (serves_as_opening(gap.duty))
@@ -117,6 +117,21 @@ void print_pests(const std::vector<Pest>& pests, const Console& console) {
     }
 }
 
+/// Animals that get into no room may yet get under the roof or under the floor.
+void print_hollow_spaces(const Survey& survey, const TraceSettings& settings, const Console& console) {
+    constexpr std::size_t most = 3;
+    std::vector<std::string> options;
+    for (const Space& space : survey.spaces) {
+        const bool hollow = space.id.find("attic") != std::string::npos || space.id.find("crawl") != std::string::npos;
+        if (space.kind == SpaceKind::cavity && !space.source && hollow && options.size() < most)
+            options.push_back("--to " + space.id);
+    }
+    if (options.empty() || !settings.to.empty()) return;
+    std::string text = "Ways that end under the roof or under the floor are asked for with ";
+    for (std::size_t i = 0; i < options.size(); ++i) text += (i == 0 ? "" : ", ") + options[i];
+    print_hanging("", text + '.', console);
+}
+
 /// The table's columns, as wide as what stands in them.
 class TablePrinter {
 public:
@@ -148,7 +163,8 @@ public:
         }
     }
 
-    void print_rooms(const std::vector<std::vector<std::size_t>>& rooms_open) const {
+    void print_rooms(const std::vector<std::vector<std::size_t>>& rooms_open,
+                     const std::vector<std::optional<SharedAir>>& shared) const {
         if (trace_.rooms.empty()) return;
         console_.out << '\n'
                      << console_.bold("Rooms by their widest way in" +
@@ -162,7 +178,7 @@ public:
             const RoomPinch& room = trace_.rooms[i];
             std::string lead = std::string(indent(), ' ') + padded(survey_[room.space].label(), room_width_) + "  ";
             if (!room.pinch) {
-                console_.out << lead << "no way in listed\n";
+                print_hanging(lead, "no way in listed" + shared_text("; ", shared[i]), console_);
                 continue;
             }
             lead += padded(inches_text(*room.pinch), 10) + "  " + padded(millimeters_text(*room.pinch), 9) + "  ";
@@ -170,6 +186,7 @@ public:
             if (room.maybe)
                 open = "perhaps, if widths are larger by their plus-minus" + (open.empty() ? "" : "; for certain " + open);
             if (open.empty() && !pests_.empty()) open = "none of these animals";
+            open += shared_text(open.empty() ? "" : "; ", shared[i]);
             if (open.empty()) console_.out << lead.substr(0, lead.find_last_not_of(' ') + 1) << '\n';
             print_hanging(lead, open, console_);
         }
@@ -177,6 +194,12 @@ public:
 
 private:
     [[nodiscard]] std::size_t indent() const { return rank_width_ + 2; }
+
+    /// `open to kitchen (36 in)`: whatever is in there is in here too.
+    [[nodiscard]] std::string shared_text(const std::string& before, const std::optional<SharedAir>& shared) const {
+        if (!shared) return "";
+        return before + "open to " + survey_[shared->with].label() + " (" + inches_text(shared->width) + ')';
+    }
 
     [[nodiscard]] static std::string hand_check(const RankedPath& ranked) {
         return field_check(ranked.pinch, shipped_gauges().rows);
@@ -214,20 +237,27 @@ void print_trace_table(const Job& job, const std::string& heading, const TraceSe
     for (const Pest& pest : settings.pests) asked += (asked.empty() ? "" : " or ") + pest.name;
     if (!asked.empty()) print_hanging("", "Only ways open to: " + asked + ".", console);
     console.out << '\n';
-    const std::vector<std::string> remarks = remarks_on(job, settings);
+    std::vector<std::string> remarks = remarks_on(job, settings);
+    if (const auto widths = remark_on_widths(survey, trace)) remarks.push_back(*widths);
     for (const std::string& remark : remarks) print_hanging("Check: ", remark, console);
     if (!remarks.empty()) console.out << '\n';
 
     const std::vector<Pest> pests = pests_of(job, settings);
     const TablePrinter printer(survey, trace, pests, console);
+    const std::vector<std::size_t> kept_out = pests_kept_out(survey, settings.to, pests);
     if (trace.paths.empty()) {
         console.out << "No way in" << (asked.empty() ? "" : " for " + asked) << ", as far as this survey goes.\n";
     } else {
         printer.print_paths();
         const bool more = trace.paths.size() == settings.top;
         if (more) print_hanging("", "There may be more: --top K shows K of them, --to SPACE those into one space.", console);
-        printer.print_rooms(rooms_open_to(survey, settings.to, trace.rooms, pests));
+        printer.print_rooms(rooms_open_to(survey, settings.to, trace.rooms, pests), shared_air(survey, settings, trace.rooms));
+        if (!kept_out.empty()) {
+            console.out << '\n';
+            print_hanging("", names_of(pests, kept_out) + ": no way in, as far as this survey goes.", console);
+        }
     }
+    if (!kept_out.empty() || trace.paths.empty()) print_hollow_spaces(survey, settings, console);
     print_pests(pests, console);
 }
 

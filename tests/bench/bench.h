@@ -28,5 +28,6 @@ void require(bool holds, const std::string& what);
 [[nodiscard]] std::vector<Row> bench_ranked_paths();
 [[nodiscard]] std::vector<Row> bench_reading();
 [[nodiscard]] std::vector<Row> bench_houses();
+[[nodiscard]] std::vector<Row> bench_cuts();
 
 }  // namespace seamward::bench

@@ -36,7 +36,7 @@ int main(int argc, char** argv) try {
     json.begin_object().key("benchmarks").begin_array();
     std::printf("%-44s %12s %12s %8s\n", "name", "ours [s]", "peer [s]", "ratio");
     for (auto* bench : {&seamward::bench::bench_pinches, &seamward::bench::bench_ranked_paths, &seamward::bench::bench_reading,
-                        &seamward::bench::bench_houses}) {
+                        &seamward::bench::bench_houses, &seamward::bench::bench_cuts}) {
         for (const Row& row : bench()) {
             std::printf("%-44s %12.6f %12.6f %8.1f  %s\n", row.name.c_str(), row.ours, row.peer, row.ratio(), row.note.c_str());
             std::fflush(stdout);

@@ -178,18 +178,147 @@ TEST(GaugeTableFault, RowsOutOfOrder) {
     }
 }
 
-TEST(ReadTreatments, ReadsWhatTheyLeave) {
-    const std::string text =
-        "catalog: treatments\n" + std::string(head) +
-        "treatments:\n  - {id: bead, name: bead, leaves: nothing, gnawed: true, source: book}\n  - {id: mesh, name: mesh, "
-        "leaves: mesh, gnawed: false, source: book}\n";
-    const Table<Treatment> table = read_treatments(text, "t");
-    ASSERT_EQ(table.rows.size(), 2U);
-    EXPECT_EQ(table.rows[0].leaves, Treatment::Leaves::nothing);
-    EXPECT_EQ(table.rows[1].leaves, Treatment::Leaves::mesh);
-    const MarkedText marked(replaced(text, "leaves: mesh", "leaves: ^holes"));
-    EXPECT_TRUE(only_fault(faults_of([&] { (void)read_treatments(marked.text, "t"); }), marked.places.at(0),
-                           "unknown leaves \"holes\"", "nothing, mesh"));
+constexpr std::string_view bead = R"(  - id: bead
+    name: "a bead"
+    leaves: nothing
+    gnawed: true
+    source: book
+    movement: 25 %
+    fits: {shapes: [slot, ring], sides: [inside], widths: {from: 1 mm, to: 6 mm}, around: 50 mm, depth: 12 mm, only_on: [brick],
+           not_on: [wood], duties: [none, operable], features: [outlet], not_at: [switch]}
+    takes: [{material: sealant, as: bead}, {material: wool, as: fill, depth: 25 mm},
+            {material: screw, as: along, overlap: 1 in, step: 1 in, every: 6 in}]
+    work: {setup: 3 min, piece: 1 min, meter: 1 h 30 min}
+    access: {reach: 2 m, ladder: 8 min, attic: 12 min, ladder_caution: {text: "a ladder", source: book},
+             attic_caution: {text: "hot", source: memory}}
+    steps: ["clean it", "close it"]
+    conditions: "dry"
+    drying: {rain: 4 h, paint: 24 h}
+    shelf_life: "a year"
+    finish: "smooth"
+    colors: "white"
+    tools: [gun]
+    protection: [gloves, glasses]
+    cautions: [{text: "sticky", source: book}]
+    owner: true
+    sources: [book, memory]
+)";
+constexpr std::string_view screen = R"(  - id: mesh-16
+    name: "a screen"
+    leaves: mesh
+    opening: 1.31 mm
+    gnawed: true
+    source: book
+    unstated: 300 mm
+    fits: {shapes: [mesh], sides: [outside], widths: {from: 0 mm, to: 100 mm}}
+    takes: []
+    work: {setup: 1 min}
+    steps: ["cover it"]
+    owner: false
+    sources: [book]
+)";
+
+std::string treatments_with(std::string_view rows) {
+    return "catalog: treatments\n" + std::string(head) + "treatments:\n" + std::string(rows);
+}
+
+TEST(ReadTreatments, ReadsEveryKey) {
+    const Table<Treatment> table = read_treatments(treatments_with(bead), "t");
+    ASSERT_EQ(table.rows.size(), 1U);
+    const Treatment& row = table.rows[0];
+    EXPECT_EQ(row.id, "bead");
+    EXPECT_EQ(row.name, "a bead");
+    EXPECT_EQ(row.leaves, Treatment::Leaves::nothing);
+    EXPECT_TRUE(row.gnawed);
+    EXPECT_EQ(row.source, "book");
+    EXPECT_EQ(row.movement, 0.25);
+    EXPECT_EQ(row.fits.shapes, (std::array<bool, 4>{true, false, true, false}));
+    EXPECT_EQ(row.fits.sides, (std::array<bool, 3>{false, true, false}));
+    EXPECT_EQ(row.fits.from, 0.001);
+    EXPECT_EQ(row.fits.to, 0.006);
+    EXPECT_EQ(row.fits.around, 0.05);
+    EXPECT_EQ(row.fits.depth, 0.012);
+    EXPECT_EQ(row.fits.only_on, std::vector<std::string>{"brick"});
+    EXPECT_EQ(row.fits.not_on, std::vector<std::string>{"wood"});
+    EXPECT_EQ(row.fits.duties, (std::vector<Duty>{Duty::none, Duty::operable}));
+    EXPECT_EQ(row.fits.features, std::vector<std::string>{"outlet"});
+    EXPECT_EQ(row.fits.not_at, std::vector<std::string>{"switch"});
+    ASSERT_EQ(row.takes.size(), 3U);
+    EXPECT_EQ(row.takes[1].material, "wool");
+    EXPECT_EQ(row.takes[1].as, Take::As::fill);
+    EXPECT_EQ(row.takes[1].depth, 0.025);
+    EXPECT_EQ(row.takes[2].every, 0.1524);
+    EXPECT_EQ(row.takes[2].overlap, 0.0254);
+}
+
+TEST(ReadTreatments, ReadsTheWork) {
+    const Table<Treatment> table = read_treatments(treatments_with(bead), "t");
+    const Treatment& row = table.rows.at(0);
+    EXPECT_EQ(row.work.setup, 3);
+    EXPECT_EQ(row.work.meter, 90);
+    EXPECT_EQ(row.access.reach, 2);
+    EXPECT_EQ(row.access.ladder, 8);
+    EXPECT_EQ(row.access.attic, 12);
+    EXPECT_EQ(row.access.ladder_caution.text, "a ladder");
+    EXPECT_EQ(row.access.attic_caution.source, "memory");
+    EXPECT_EQ(row.rain, 240);
+    EXPECT_EQ(row.paint, 1440);
+    EXPECT_EQ(row.steps, (std::vector<std::string>{"clean it", "close it"}));
+    EXPECT_EQ(row.tools, std::vector<std::string>{"gun"});
+    EXPECT_EQ(row.protection.size(), 2U);
+    EXPECT_EQ(row.cautions.at(0).text, "sticky");
+    EXPECT_EQ(row.conditions + row.shelf_life + row.finish + row.colors, "drya yearsmoothwhite");
+    EXPECT_TRUE(row.owner);
+    EXPECT_EQ(row.sources.size(), 2U);
+}
+
+TEST(ReadTreatments, ReadsWhatMeshesLeave) {
+    const Treatment row = read_treatments(treatments_with(screen), "t").rows.at(0);
+    EXPECT_EQ(row.leaves, Treatment::Leaves::mesh);
+    EXPECT_EQ(row.opening, 0.00131);
+    EXPECT_EQ(row.unstated, 0.3);
+}
+
+/// Changes one thing in a table that is right; the caret in the new text is where the only fault must stand.
+void expect_treatment_fault(std::string_view row, std::string_view from, std::string_view to, std::string_view what,
+                            std::string_view mend) {
+    const MarkedText marked(replaced(treatments_with(row), from, to));
+    const auto faults = faults_of([&] { (void)read_treatments(marked.text, "t"); });
+    EXPECT_TRUE(only_fault(faults, marked.places.at(0), what, mend)) << to;
+}
+
+TEST(TreatmentTableFault, UnknownWords) {
+    expect_treatment_fault(screen, "leaves: mesh", "leaves: ^holes", "unknown leaves \"holes\"", "nothing, mesh");
+    expect_treatment_fault(bead, "[slot, ring]", "[^slit, ring]", "unknown shape \"slit\"", "did you mean slot?");
+    expect_treatment_fault(bead, "[inside]", "[^indoors]", "unknown side \"indoors\"", "outside, inside, attic");
+    expect_treatment_fault(bead, "operable]", "^moving]", "unknown duty \"moving\"", "");
+    expect_treatment_fault(bead, "as: bead", "as: ^beed", "unknown as \"beed\"", "did you mean bead?");
+    expect_treatment_fault(bead, "    tools:", "    ^tolls:", "unknown key \"tolls\"", "did you mean tools?");
+    expect_treatment_fault(bead, "\"sticky\", source: book", "\"sticky\", source: ^bok", "unknown source", "did you mean book?");
+}
+
+TEST(TreatmentTableFault, SizesAndTimes) {
+    expect_treatment_fault(bead, "setup: 3 min", "setup: ^3", "setup", "min");
+    expect_treatment_fault(bead, "{from: 1 mm, to: 6 mm}", "^{from: 7 mm, to: 6 mm}", "end before they begin", "smaller");
+    expect_treatment_fault(bead, "fill, depth: 25 mm", "fill, depth: ^0 mm", "depth must be more than 0", "");
+    expect_treatment_fault(bead, "as: bead}", "as: bead, depth: ^1 mm}", "says nothing of as: bead", "remove");
+    expect_treatment_fault(bead, "{material: wool, as: fill, depth: 25 mm}", "^{material: wool, as: fill}", "has no depth",
+                           "add");
+    expect_treatment_fault(bead, "    movement:", "    opening: ^1 mm\n    movement:", "only a mesh leaves an opening", "mesh");
+}
+
+TEST(TreatmentTableFault, MeshesOfUnknownArea) {
+    const std::string text = replaced(treatments_with(screen), "    unstated: 300 mm\n", "");
+    const auto faults = faults_of([&] { (void)read_treatments(text, "t"); });
+    ASSERT_EQ(faults.size(), 1U) << listing(faults);
+    EXPECT_NE(faults[0].mend.find("unstated"), std::string::npos);
+}
+
+TEST(TreatmentTableFault, MissingKeys) {
+    for (const char* key : {"leaves", "gnawed", "fits", "takes", "work", "steps", "owner", "sources"}) {
+        const std::string text = replaced(treatments_with(screen), "    " + std::string(key) + ":", "    #");
+        EXPECT_FALSE(faults_of([&] { (void)read_treatments(text, "t"); }).empty()) << key;
+    }
 }
 
 }  // namespace

@@ -164,6 +164,25 @@ TEST(WriteWholeFile, NothingIsHalfWritten) {
     EXPECT_EQ(files_in(folder.path()), 1U);
 }
 
+/// Of files that belong together none is replaced when one of them cannot be written.
+TEST(WriteWholeFile, FilesThatBelongTogetherAreReplacedTogether) {
+    const ScratchFolder folder;
+    const fs::path a = folder.path() / "a", b = folder.path() / "b";
+    const std::array<WholeFile, 2> files{{{a, "a", "new a"}, {b, "b", "new b"}}};
+    write_whole_files(files);
+    EXPECT_EQ(content(a) + content(b), "new anew b");
+    for (const auto& [good, bad] : {std::pair{a, b}, std::pair{b, a}}) {
+        fs::remove(bad);
+        fs::create_directory(bad);
+        folder.write(good.filename().string(), "old");
+        EXPECT_TRUE(only_fault(faults_of([&] { write_whole_files(files); }), {0, 0}, "is a folder", ""));
+        EXPECT_EQ(content(good), "old");
+        EXPECT_EQ(files_in(folder.path()), 2U);
+        fs::remove(bad);
+        folder.write(bad.filename().string(), "old");
+    }
+}
+
 /// A file of the same name that another process of the same number left is not touched.
 TEST(WriteWholeFile, LeavesLeftoversOfOthersAlone) {
     const ScratchFolder folder;

@@ -174,11 +174,12 @@ TEST(DescriptionFault, Roof) {
     const std::string roof = "roof: {shape: hip, pitch: 4/12}";
     expect_fault(roof, "roof: ^{shape: hip}", "roof has no pitch", "add pitch: ...");
     expect_fault(roof, "roof: {shape: ^hipped, pitch: 4/12}", "unknown shape \"hipped\"", "hip");
-    for (const char* pitch :
-         {"0.3", "4/0", "4/-12", "1/51", "3.1/1", "1 deg", "72 deg", "18 degrees", "nan deg", "inf/1", "4/12/1", "-4/12"})
+    for (const char* pitch : {"0.3", "4/0", "4/-12", "1/51", "3.1/1", "1 deg", "72 deg", "90 deg", "198 deg", "-162 deg",
+                              "18 degrees", "nan deg", "inf/1", "4/12/1", "-4/12"})
         expect_fault(roof, "roof: {pitch: ^" + std::string(pitch) + "}", "pitch is no slope between 1/50 and 3/1",
                      "write pitch: 4/12");
     expect_fault(roof, "roof: ^{pitch: 4/12, overhang: 40 mm}", "overhang is between 50 mm and 3 m", "");
+    expect_fault(roof, "roof: ^{pitch: 4/12, rake: 3.1 m}", "rake is between 0 and 3 m", "");
     expect_fault(roof, "roof: ^{pitch: 4/12, shape: gable}", "roof has no gables", "add gables: ...");
     expect_fault(roof, "roof: {pitch: 4/12, shape: gable, gables: ^[]}", "gables is empty", "or write shape: hip");
     expect_fault(roof, "roof: {pitch: 4/12, shape: gable, gables: [^est-wall]}", "unknown wall \"est-wall\"", "east-wall");

@@ -144,7 +144,7 @@ TEST_P(EveryFeature, MakesGapsAsWideAsStated) {
         }
     }
     // Listed in the table so that surveys can be checked against it; the program refuses to draw them, and says so.
-    static const std::set<std::string> not_drawn{"fireplace-damper", "window-frame-crack"};
+    static const std::set<std::string> not_drawn{"chimney-cap", "fireplace-damper", "window-frame-crack"};
     EXPECT_EQ(made.empty(), not_drawn.contains(feature.id)) << "on neither house:\n" << faults;
     if (not_drawn.contains(feature.id)) {
         EXPECT_NE(faults.find("list it in the job"), std::string::npos) << faults;

@@ -183,7 +183,7 @@ TEST(ReadDescription, FeaturesLeaveSizesToTheCatalog) {
     EXPECT_EQ(bare.story, 0U);
     for (const FeatureDescription::Sizes& gap : bare.gaps) {
         EXPECT_FALSE(gap.left_out || gap.width || gap.around || gap.length || gap.size);
-        EXPECT_EQ(gap.evidence.how, Evidence::How::modeled);
+        EXPECT_EQ(gap.evidence.how, Evidence::How::assumed) << "the catalog's width";
         EXPECT_EQ(gap.evidence.plus_minus, 0);
         EXPECT_TRUE(!gap.closing.cost && gap.closing.never.empty());
     }

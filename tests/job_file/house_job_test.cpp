@@ -142,8 +142,11 @@ TEST_F(HouseJob, AMeasurementChangesWhatItSaysAndNothingElse) {
     std::get<Slot>(change("sweep").shape).width = 0.002;
     std::get<Ring>(change("bibb").shape).width = 0.005;
     change("bibb").evidence = {Evidence::How::measured, 0.0003};
+    // A starting value of the catalog was assumed; what is typed in its place no longer is.
     change("screed-drain-holes").shape = Hole{0.004};
+    change("screed-drain-holes").evidence.how = Evidence::How::unstated;
     std::get<Mesh>(change("vents").shape).opening = 0.003;
+    change("vents").evidence.how = Evidence::How::unstated;
     change("hatch").evidence = {Evidence::How::measured, 0};
     change("screed-joint").duty = Duty::relief;
     change("sink").closing = {Money{1250}, ""};

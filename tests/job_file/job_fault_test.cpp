@@ -41,6 +41,13 @@ TEST(JobFault, FormatVersion) {
     expect_fault("^spaces: []\n", "job file has no seamward", "add seamward");
 }
 
+TEST(JobFault, AHouseFileInThePlaceOfAJob) {
+    expect_fault("name: x\n^seamward-house: 1\noutline: []\nrooms: []\n",
+                 "this file describes a house; what is asked for is a job",
+                 "write a job file of two lines, seamward: 1 and house: job.yaml, and give that");
+    expect_fault("seamward: 1\n^seamward-house: 1\n", "unknown key \"seamward-house\" in job file", "");
+}
+
 TEST(JobFault, KeysOfTheFile) {
     expect_fault("seamward: 1\n^space: []\n", "unknown key \"space\" in job file", "did you mean spaces?");
     expect_fault("seamward: 1\n^Gaps: []\n", "unknown key \"Gaps\" in job file", "did you mean gaps?");

@@ -49,5 +49,22 @@ TEST(Export, SaysWhatIsWrongAndLeavesNothing) {
     EXPECT_TRUE(std::filesystem::is_empty(folder.path()));
 }
 
+/// A pair of which only one can be written stays as it was.
+TEST(Export, LeavesNoMixedPair) {
+    const ScratchFolder folder;
+    std::filesystem::create_directory(folder.path() / "house.obj");
+    folder.write("house.mtl", "old");
+    const Ran ran = run_export(mock_up, folder.path() / "house.obj");
+    EXPECT_EQ(ran.exit_code, 1);
+    EXPECT_NE(ran.err.find("is a folder"), std::string::npos) << ran.err;
+    EXPECT_EQ(read_file(folder.path() / "house.mtl", "house.mtl", 1 << 20), "old");
+    std::filesystem::remove(folder.path() / "house.obj");
+    std::filesystem::remove(folder.path() / "house.mtl");
+    std::filesystem::create_directory(folder.path() / "house.mtl");
+    folder.write("house.obj", "old");
+    EXPECT_EQ(run_export(mock_up, folder.path() / "house.obj").exit_code, 1);
+    EXPECT_EQ(read_file(folder.path() / "house.obj", "house.obj", 1 << 20), "old");
+}
+
 }  // namespace
 }  // namespace seamward::test

@@ -69,7 +69,7 @@ House box_house() {
                            {"attic", "attic", SpaceKind::cavity},
                            {"kitchen", "kitchen", SpaceKind::living}};
     house.middles.resize(4);
-    house.middles[3] = {{{0, 0, 1.2}}, {{{-4, -3}, {4, -3}, {4, 3}, {-4, 3}}, {}}};
+    house.middles[3] = {{{0, 0, 0.12}}, {{{-4, -3}, {4, -3}, {4, 3}, {-4, 3}}, {}}};
     add_part(house, "ground", "soil", Layer::ground, {-9, -8, -1}, {9, 8, -0.2});
     add_part(house, "slab", "concrete", Layer::foundation, {-4.2, -3.2, -0.4}, {4.2, 3.2, 0});
     add_walls(house);

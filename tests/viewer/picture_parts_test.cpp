@@ -252,7 +252,10 @@ TEST(WayThroughGap, LeadsInward) {
 TEST(Story, NamesTheRoomsOfTheWaysWhereThereAreMany) {
     House house = box_house();
     const HouseFrame frame = house_frame(house);
-    const auto rooms = [&](std::span<const DrawnPath> paths) { return story_of_way(house, frame, paths, {}, {}).rooms.size(); };
+    const std::vector<std::size_t> both{0, 1};
+    const auto rooms = [&](std::span<const DrawnPath> paths) {
+        return story_of_way(house, frame, paths, std::span(both).first(paths.size()), {}, {}).rooms.size();
+    };
     const auto add_rooms = [&](std::size_t count) {
         for (std::size_t i = 0; i < count; ++i) {
             house.survey.spaces.push_back({"room", "room", SpaceKind::living});
@@ -276,7 +279,8 @@ TEST(ViewOfWay, FacesWhereTheWayComesFrom) {
     const HouseFrame frame = house_frame(house);
     const DrawnPath path = way_through(house, {0, 1, 2});
     const std::vector<Point> line = line_of_way(house, frame, path);
-    const OrbitCamera camera = view_of_way(house, frame, &path.way.path, line);
+    const auto fit = [&](const OrbitCamera& eye) { return fitted(eye, frame.house, 1.4, 0.8); };
+    const OrbitCamera camera = view_of_way(house, frame, &path.way, line, fit);
     EXPECT_LT(std::sin(camera.azimuth), -0.6);  // from the south, a bit aside
     EXPECT_GT(std::abs(std::cos(camera.azimuth)), 0.3);
     std::vector<Point> corners;

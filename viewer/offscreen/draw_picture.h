@@ -38,7 +38,7 @@ struct PictureRequest {
 
     std::filesystem::path file;  ///< ends in .png; replaced when it is there
     int width = 1600, height = 1100;
-    std::size_t rank = 1;             ///< which of the paths is shown, from 1; the others are drawn thin
+    std::size_t rank = 1;             ///< which of the paths is shown, from 1; the five best others are drawn thin
     bool more_ways = false;           ///< there are more ways in than those given
     std::string animals;              ///< whose ways these are, for people: "house mouse"; empty: anything's
     std::optional<View> view;         ///< nothing: from where the shown way comes

@@ -25,6 +25,8 @@ constexpr double led_on = 0.9;       ///< meters outdoors before the first gap
 constexpr double led_in = 0.6;       ///< meters into the room behind the last gap
 constexpr double tube_radius = 2.9;  ///< units of the picture at the middle of the house
 constexpr double thin_radius = 1.5;
+constexpr double roof_line_radius = 0.85;
+const QColor roof_ink{0x6d, 0x4a, 0x3c};
 constexpr double dash_length = 10;
 constexpr double head_size = 20;  ///< of an arrowhead, likewise
 constexpr double head_radius = 8.2;
@@ -263,6 +265,12 @@ void add_way(ColoredTriangles& all, const std::vector<Point>& line, std::span<co
                  (head_radius + 1.3 * rim) * one),
             lettering::light_paper, Side::far, to_eye);
     }
+}
+
+void add_roof_lines(ColoredTriangles& all, std::span<const std::vector<Point>> lines, const Sight& sight, double unit) {
+    if (lines.empty()) return;
+    const double one = sight.pixel(sight.camera().distance) * unit;
+    add(all, tubes(lines, roof_line_radius * one), roof_ink, Side::near, sight.forward() * -1);
 }
 
 void add_thin_ways(ColoredTriangles& all, std::span<const std::vector<Point>> lines, const Sight& sight, double unit) {

@@ -34,6 +34,9 @@ namespace seamward::viewer {
 void add_way(ColoredTriangles& all, const std::vector<Point>& line, std::span<const Point> marks, const Sight& sight,
              double unit);
 
+/// Adds the lines of a roof: crisp and thin.
+void add_roof_lines(ColoredTriangles& all, std::span<const std::vector<Point>> lines, const Sight& sight, double unit);
+
 /// Adds other ways: thin dashes.
 void add_thin_ways(ColoredTriangles& all, std::span<const std::vector<Point>> lines, const Sight& sight, double unit);
 

@@ -4,7 +4,9 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <map>
 #include <numeric>
+#include <set>
 
 #include "layers/palette.h"
 #include "offscreen/material_color.h"
@@ -135,6 +137,34 @@ private:
     std::vector<const MiddleSurface*> rooms_;
 };
 
+/// The borders of those faces of a solid that slope and look up: around the faces counterclockwise seen from above, around holes
+/// clockwise.
+std::vector<std::vector<Point>> borders_of_slope(const TriangleMesh& mesh) {
+    constexpr double level = 0.9995;
+    std::map<std::uint32_t, std::uint32_t> next;
+    std::set<std::pair<std::uint32_t, std::uint32_t>> edges;
+    for (const auto& [a, b, c] : mesh.triangles) {
+        const Vector across = cross(mesh.points[b] - mesh.points[a], mesh.points[c] - mesh.points[a]);
+        if (!(across.z > 0.05 * length(across)) || across.z > level * length(across)) continue;
+        edges.insert({{a, b}, {b, c}, {c, a}});
+    }
+    for (const auto& [from, to] : edges) {
+        if (!edges.contains({to, from})) next[from] = to;
+    }
+    std::vector<std::vector<Point>> borders;
+    while (!next.empty()) {
+        std::vector<Point> border;
+        for (auto at = next.begin(); at != next.end();) {
+            border.push_back(mesh.points[at->first]);
+            const std::uint32_t to = at->second;
+            next.erase(at);
+            at = next.find(to);
+        }
+        borders.push_back(std::move(border));
+    }
+    return borders;
+}
+
 Point middle_of(const Box& box) {
     return {(box.low.x + box.high.x) / 2, (box.low.y + box.high.y) / 2, (box.low.z + box.high.z) / 2};
 }
@@ -209,6 +239,38 @@ HouseGroups house_groups(const House& house, const HouseFrame& frame, Vector to_
     HouseGroups data;
     for (std::size_t i = 0; i < group_count; ++i) data.at(i) = groups.at(i).data();
     return data;
+}
+
+std::vector<std::vector<Point>> roof_lines(const House& house, const HouseFrame& frame) {
+    std::vector<std::vector<Point>> lines;
+    std::set<std::array<std::int64_t, 6>> known;  // planes meet in the same line
+    const auto is_new = [&](const Point& from, const Point& to) {
+        const auto key = [](const Point& a, const Point& b) {
+            constexpr double fine = 500;  // to the meter
+            std::array<std::int64_t, 6> all{};
+            std::ranges::transform(std::array{a.x, a.y, a.z, b.x, b.y, b.z}, all.begin(),
+                                   [](double value) { return std::llround(value * fine); });
+            return all;
+        };
+        return known.insert(std::min(key(from, to), key(to, from))).second;
+    };
+    for (const Part& part : house.parts) {
+        if (part.layer != Layer::roof) continue;
+        for (const std::vector<Point>& border : borders_of_slope(part.mesh)) {
+            double turned = 0;
+            for (std::size_t i = 0; i < border.size(); ++i) {
+                const Point& next = border[i + 1 < border.size() ? i + 1 : 0];
+                turned += border[i].x * next.y - border[i].y * next.x;
+            }
+            if (!(turned > 0)) continue;  // around a hole
+            for (std::size_t i = 0; i < border.size(); ++i) {
+                const Point& from = border[i];
+                const Point& to = border[i + 1 < border.size() ? i + 1 : 0];
+                if (is_new(from, to)) lines.push_back({frame.to_scene(from), frame.to_scene(to)});
+            }
+        }
+    }
+    return lines;
 }
 
 void add_gap_faces(ColoredTriangles& all, const House& house, const HouseFrame& frame, GapIndex gap, Vector lit_from) {

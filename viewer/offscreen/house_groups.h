@@ -41,6 +41,10 @@ using HouseGroups = std::array<vtkSmartPointer<vtkPolyData>, group_count>;
 /// toward the eye. O(triangles).
 [[nodiscard]] HouseGroups house_groups(const House& house, const HouseFrame& frame, Vector to_eye);
 
+/// The ridges, hips, valleys, eaves and rakes of a sloping roof: the borders of its planes, each once; scene. Openings in a plane
+/// have none. O(triangles of the roof).
+[[nodiscard]] std::vector<std::vector<Point>> roof_lines(const House& house, const HouseFrame& frame);
+
 /// Adds the faces that bound a gap, in the color of the smallest gap, to be seen from behind as well, lit from there; none when
 /// the gap has no solids.
 void add_gap_faces(ColoredTriangles& all, const House& house, const HouseFrame& frame, GapIndex gap, Vector lit_from);

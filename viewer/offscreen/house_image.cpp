@@ -37,22 +37,28 @@ constexpr Looks whole_house{{{1.0F, 0.45F, 1.0F},
                              {0.44F, 0.70F, 0.2F}}};
 /// Of a house that is cut, and of the faces of the cut:
 constexpr GroupLook cut_open{1, 0.6F, 1}, cut_face{1, 0, 1};
+constexpr GroupLook roof_line{0.85F, 0, 0.8F};
 /// Among what is faded; null: stays.
 constexpr std::array<const char*, group_count> names{nullptr,      nullptr, "framing", "ceilings", "near doors and windows",
                                                      "near walls", "roof"};
 
 std::size_t position(Group group) { return static_cast<std::size_t>(group); }
 
-/// Whether a layer is nearer than a place where the picture shows that place.
-bool hides(const DrawnLayer& layer, const Point& at, const Sight& sight, int fine) {
+/// How much the layers that are nearer than a place let through where the picture shows it.
+double seen_through(std::span<const BlendLayer> layers, const Point& at, const Sight& sight, int fine) {
     constexpr double thick = 0.05;  // meters: what lies in a part's face is not behind it
     const auto shown = sight.camera().shown_at(at, sight.width(), sight.height());
-    if (layer.empty() || !shown || shown->x < 0 || shown->y < 0 || shown->x >= sight.width() || shown->y >= sight.height())
-        return false;
+    if (!shown || shown->x < 0 || shown->y < 0 || shown->x >= sight.width() || shown->y >= sight.height()) return 0;
     const auto column = static_cast<std::size_t>(shown->x) * static_cast<std::size_t>(fine);
     const auto row = static_cast<std::size_t>(sight.height() - 1 - static_cast<int>(shown->y)) * static_cast<std::size_t>(fine);
-    const double depth = static_cast<double>(layer.depth()[row * static_cast<std::size_t>(sight.width() * fine) + column]);
-    return depth < 1 && sight.away(depth) < sight.away(at) - thick;
+    double share = 1;
+    for (const BlendLayer& layer : layers) {
+        if (layer.drawn.empty()) continue;
+        const float* const depths = layer.drawn.depth();
+        const double depth = static_cast<double>(depths[row * static_cast<std::size_t>(sight.width() * fine) + column]);
+        if (depth < 1 && sight.away(depth) < sight.away(at) - thick) share *= 1 - static_cast<double>(layer.opacity);
+    }
+    return share;
 }
 
 Looks looks_of(bool closeup) {
@@ -90,6 +96,23 @@ double ground_reach(vtkPolyData& ground, const Box& house) {
         most_ground);
 }
 
+/// Takes away what of a layer lies under the ground, which does not hide it where it ends softly.
+void hide_under(const DrawnLayer& ground, BlendLayer& layer, const Sight& sight, int fine) {
+    if (ground.empty() || layer.drawn.empty() || layer.cover.empty()) return;
+    const auto width = static_cast<std::size_t>(sight.width());
+    const auto height = static_cast<std::size_t>(sight.height());
+    const auto each = static_cast<std::size_t>(fine);
+    for (std::size_t i = 0; i < width * height; ++i) {
+        bool under = true;  // in all of the pixel: at the foot of a wall the ground begins within one
+        for (std::size_t sample = 0; sample < each * each && under; ++sample) {
+            const std::size_t row = (height - 1 - i / width) * each + sample / each;
+            const std::size_t at = row * width * each + i % width * each + sample % each;
+            under = ground.depth()[at] < layer.drawn.depth()[at];
+        }
+        if (under) layer.cover[i] = 0;
+    }
+}
+
 /// The house's shadow on the ground, which ends some meters off.
 void shade_ground(std::vector<BlendLayer>& layers, const HouseGroups& groups, const HouseFrame& frame, const Sight& sight,
                   int fine) {
@@ -101,6 +124,7 @@ void shade_ground(std::vector<BlendLayer>& layers, const HouseGroups& groups, co
     for (std::size_t i = 0; i < light.size(); ++i) ground.light[i] *= light[i];
     for (const Group group : {Group::ground, Group::solid, Group::cladding})
         layers[position(group)].cover = nearness(layers[position(group)].drawn, frame.house, reach, sight, fine);
+    hide_under(ground.drawn, layers[position(Group::solid)], sight, fine);
 }
 
 }  // namespace
@@ -116,7 +140,7 @@ HouseImage house_image(const House& house, const HouseFrame& frame, const HouseG
     if (!closeup) shade_ground(layers, groups, frame, sight, fine);
 
     HouseImage all;
-    for (const Point& at : content.asked) all.hidden.push_back(hides(layers[position(Group::solid)].drawn, at, sight, fine));
+    for (const Point& at : content.asked) all.seen.push_back(seen_through(layers, at, sight, fine));
 
     ColoredTriangles others;
     add_thin_ways(others, content.other_lines, sight, content.unit);
@@ -126,6 +150,11 @@ HouseImage house_image(const House& house, const HouseFrame& frame, const HouseG
     layers.push_back(std::move(thin));
 
     ColoredTriangles shown;
+    if (!closeup) {
+        ColoredTriangles lines;
+        add_roof_lines(lines, roof_lines(house, frame), sight, content.unit);
+        layers.push_back({renderer.drawn(lines.data()), roof_line.opacity, roof_line.edges, roof_line.least, {}, {}});
+    }
     if (closeup) {
         ColoredTriangles faces;
         add_cut_faces(faces, content.cut->faces, content.cut->plane, content.cut->gap, sight, content.unit);

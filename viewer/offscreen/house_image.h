@@ -25,14 +25,16 @@ struct HouseImageContent {
         std::span<const CutFace> faces;
     };
     std::optional<Cut> cut;
-    std::vector<Point> asked;  ///< places of which it is asked whether something that stays hides them
+    std::vector<Point> asked;  ///< places of which it is asked how much of them is seen
     double unit = 1;           ///< the picture's unit of length in pixels
 };
 
 /// A house without any words.
 struct HouseImage {
     QImage image;
-    std::vector<bool> hidden;  ///< for each of the places asked for
+    /// For each of the places asked for how much the layers before it let through, 0 to 1; 0 outside of the picture and behind
+    /// what does not fade.
+    std::vector<double> seen;
 };
 
 /// Needs a screen that OpenGL draws on. Throws BadPicture when OpenGL fails.

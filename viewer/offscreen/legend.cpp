@@ -23,9 +23,11 @@ constexpr double sign = 40;    ///< what a line's sign takes
 constexpr double apart = 30;   ///< two columns
 constexpr double foot = 30;    ///< what the line under the columns takes
 constexpr double measures_width = 246, measures_height = 98;
-constexpr double most_in_line = 640;    ///< width of a line, at most
-constexpr double most_in_column = 440;  ///< the same where there are two columns
-constexpr std::size_t most_rows = 5;    ///< of the list, before it takes another column
+constexpr double more_row = 20;       ///< from one row of a line to the next
+constexpr double least_column = 300;  ///< width of a column where there are two
+constexpr double most_height = 0.36;  ///< of the list, as a share of the picture's
+constexpr int title_row = 42, way_row = 28;
+constexpr std::size_t most_rows = 5;  ///< of the list, before it takes another column
 constexpr int line_size = 16;
 constexpr double inch = 0.0254;
 
@@ -37,7 +39,29 @@ void write(QPainter& painter, const QFont& font, const QColor& color, const QRec
     painter.drawText(place, flags | Qt::TextSingleLine, QFontMetricsF(font).elidedText(text, Qt::ElideRight, place.width() + 1));
 }
 
+/// From a line's left edge to its words.
+double left_of(bool has_sign) { return has_sign ? sign - 6 : 0; }
+
+/// What a gap's width takes behind its name.
+double width_of_size(const QString& size) { return size.isEmpty() ? 0 : width_of(words(line_size - 1), size) + 14; }
+
 }  // namespace
+
+QStringList in_lines(const QFont& font, const QString& text, double width, int most, double after) {
+    const QFontMetricsF metrics(font);
+    QStringList rows;
+    QString rest = text.simplified();
+    while (!rest.isEmpty()) {
+        QString line = rest;
+        if (rows.size() + 1 < most) {
+            while (metrics.horizontalAdvance(line) > width && line.contains(' ')) line.truncate(line.lastIndexOf(' '));
+        }
+        rest = rest.mid(line.size()).trimmed();
+        rows << metrics.elidedText(line, Qt::ElideRight, width + 1);
+    }
+    if (rows.isEmpty() || (after > 0 && metrics.horizontalAdvance(rows.back()) + after > width + 1)) rows << QString();
+    return rows;
+}
 
 ScaleBar scale_bar(double per_meter, double most) {
     constexpr std::array<double, 5> inches{0.25, 0.5, 1, 2, 6};
@@ -83,8 +107,8 @@ void Legend::tell(const PictureStory& story) {
         return;
     }
     for (const PictureStory::Step& step : story.steps) {
-        list_.push_back(
-            {step.smallest ? Sign::smallest_number : Sign::number, step.number, step.name, step.width, step.smallest});
+        const QString name = step.at ? step.name : step.name + QStringLiteral(" (not drawn: it has no place)");
+        list_.push_back({step.smallest ? Sign::smallest_number : Sign::number, step.number, name, step.width, step.smallest});
     }
     if (!any_way_) {
         for (const PictureStory::Closed& closed : story.closed) list_.push_back({Sign::tick, {}, closed.name, {}});
@@ -93,109 +117,174 @@ void Legend::tell(const PictureStory& story) {
     key_.push_back({Sign::way, {}, QStringLiteral("the way in shown"), {}});
     key_.push_back({Sign::ring, {}, QStringLiteral("its smallest gap"), {}});
     if (story.thin_ways > 0) {
-        const QString text = story.more_thin_ways   ? QStringLiteral("%1 of the other ways in")
+        const bool all = story.thin_ways == story.other_ways && !story.more_ways;
+        const QString text = !all                   ? QStringLiteral("the %1 best other ways").arg(story.thin_ways)
                              : story.thin_ways == 1 ? QStringLiteral("the other way in")
-                                                    : QStringLiteral("%1 other ways in");
-        key_.push_back(
-            {Sign::other_ways, {}, story.thin_ways == 1 && !story.more_thin_ways ? text : text.arg(story.thin_ways), {}});
+                                                    : QStringLiteral("the %1 other ways in").arg(story.thin_ways);
+        key_.push_back({Sign::other_ways, {}, text, {}});
     }
     if (!story.closed.empty()) key_.push_back({Sign::tick, {}, closed_text, {}});
 }
 
 double Legend::width_of_lines(std::size_t first, std::size_t last) const {
     double most = 0;
-    for (std::size_t i = first; i < std::min(last, list_.size()); ++i) {
-        const double size = list_[i].size.isEmpty() ? 0 : width_of(words(line_size - 1), list_[i].size) + 12;
-        most = std::max(
-            most, (list_[i].sign == Sign::none ? 0 : sign) + width_of(words(line_size, list_[i].strong), list_[i].text) + size);
-    }
+    for (std::size_t i = first; i < std::min(last, list_.size()); ++i)
+        most = std::max(most, left_of(list_[i].sign != Sign::none) + width_of(words(line_size, list_[i].strong), list_[i].text) +
+                                  width_of_size(list_[i].size));
     return std::ceil(most) + 4;
+}
+
+void Legend::lay_out_heading(double whole) {
+    title_rows_ = in_lines(title(), title_, whole, 2);
+    way_rows_ = in_lines(words(19, true), way_, whole, 2);
+    double widest = 0;
+    for (const QString& row : title_rows_) widest = std::max(widest, width_of(title(), row) + 8);
+    for (const QString& row : way_rows_) widest = std::max(widest, width_of(words(19, true), row) + 8);
+    const double last = way_rows_.isEmpty() ? 0 : width_of(words(19, true), way_rows_.back());
+    const double detail = width_of(words(19), detail_);
+    detail_apart_ = !detail_.isEmpty() && last + detail + 44 > whole;
+    widest = std::max(widest, detail_apart_ ? detail + 8 : last + detail + 44);
+    const auto rows = static_cast<double>(way_rows_.size() + (detail_apart_ ? 1 : 0));
+    heading_ =
+        QRectF(margin, 18, std::min(widest, whole), 8 + title_row * static_cast<double>(title_rows_.size()) + way_row * rows);
+}
+
+double Legend::lay_out_list(double room, double most) {
+    if (list_.empty()) return 0;
+    const std::size_t columns = list_.size() > most_rows && room >= 2 * least_column + apart ? 2 : 1;
+    in_column_ = (list_.size() + columns - 1) / columns;
+    std::vector<double> wishes;
+    for (std::size_t i = 0; i < columns; ++i) wishes.push_back(width_of_lines(i * in_column_, (i + 1) * in_column_));
+    const double free = room - apart * static_cast<double>(columns - 1);
+    columns_ = wishes;
+    if (columns == 1) columns_[0] = std::min(wishes[0], free);
+    if (columns == 2 && wishes[0] + wishes[1] > free) {  // what one column leaves is the other's
+        columns_[0] = std::min(wishes[0], std::max(free / 2, free - wishes[1]));
+        columns_[1] = std::min(wishes[1], free - columns_[0]);
+    }
+    double highest = 0;
+    told_ = 0;
+    for (std::size_t column = 0; column < columns; ++column) {
+        double height = 0;
+        for (std::size_t i = column * in_column_; i < std::min((column + 1) * in_column_, list_.size()); ++i) {
+            Line& line = list_[i];
+            line.rows = in_lines(words(line_size, line.strong), line.text, columns_[column] - left_of(line.sign != Sign::none), 3,
+                                 width_of_size(line.size));
+            height += row + more_row * static_cast<double>(line.rows.size() - 1);
+            const bool is_last = i + 1 == list_.size();
+            if (height + (is_last ? 0 : row) > most && columns == 1) {  // a line is left to say how many more there are
+                highest = std::max(highest, height - more_row * static_cast<double>(line.rows.size() - 1));
+                return highest;
+            }
+            ++told_;
+        }
+        highest = std::max(highest, height);
+    }
+    return highest;
 }
 
 void Legend::lay_out(const QSizeF& sheet) {
     const double whole = sheet.width() - 2 * margin;
-    const double title_width = width_of(title(), title_) + 8;
-    const double way_width = width_of(words(19, true), way_) + width_of(words(19), detail_) + 44;
-    heading_ = QRectF(margin, 18, std::min(std::max(title_width, way_width), whole), 78);
-
+    lay_out_heading(whole);
     // The card is as wide as its columns, and leaves room for the scale beside it.
     double key_width = 0;
     for (const Line& line : key_) key_width = std::max(key_width, sign + 6 + width_of(words(line_size), line.text) + 4);
     const double room = whole - measures_width - 16 - 2 * pad;
-    const std::size_t columns = list_.size() > most_rows ? 2 : 1;
-    const double widest = columns == 1 ? most_in_line : most_in_column;
-    rows_ = std::min((list_.size() + columns - 1) / columns, most_rows + 2);
-    std::vector<double> widths;
+    const double list_height = lay_out_list(room - key_width - (key_.empty() ? 0 : apart), sheet.height() * most_height);
     double total = key_width;
-    for (std::size_t i = 0; i < columns && !list_.empty(); ++i) {
-        widths.push_back(std::min(width_of_lines(i * rows_, (i + 1) * rows_), widest));
-        total += widths.back() + apart;
-    }
-    const double faded_width = width_of(slanted(14), faded_) + 4;
-    const double fixed = key_width + apart * static_cast<double>(widths.size());
-    const double shrink = total > room ? (room - fixed) / (total - fixed) : 1;
-    const double inside = std::min(std::max(total, faded_width), room);
-    const double height = static_cast<double>(std::max(rows_, key_.size())) * row + (faded_.isEmpty() ? 0 : foot) + 2 * pad - 8;
+    for (const double width : columns_) total += width + apart;
+    if (key_.empty() && !columns_.empty()) total -= apart;
+    const double inside = std::min(std::max(total, std::ceil(width_of(slanted(14), faded_)) + 4), room);
+    foot_rows_ = faded_.isEmpty() ? QStringList() : in_lines(slanted(14), faded_, inside, 2);
+    const double foot_height = foot_rows_.isEmpty() ? 0 : foot + more_row * static_cast<double>(foot_rows_.size() - 1);
+    const double height = std::max(list_height, static_cast<double>(key_.size()) * row) + foot_height + 2 * pad - 8;
     card_ = QRectF(margin, sheet.height() - margin - height, inside + 2 * pad, height);
     measures_ =
         QRectF(margin + whole - measures_width, sheet.height() - margin - measures_height, measures_width, measures_height);
-    double left = card_.left() + pad;
-    const double top = card_.top() + pad - 4;
-    for (const double width : widths) {
-        columns_.emplace_back(left, top, width * shrink, static_cast<double>(rows_) * row);
-        left += width * shrink + apart;
-    }
-    key_place_ = QRectF(left, top, key_width, static_cast<double>(key_.size()) * row);
-    foot_ = QRectF(card_.left() + pad, card_.bottom() - pad - 16, inside, 24);
+    key_place_ =
+        QRectF(card_.left() + pad + total - key_width, card_.top() + pad - 4, key_width, static_cast<double>(key_.size()) * row);
+    foot_ = QRectF(card_.left() + pad, card_.bottom() - pad + 8 - foot_height, inside, foot_height);
+}
+
+bool Legend::is_whole() const {
+    const auto is_cut = [](const QStringList& rows) {
+        return std::ranges::any_of(rows, [](const QString& text) { return text.endsWith(QChar(0x2026)); });
+    };
+    return told_ == list_.size() && !is_cut(title_rows_) && !is_cut(way_rows_) && !is_cut(foot_rows_) &&
+           std::ranges::none_of(list_, [&](const Line& line) { return is_cut(line.rows); });
 }
 
 void Legend::paint(QPainter& painter, const OrbitCamera& camera, double per_meter) const {
-    if (closeup_) paint_card(painter, heading_.adjusted(-12, -6, 16, 2), QColor(255, 253, 249, 225), palette::hairline, 12);
-    write(painter, title(), palette::ink, QRectF(heading_.topLeft(), QSizeF(heading_.width(), 42)), title_);
-    const QRectF line(heading_.left(), heading_.top() + 44, heading_.width(), 30);
-    const double bold = width_of(words(19, true), way_) + 2;
-    write(painter, words(19, true), any_way_ ? palette::way : closed_green, line, way_);
-    if (bold + 60 < line.width() && !detail_.isEmpty())
-        write(painter, words(19), palette::soft_ink, line.adjusted(bold + 10, 0, 0, 0), QStringLiteral("\u2013  ") + detail_);
-
+    paint_heading(painter);
     paint_card(painter, card_, QColor(255, 253, 249, 240), palette::hairline, 12);
-    const std::size_t places = rows_ * columns_.size();
-    const std::size_t shown = list_.size() > places ? places - 1 : list_.size();
-    for (std::size_t i = 0; i < std::min(list_.size(), places); ++i) {
-        const QRectF& column = columns_[i / rows_];
-        const QRectF place(column.left(), column.top() + static_cast<double>(i % rows_) * row, column.width(), row);
-        if (i < shown) {
-            paint_line(painter, list_[i], place);
-        } else {
-            write(painter, slanted(line_size), palette::soft_ink, place.adjusted(sign - 6, 0, 0, 0),
-                  QStringLiteral("and %1 more").arg(list_.size() - shown));
-        }
-    }
+    paint_list(painter);
     for (std::size_t i = 0; i < key_.size(); ++i) {
         const QRectF place(key_place_.left(), key_place_.top() + static_cast<double>(i) * row, key_place_.width(), row);
         paint_sign(painter, key_[i], QPointF(place.left() + 18, place.center().y()));
         write(painter, words(line_size), palette::ink, place.adjusted(sign + 6, 0, 0, 0), key_[i].text);
     }
-    if (!faded_.isEmpty()) {
+    if (!foot_rows_.isEmpty()) {
         painter.setPen(QPen(palette::hairline, 1));
-        if (!list_.empty() || !key_.empty()) painter.drawLine(foot_.topLeft() - QPointF(0, 3), foot_.topRight() - QPointF(0, 3));
-        write(painter, slanted(14), palette::soft_ink, foot_.adjusted(0, 2, 0, 2), faded_);
+        if (!list_.empty() || !key_.empty()) painter.drawLine(foot_.topLeft(), foot_.topRight());
+        QRectF place(foot_.left(), foot_.top() + 5, foot_.width(), 24);
+        for (const QString& text : foot_rows_) {
+            write(painter, slanted(14), palette::soft_ink, place, text);
+            place.translate(0, more_row);
+        }
     }
     paint_card(painter, measures_, QColor(255, 253, 249, 240), palette::hairline, 12);
     paint_scale(painter, per_meter);
     paint_north(painter, camera);
 }
 
+void Legend::paint_heading(QPainter& painter) const {
+    if (closeup_) paint_card(painter, heading_.adjusted(-12, -6, 16, 2), QColor(255, 253, 249, 225), palette::hairline, 12);
+    QRectF place(heading_.left(), heading_.top(), heading_.width(), title_row);
+    for (const QString& text : title_rows_) {
+        write(painter, title(), palette::ink, place, text);
+        place.translate(0, title_row);
+    }
+    place = QRectF(place.left(), place.top() + 2, heading_.width(), way_row);
+    for (const QString& text : way_rows_) {
+        write(painter, words(19, true), any_way_ ? palette::way : closed_green, place, text);
+        place.translate(0, way_row);
+    }
+    if (detail_.isEmpty()) return;
+    if (detail_apart_) return write(painter, words(19), palette::soft_ink, place, detail_);
+    const double bold = way_rows_.isEmpty() ? 0 : width_of(words(19, true), way_rows_.back()) + 12;
+    place.translate(bold, -way_row);
+    place.setRight(heading_.right());
+    write(painter, words(19), palette::soft_ink, place, QStringLiteral("\u2013  ") + detail_);
+}
+
+void Legend::paint_list(QPainter& painter) const {
+    double left = card_.left() + pad;
+    for (std::size_t column = 0; column < columns_.size(); ++column) {
+        QRectF place(left, card_.top() + pad - 4, columns_[column], row);
+        for (std::size_t i = column * in_column_; i < std::min((column + 1) * in_column_, told_); ++i) {
+            paint_line(painter, list_[i], place);
+            place.translate(0, row + more_row * static_cast<double>(list_[i].rows.size() - 1));
+        }
+        if (told_ < list_.size())
+            write(painter, slanted(line_size), palette::soft_ink, place.adjusted(sign - 6, 0, 0, 0),
+                  QStringLiteral("and %1 more").arg(list_.size() - told_));
+        left += columns_[column] + apart;
+    }
+}
+
 void Legend::paint_line(QPainter& painter, const Line& line, const QRectF& place) const {
     paint_sign(painter, line, QPointF(place.left() + 12, place.center().y()));
     const QFont font = words(line_size, line.strong);
-    const QFont size_font = words(line_size - 1);
-    const double left = place.left() + (line.sign == Sign::none ? 0 : sign - 6);
-    const double size = line.size.isEmpty() ? 0 : width_of(size_font, line.size) + 3;
-    const double taken =
-        std::min(width_of(font, line.text) + 2, std::max(place.right() - left - (size > 0 ? size + 10 : 0), 30.0));
-    write(painter, font, palette::ink, QRectF(left, place.top(), taken, row), line.text);
-    if (size > 0) write(painter, size_font, palette::soft_ink, QRectF(left + taken + 9, place.top(), size, row), line.size);
+    QRectF text(place.left() + left_of(line.sign != Sign::none), place.top(), 0, row);
+    text.setRight(place.right());
+    for (const QString& part : line.rows) {
+        write(painter, font, palette::ink, text, part);
+        text.translate(0, more_row);
+    }
+    if (line.size.isEmpty()) return;
+    text.translate(line.rows.back().isEmpty() ? 0 : width_of(font, line.rows.back()) + 11, -more_row);
+    text.setRight(place.right() + 4);
+    write(painter, words(line_size - 1), palette::soft_ink, text, line.size);
 }
 
 void Legend::paint_sign(QPainter& painter, const Line& line, const QPointF& middle) {

@@ -21,7 +21,8 @@ namespace seamward::viewer {
 namespace {
 
 constexpr double corner_radius = 0.05;        ///< meters: how round the drawn way's corners are
-constexpr std::size_t most_thin_ways = 12;    ///< more would hide the house
+constexpr std::size_t most_thin_ways = 5;     ///< the best of the others; more would hide the house
+constexpr double as_well_seen = 0.05;         ///< difference in how much is seen of two places that does not matter
 constexpr double margin = 26;                 ///< units from the picture's edge
 constexpr QSizeF whereabouts_size(300, 196);  ///< of the small picture of all of the house
 constexpr double closeup_cut = 0.3;           ///< share of the way to a gap seen from close by where the picture begins
@@ -83,9 +84,11 @@ struct Plan {
 Plan planned(const House& house, const std::string& heading, std::span<const DrawnPath> paths, const PictureRequest& request) {
     Plan plan{house, request, house_frame(house), {}, {}, {}, unit_of(request), {}};
     plan.sheet = QSizeF(request.width, request.height) / plan.unit;
+    std::vector<std::size_t> drawn;
     for (std::size_t i = 0; i < paths.size(); ++i) {
         const bool shown = i + 1 == request.rank;
         if (!shown && plan.lines.size() == most_thin_ways) continue;
+        drawn.push_back(i);
         std::vector<Point> line = rounded(line_of_way(house, plan.frame, paths[i]), corner_radius);
         shown ? std::swap(plan.line, line) : plan.lines.push_back(std::move(line));
     }
@@ -94,9 +97,8 @@ Plan planned(const House& house, const std::string& heading, std::span<const Dra
         plan.line = way_through_gap(house, plan.frame, *request.closeup);
         plan.story = story_of_gap(house, plan.frame, *request.closeup, plan.line);
     } else {
-        plan.story = story_of_way(house, plan.frame, paths, request, plan.line);
+        plan.story = story_of_way(house, plan.frame, paths, drawn, request, plan.line);
         plan.story.thin_ways = plan.lines.size();
-        plan.story.more_thin_ways = request.more_ways || paths.size() > plan.lines.size() + 1;
     }
     plan.story.heading = QString::fromStdString(heading).simplified();
     return plan;
@@ -118,35 +120,69 @@ CutHouse cut_open(const Plan& plan, const CutPlane& plane) {
     return {plane, {house.name, house.survey, house.places, house.middles, std::move(left.parts)}, std::move(left.faces)};
 }
 
+/// Where the cut meets the sides of the gap.
+std::vector<Point> sides_of_gap(const CutHouse& cut, GapIndex gap) {
+    std::vector<Point> sides;
+    for (const CutFace& face : cut.faces) {
+        for (const CutFace::GapEdge& edge : face.gap_edges) {
+            if (edge.gap == gap) sides.push_back(edge.from + (edge.to - edge.from) * 0.5);
+        }
+    }
+    return sides;
+}
+
 /// `part`: what heading and cards leave free.
 OrbitCamera camera_of(const Plan& plan, std::span<const DrawnPath> paths, const QRectF& part) {
     const PictureRequest& request = plan.request;
-    OrbitCamera camera;
-    if (request.closeup) {
-        camera = view_of_gap(plan.house, plan.frame, *request.closeup, plane_of_gap(plan.house, plan.frame, *request.closeup));
-    } else {
-        camera = view_of_way(plan.house, plan.frame, paths.empty() ? nullptr : &paths[request.rank - 1].way.path, plan.line);
-    }
-    if (request.view) {
+    const auto turned = [&](OrbitCamera camera) {
+        if (!request.view) return camera;
         camera.azimuth = request.view->azimuth;
         camera.elevation = std::clamp(request.view->elevation, 0.1, 1.5);
-    }
+        return camera;
+    };
     if (request.closeup) {
+        const CutPlane plane = plane_of_gap(plan.house, plan.frame, *request.closeup);
+        OrbitCamera camera = turned(view_of_gap(plan.house, plan.frame, *request.closeup, plane));
         camera.shift(0, 0.5 - part.center().y() / plan.sheet.height());
         return camera;
     }
     std::vector<Point> points = farthest_points(plan.house, plan.frame);
     points.insert(points.end(), plan.line.begin(), plan.line.end());
-    return fitted_to(camera, points, part, plan.sheet.width(), plan.sheet.height());
+    const auto fit = [&](const OrbitCamera& camera) {
+        return fitted_to(camera, points, part, plan.sheet.width(), plan.sheet.height());
+    };
+    if (request.view) return fit(turned({}));
+    return view_of_way(plan.house, plan.frame, paths.empty() ? nullptr : &paths[request.rank - 1].way, plan.line, fit);
 }
 
-/// The picture without words; finds out which closed gaps are hidden.
+/// Places of a room in the order in which its name may stand there: those that are about as well seen as any, and then the rest.
+std::vector<Point> best_seen(const std::vector<Point>& places, std::span<const double> seen) {
+    const double best = std::ranges::max(seen);
+    std::vector<Point> first;
+    std::vector<Point> rest;
+    for (std::size_t i = 0; i < places.size(); ++i) (seen[i] >= best - as_well_seen ? first : rest).push_back(places[i]);
+    first.insert(first.end(), rest.begin(), rest.end());
+    return first;
+}
+
+/// The picture without words; finds out which closed gaps are hidden, and where on its floor a room's name is seen best.
 QImage drawn(Plan& plan, const HouseGroups& groups, const CutHouse* cut, const Sight& sight) {
     HouseImageContent content{plan.line, plan.lines, plan.marks(), {}, {}, plan.unit};
     if (cut != nullptr) content.cut = {*plan.request.closeup, cut->plane, cut->faces};
     for (const PictureStory::Closed& closed : plan.story.closed) content.asked.push_back(closed.at.value_or(Point{}));
+    for (const PictureStory::Room& room : plan.story.rooms)
+        content.asked.insert(content.asked.end(), room.places.begin(), room.places.end());
     HouseImage drawn = house_image(cut != nullptr ? cut->house : plan.house, plan.frame, groups, content, sight);
-    for (std::size_t i = 0; i < drawn.hidden.size(); ++i) plan.story.closed[i].is_hidden = drawn.hidden[i];
+    std::span<const double> seen = drawn.seen;
+    for (PictureStory::Closed& closed : plan.story.closed) {
+        closed.is_hidden = !(seen.front() > 0);
+        seen = seen.subspan(1);
+    }
+    for (PictureStory::Room& room : plan.story.rooms) {
+        const std::span<const double> here = seen.first(room.places.size());
+        seen = seen.subspan(here.size());
+        room.places = best_seen(room.places, here);
+    }
     return drawn.image;
 }
 
@@ -160,7 +196,7 @@ void paint_whereabouts(QPainter& painter, const Plan& plan, const HouseGroups& g
     wide.elevation = 0.5;
     wide = fitted_to(wide, farthest_points(plan.house, plan.frame), part, place.width(), place.height());
     const Sight sight(wide, size.width(), size.height(), plan.frame.all);
-    const HouseImage house = house_image(plan.house, plan.frame, groups, {.unit = plan.unit}, sight);
+    const HouseImage house = house_image(plan.house, plan.frame, groups, {.unit = plan.unit * 0.55}, sight);  // finer lines
     lettering::paint_card(painter, place, lettering::light_paper, palette::hairline, 8);
     painter.drawImage(place.adjusted(3, 3, -3, -3), house.image);
     const std::vector<Point> marks = plan.marks();
@@ -223,6 +259,7 @@ PaintedPicture painted_picture(const House& house, const std::string& heading, s
 
     PaintedPicture picture;
     picture.unit = plan.unit;
+    picture.camera = camera;
     std::optional<CutHouse> cut;
     HouseGroups cut_groups;
     if (closeup) {
@@ -252,6 +289,7 @@ PaintedPicture painted_picture(const House& house, const std::string& heading, s
     }
     const QRectF area(margin, 20, sheet.width() - 2 * margin, sheet.height() - 20 - margin);
     if (cut) {
+        plan.story.sides = sides_of_gap(*cut, *request.closeup);
         plan.story.layers =
             cut_layers(cut->faces, camera, sheet, area, picture.taken,
                        plan.marks().empty() ? cut->plane.at : plan.marks().front(), plan.story.ring + 6, most_layers);

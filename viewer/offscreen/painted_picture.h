@@ -7,6 +7,7 @@
 #include <string>
 #include <vector>
 
+#include "layers/orbit_camera.h"
 #include "offscreen/draw_picture.h"
 #include "offscreen/picture_labels.h"
 
@@ -16,6 +17,7 @@ namespace seamward::viewer {
 struct PaintedPicture {
     QImage image;
     double unit = 1;
+    OrbitCamera camera;  ///< the eye that sees it
     std::vector<PlacedLabel> labels;
     std::vector<QRectF> taken;  ///< by the heading and the cards
 };

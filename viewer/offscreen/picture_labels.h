@@ -13,14 +13,15 @@ namespace seamward::viewer {
 
 /// A label with its place in the picture, in the picture's units.
 struct PlacedLabel {
-    enum class Kind : std::uint8_t { smallest, step, end, layer, room, tick };
+    enum class Kind : std::uint8_t { smallest, step, end, layer, room, air, tick };
     Kind kind = Kind::step;
     QString number, text, more;
-    QPointF anchor;  ///< the point in the picture that it speaks of
+    QPointF anchor;  ///< the point in the picture that it speaks of; of a room: on its floor
     QRectF place;
     bool is_smallest = false;
     double ring = 0;         ///< radius of the ring around the smallest gap
     bool is_hidden = false;  ///< of a tick: what it marks lies behind something
+    double flat = 1;         ///< of a room: how high a circle on its floor is in the picture, as a share of its width
 };
 
 /// Places for the labels of a story: inside of `area`, off `taken`, none over another; one for which there is no such place is

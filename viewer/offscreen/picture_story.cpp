@@ -2,6 +2,9 @@
 #include "offscreen/picture_story.h"
 
 #include <algorithm>
+#include <cmath>
+#include <functional>
+#include <limits>
 
 #include "catalog/field_check.h"
 #include "catalog/shipped.h"
@@ -16,23 +19,67 @@ constexpr std::ptrdiff_t most_rooms = 14;  ///< that are all named
 
 QString plain(const std::string& text) { return QString::fromStdString(text).simplified(); }
 
+bool is_room(const Space& space) { return space.is_living() || space.kind == SpaceKind::attached; }
+
 QString closed_words(std::size_t count) {
     if (count == 0) return QStringLiteral("no gap is closed");
     return count == 1 ? QStringLiteral("1 gap is closed") : QStringLiteral("%1 gaps are closed").arg(count);
 }
 
-/// The middle of a room's floor plan, at the height of a table.
-std::optional<Point> room_place(const MiddleSurface& room) {
-    const Loop& loop = room.figure.outline;
-    const double doubled = loop.size() < 3 ? 0 : doubled_area(loop);
-    if (doubled == 0) return std::nullopt;
-    Point2 sum;
-    for (std::size_t i = 0; i < loop.size(); ++i) {
-        const Point2 next = loop[i + 1 < loop.size() ? i + 1 : 0];
-        sum = sum + (loop[i] + next) * cross(loop[i], next);
-    }
-    return room.frame.at(sum.x / (3 * doubled), sum.y / (3 * doubled), 0);
+/// How far a point lies inside of a figure: the distance to its border; negative outside.
+double depth_in(const Figure& figure, Point2 at) {
+    double nearest = std::numeric_limits<double>::max();
+    bool inside = false;
+    const auto pass = [&](const Loop& loop) {
+        for (std::size_t i = 0, j = loop.size() - 1; i < loop.size(); j = i++) {
+            const Point2 from = loop[j];
+            const Point2 step = loop[i] - from;
+            if ((loop[i].y > at.y) != (from.y > at.y) && at.x < from.x + (at.y - from.y) / step.y * step.x) inside = !inside;
+            const double size = dot(step, step);
+            const double share = size > 0 ? std::clamp(dot(at - from, step) / size, 0.0, 1.0) : 0;
+            const Point2 off = at - (from + step * share);
+            nearest = std::min(nearest, std::hypot(off.x, off.y));
+        }
+    };
+    pass(figure.outline);
+    for (const Loop& hole : figure.holes) pass(hole);
+    return inside ? nearest : -nearest;
 }
+
+/// The number of each room's story, from 1 at the ground floor, and 0 under it; all 1 where no two floors differ by much.
+class Stories {
+public:
+    explicit Stories(const House& house) : house_(house) {
+        for (std::uint32_t i = 0; i < std::min(house.survey.spaces.size(), house.middles.size()); ++i) {
+            if (has_floor(SpaceIndex{i})) floors_.push_back(floor_of(SpaceIndex{i}));
+        }
+        std::ranges::sort(floors_);
+        const auto same = [](double low, double high) { return high - low < least_story; };
+        floors_.erase(std::ranges::unique(floors_, same).begin(), floors_.end());
+    }
+
+    /// "kitchen, story 1"; "kitchen" where there is one story only.
+    [[nodiscard]] QString label(SpaceIndex space) const {
+        const QString name = plain(house_.survey[space].label());
+        if (floors_.size() < 2 || !has_floor(space)) return name;
+        const double floor = floor_of(space);
+        if (floor < -least_story) return QStringLiteral("%1, basement").arg(name);
+        const auto below = [&](double other) { return other > -least_story && other < floor + 0.01; };
+        return QStringLiteral("%1, story %2").arg(name).arg(std::max<std::ptrdiff_t>(std::ranges::count_if(floors_, below), 1));
+    }
+
+private:
+    static constexpr double least_story = 1.2;  ///< meters: a step down into a garage makes no story
+
+    [[nodiscard]] bool has_floor(SpaceIndex space) const {
+        return is_room(house_.survey[space]) && space.value < house_.middles.size() &&
+               house_.middles[space.value].figure.outline.size() > 2;
+    }
+    [[nodiscard]] double floor_of(SpaceIndex space) const { return house_.middles[space.value].frame.origin.z; }
+
+    const House& house_;
+    std::vector<double> floors_;
+};
 
 void tell_closed(PictureStory& story, const House& house, const HouseFrame& frame) {
     for (std::uint32_t i = 0; i < house.survey.gaps.size(); ++i) {
@@ -50,20 +97,58 @@ void tell_smallest(PictureStory& story, const Gap& gap, const char* width_word) 
     story.smallest_note = stays_open_text(gap);
 }
 
-/// Names the rooms but the one that the shown way ends in; of many rooms only those that a way leads to or through.
+/// Names the rooms but the one that the shown way ends in; of many rooms only those that a drawn way leads to or through.
 void tell_rooms(PictureStory& story, const House& house, const HouseFrame& frame, std::span<const DrawnPath> paths,
-                std::optional<SpaceIndex> but) {
-    const auto is_room = [](const Space& space) { return space.is_living() || space.kind == SpaceKind::attached; };
+                std::span<const std::size_t> drawn, std::optional<SpaceIndex> but) {
     const auto is_on_way = [&](SpaceIndex space) {
-        return std::ranges::any_of(paths, [&](const DrawnPath& path) {
-            return std::ranges::find(path.way.path.spaces, space) != path.way.path.spaces.end();
+        return std::ranges::any_of(drawn, [&](std::size_t i) {
+            return std::ranges::find(paths[i].way.path.spaces, space) != paths[i].way.path.spaces.end();
         });
     };
+    const Stories stories(house);
     const bool all = std::ranges::count_if(house.survey.spaces, is_room) <= most_rooms;
     for (std::uint32_t i = 0; i < std::min(house.survey.spaces.size(), house.middles.size()); ++i) {
-        const Space& space = house.survey.spaces[i];
-        if (but == SpaceIndex{i} || !is_room(space) || (!all && !is_on_way(SpaceIndex{i}))) continue;
-        if (const auto at = room_place(house.middles[i])) story.rooms.push_back({plain(space.label()), frame.to_scene(*at)});
+        if (but == SpaceIndex{i} || !is_room(house.survey.spaces[i]) || (!all && !is_on_way(SpaceIndex{i}))) continue;
+        std::vector<Point> places = room_places(house.middles[i], frame);
+        if (!places.empty()) story.rooms.push_back({stories.label({i}), std::move(places)});
+    }
+}
+
+/// How far the line has run where it comes nearest to a point, and the point of the line that far on.
+double run_to(std::span<const Point> line, const Point& at) {
+    double nearest = std::numeric_limits<double>::max();
+    double sum = 0;
+    double run = 0;
+    for (std::size_t i = 0; i < line.size(); ++i) {
+        if (i > 0) sum += distance(line[i - 1], line[i]);
+        if (distance(line[i], at) >= nearest) continue;
+        nearest = distance(line[i], at);
+        run = sum;
+    }
+    return run;
+}
+Point at_run(std::span<const Point> line, double run) {
+    for (std::size_t i = 1; i < line.size(); ++i) {
+        const double size = distance(line[i - 1], line[i]);
+        if (run <= size && size > 0) return line[i - 1] + (line[i] - line[i - 1]) * (run / size);
+        run -= size;
+    }
+    return line.back();
+}
+
+/// Names level airs that are no rooms, such as the attic, where the shown way runs through them.
+void tell_airs(PictureStory& story, const House& house, const EntryPath& way, std::span<const Point> line) {
+    constexpr double least_area = 4;  // square meters: less is no attic and no crawl space
+    for (std::size_t i = 1; i < way.gaps.size(); ++i) {
+        const SpaceIndex space = way.spaces[i];
+        if (is_room(house.survey[space]) || space.value >= house.middles.size()) continue;
+        const MiddleSurface& middle = house.middles[space.value];
+        const Loop& outline = middle.figure.outline;
+        if (outline.size() < 3 || std::abs(middle.frame.n.z) < 0.9 || std::abs(doubled_area(outline)) < 2 * least_area) continue;
+        const auto& from = story.steps[i - 1].at;
+        const auto& to = story.steps[i].at;
+        if (!from || !to || line.empty()) continue;
+        story.airs.push_back({plain(house.survey[space].label()), at_run(line, (run_to(line, *from) + run_to(line, *to)) / 2)});
     }
 }
 
@@ -74,23 +159,62 @@ QString joined(const Survey& survey, const Gap& gap) {
 
 }  // namespace
 
+std::vector<Point> room_places(const MiddleSurface& room, const HouseFrame& frame) {
+    constexpr double over_floor = 0.12;  // where a room's middle surface lies
+    constexpr int pieces = 24;           // of the longer side of its plan
+    constexpr double apart = 0.5;        // meters
+    constexpr std::size_t most = 24;
+    const Loop& loop = room.figure.outline;
+    if (loop.size() < 3 || doubled_area(loop) == 0) return {};
+    Point2 low = loop.front();
+    Point2 high = low;
+    for (const Point2 at : loop) {
+        low = {std::min(low.x, at.x), std::min(low.y, at.y)};
+        high = {std::max(high.x, at.x), std::max(high.y, at.y)};
+    }
+    struct Spot {
+        Point2 at;
+        double depth;
+    };
+    std::vector<Spot> spots;
+    const double step = std::max(high.x - low.x, high.y - low.y) / pieces;
+    for (double y = low.y + step / 2; y < high.y; y += step) {
+        for (double x = low.x + step / 2; x < high.x; x += step) {
+            const double depth = depth_in(room.figure, {x, y});
+            if (depth > 0) spots.push_back({{x, y}, depth});
+        }
+    }
+    std::ranges::stable_sort(spots, std::ranges::greater(), &Spot::depth);
+    std::vector<Spot> chosen;
+    for (const Spot& spot : spots) {
+        const auto near = [&](const Spot& other) { return std::hypot(spot.at.x - other.at.x, spot.at.y - other.at.y) < apart; };
+        if (chosen.size() < most && std::ranges::none_of(chosen, near)) chosen.push_back(spot);
+    }
+    std::vector<Point> places;
+    for (const Spot& spot : chosen)
+        places.push_back(frame.to_scene(room.frame.at(spot.at.x, spot.at.y, 0) + Vector{0, 0, -over_floor}));
+    return places;
+}
+
 PictureStory story_of_way(const House& house, const HouseFrame& frame, std::span<const DrawnPath> paths,
-                          const PictureRequest& request, std::span<const Point> line) {
+                          std::span<const std::size_t> drawn, const PictureRequest& request, std::span<const Point> line) {
     PictureStory story;
     tell_closed(story, house, frame);
     const QString whose = request.animals.empty() ? QString() : QStringLiteral(" for %1").arg(plain(request.animals));
     if (paths.empty()) {
-        tell_rooms(story, house, frame, paths, std::nullopt);
+        tell_rooms(story, house, frame, paths, drawn, std::nullopt);
         story.way = QStringLiteral("No open way in%1").arg(whose);
         story.detail = closed_words(story.closed.size());
         return story;
     }
     const RankedPath& way = paths[request.rank - 1].way;
     const Survey& survey = house.survey;
-    const QString of_how_many = QString::number(paths.size()) + (request.more_ways ? QStringLiteral(" or more") : QString());
-    const QString from = plain(survey[way.path.from()].label());
-    const QString to = plain(survey[way.path.to()].label());
-    story.way = QStringLiteral("Way %1 of %2%3: %4 to %5").arg(QString::number(request.rank), of_how_many, whose, from, to);
+    story.other_ways = paths.size() - 1;
+    story.more_ways = request.more_ways;
+    const QString of_how_many = (request.more_ways ? QStringLiteral("more than %1") : QStringLiteral("%1")).arg(paths.size());
+    story.way = QStringLiteral("Way %1 of %2%3: %4 to %5")
+                    .arg(QString::number(request.rank), of_how_many, whose, plain(survey[way.path.from()].label()),
+                         plain(survey[way.path.to()].label()));
     story.detail = QStringLiteral("smallest gap %1").arg(gap_width_text(survey[way.pinch_gap]));
     for (std::size_t i = 0; i < way.path.gaps.size(); ++i) {
         const GapIndex gap = way.path.gaps[i];
@@ -100,10 +224,18 @@ PictureStory story_of_way(const House& house, const HouseFrame& frame, std::span
     }
     tell_smallest(story, survey[way.pinch_gap], "smallest gap");
     if (!line.empty()) {
-        story.ends.push_back({QStringLiteral("from %1").arg(from), line.front()});
-        story.ends.push_back({QStringLiteral("into %1").arg(to), line.back()});
+        // The line begins and ends in the spaces beside the first and the last gap that have a place.
+        const auto has_place = [](const PictureStory::Step& step) { return step.at.has_value(); };
+        const auto first = std::ranges::find_if(story.steps, has_place) - story.steps.begin();
+        const auto unplaced = std::find_if(story.steps.rbegin(), story.steps.rend(), has_place) - story.steps.rbegin();
+        const auto last = static_cast<std::ptrdiff_t>(way.path.spaces.size()) - 1 - unplaced;
+        const Stories stories(house);
+        const auto label = [&](std::ptrdiff_t i) { return stories.label(way.path.spaces[static_cast<std::size_t>(i)]); };
+        story.ends.push_back({QStringLiteral("from %1").arg(label(first)), line.front()});
+        story.ends.push_back({QStringLiteral("into %1").arg(label(last)), line.back()});
+        tell_airs(story, house, way.path, line);
     }
-    tell_rooms(story, house, frame, paths, way.path.to());
+    tell_rooms(story, house, frame, paths, drawn, way.path.to());
     return story;
 }
 

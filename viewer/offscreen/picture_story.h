@@ -22,10 +22,15 @@ struct PictureStory {
         std::optional<Point> at;
         bool smallest = false;
     };
-    /// A word or two at the end of a way, or the name of a room.
+    /// A word or two at the end of a way, or on what a section cuts, or on air that a way runs through.
     struct Word {
         QString text;
         Point at;
+    };
+    /// The name of a room, for a post on its floor.
+    struct Room {
+        QString text;               ///< "kitchen", or "kitchen, story 1" where there are several
+        std::vector<Point> places;  ///< on its floor, off its walls, the best one first; never empty
     };
 
     /// A gap that nothing gets through any more.
@@ -44,19 +49,26 @@ struct PictureStory {
     QString smallest_feel;  ///< "between a card and a dime": its width in things at hand
     QString smallest_note;  ///< "never close: smoke has to leave"; may be empty
     std::vector<Word> ends;
-    std::vector<Word> rooms;
+    std::vector<Room> rooms;
+    std::vector<Word> airs;    ///< an attic, a crawl space ... that the shown way runs through
     std::vector<Word> layers;  ///< what a section cuts through
+    std::vector<Point> sides;  ///< of the gap that a section shows: not to be covered
     std::vector<Closed> closed;
-    std::size_t thin_ways = 0;    ///< other ways that are drawn, ...
-    bool more_thin_ways = false;  ///< ... and whether there are more
-    bool way_passes = false;      ///< the way through the gap seen from close by is drawn
-    QStringList notes;            ///< of a gap seen from close by, a line each
-    QString faded;                ///< "Faded to show the inside: roof, near walls."; may be empty
+    std::size_t thin_ways = 0;   ///< other ways that are drawn, ...
+    std::size_t other_ways = 0;  ///< ... of so many ...
+    bool more_ways = false;      ///< ... or of more
+    bool way_passes = false;     ///< the way through the gap seen from close by is drawn
+    QStringList notes;           ///< of a gap seen from close by, a line each
+    QString faded;               ///< "Faded to show the inside: roof, near walls."; may be empty
 };
 
-/// The story of the way shown (null: there is none). `line`: how it is drawn.
+/// Places on a room's floor to put a post with its name, the one farthest from walls first; scene. Empty without a floor plan.
+[[nodiscard]] std::vector<Point> room_places(const MiddleSurface& room, const HouseFrame& frame);
+
+/// The story of the way shown. `drawn`: which of the paths are drawn; `line`: how the shown one is.
 [[nodiscard]] PictureStory story_of_way(const House& house, const HouseFrame& frame, std::span<const DrawnPath> paths,
-                                        const PictureRequest& request, std::span<const Point> line);
+                                        std::span<const std::size_t> drawn, const PictureRequest& request,
+                                        std::span<const Point> line);
 
 /// The story of one gap. `line`: the way through it, from its outer side, as it is drawn; may be empty.
 [[nodiscard]] PictureStory story_of_gap(const House& house, const HouseFrame& frame, GapIndex gap, std::span<const Point> line);

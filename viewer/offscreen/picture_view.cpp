@@ -12,7 +12,11 @@ namespace seamward::viewer {
 namespace {
 
 constexpr double elevation = 0.50;
-constexpr double aside = 0.62;             ///< radians beside the direction that the first gap faces
+constexpr double aside = 0.62;  ///< radians beside the direction that the first gap faces, if nothing speaks for more or less
+/// What speaks for a view: the first gap seen from outside counts most.
+constexpr double weight_of_first = 3, weight_of_smallest = 1.5, weight_of_length = 1, weight_of_facing = 0.4;
+constexpr double clearly_better = 0.03;
+constexpr double at_the_point = 0.03;      ///< meters around a point in which solids touch it
 constexpr double aside_of_section = 0.42;  ///< radians from the normal of a cut toward the outer side
 constexpr double above_section = 0.27;     ///< radians
 
@@ -22,6 +26,80 @@ double seen_length(std::span<const Point> line, double azimuth) {
     double sum = 0;
     for (std::size_t i = 1; i < line.size(); ++i) sum += length(cross(line[i] - line[i - 1], back));
     return sum;
+}
+
+/// Directions of view, in the order of preference: radians from the one that the first gap faces.
+constexpr std::array beside{-aside, aside, -0.35, 0.35, -0.95, 0.95, -1.25, 1.25};
+constexpr std::array all_round{-aside, aside, -1.4, 1.4, -2.2, 2.2, -2.9, 2.9};
+
+/// How much is seen through what stands in the line of sight, in a picture of all of the house.
+double clear_share(Layer layer) {
+    switch (layer) {
+        case Layer::roof:
+        case Layer::eaves: return 0.5;
+        case Layer::framing: return 0.6;
+        case Layer::cladding: return 0.3;
+        case Layer::opening: return 0.25;
+        case Layer::interior: return 0.7;
+        case Layer::ground:
+        case Layer::yard:
+        case Layer::foundation:
+        case Layer::fixture: break;
+    }
+    return 0;
+}
+
+/// Whether a ray meets a box, or a triangle, from that share of its length on.
+bool meets(const Box& box, const Point& at, Vector ray, double from) {
+    double until = 1;
+    const auto slab = [&](double low, double high, double start, double step) {
+        if (step == 0) return low <= start && start <= high;
+        const double a = (low - start) / step;
+        const double b = (high - start) / step;
+        from = std::max(from, std::min(a, b));
+        until = std::min(until, std::max(a, b));
+        return from <= until;
+    };
+    return slab(box.low.x, box.high.x, at.x, ray.x) && slab(box.low.y, box.high.y, at.y, ray.y) &&
+           slab(box.low.z, box.high.z, at.z, ray.z);
+}
+
+/// After Möller and Trumbore, Fast, Minimum Storage Ray/Triangle Intersection (1997).
+bool meets(const std::array<Point, 3>& face, const Point& at, Vector ray, double from) {
+    const Vector a = face[1] - face[0];
+    const Vector b = face[2] - face[0];
+    const Vector across = cross(ray, b);
+    const double size = dot(a, across);
+    if (size == 0) return false;
+    const Vector off = at - face[0];
+    const double u = dot(off, across) / size;
+    if (u < 0 || u > 1) return false;
+    const Vector turned = cross(off, a);
+    const double v = dot(ray, turned) / size;
+    if (v < 0 || u + v > 1) return false;
+    const double share = dot(b, turned) / size;
+    return share > from && share < 1;
+}
+
+/// Where a way's first gap opens to.
+struct Outward {
+    Vector toward;  ///< level
+    bool is_level;  ///< the gap itself opens there, and not up or down
+};
+
+std::optional<Outward> outward_of(const House& house, const HouseFrame& frame, const EntryPath& way,
+                                  std::span<const Point> line) {
+    if (const auto out = opens_toward(house, way.gaps.front(), way.from())) return Outward{*out, true};
+    if (line.size() > 1) {  // led on straight away from the house
+        const Vector back = line[0] - line[1];
+        const double level = std::hypot(back.x, back.y);
+        if (level > 0.3 * length(back)) return Outward{{back.x / level, back.y / level, 0}, true};
+    }
+    std::optional<Point> at = gap_middle(house, way.gaps.front());
+    if (at) at = frame.to_scene(*at);
+    if (!at && !line.empty()) at = line.front();
+    if (!at || !(std::hypot(at->x, at->y) > 0.1)) return std::nullopt;
+    return Outward{{at->x, at->y, 0}, false};
 }
 
 struct Extent {
@@ -74,6 +152,50 @@ std::optional<Vector> long_side(const House& house, GapIndex gap) {
     return Vector{std::cos(turn), std::sin(turn), 0};
 }
 
+/// The middle of the faces of one piece of a ring: those of one part that are joined to the face nearest to its way. Scene;
+/// nothing for what is no ring or has no solids.
+std::optional<Point> middle_of_ring(const House& house, const HouseFrame& frame, GapIndex gap) {
+    if (!std::holds_alternative<Ring>(house.survey[gap].shape)) return std::nullopt;
+    const auto near = gap_middle(house, gap);
+    if (!near) return std::nullopt;
+    const Part* nearest = nullptr;
+    std::size_t first = 0;
+    double least = 1e300;
+    for (const Part& part : house.parts) {
+        for (std::size_t i = 0; i < std::min(part.bounds.size(), part.mesh.triangles.size()); ++i) {
+            if (part.bounds[i] != gap) continue;
+            double away = 0;
+            for (const std::uint32_t corner : part.mesh.triangles[i]) away += distance(part.mesh.points[corner], *near);
+            if (away >= least) continue;
+            least = away;
+            nearest = &part;
+            first = i;
+        }
+    }
+    if (nearest == nullptr) return std::nullopt;
+    const TriangleMesh& mesh = nearest->mesh;
+    std::vector<bool> joined(mesh.points.size(), false);
+    for (const std::uint32_t corner : mesh.triangles[first]) joined[corner] = true;
+    Point low = mesh.points[mesh.triangles[first][0]];
+    Point high = low;
+    for (bool more = true; more;) {
+        more = false;
+        for (std::size_t i = 0; i < mesh.triangles.size(); ++i) {
+            const auto is_joined = [&](std::uint32_t corner) { return joined[corner]; };
+            const auto& triangle = mesh.triangles[i];
+            if (nearest->bounds[i] != gap || std::ranges::none_of(triangle, is_joined)) continue;
+            for (const std::uint32_t corner : triangle) {
+                more = more || !joined[corner];
+                joined[corner] = true;
+                const Point& at = mesh.points[corner];
+                low = {std::min(low.x, at.x), std::min(low.y, at.y), std::min(low.z, at.z)};
+                high = {std::max(high.x, at.x), std::max(high.y, at.y), std::max(high.z, at.z)};
+            }
+        }
+    }
+    return frame.to_scene(low + (high - low) * 0.5);
+}
+
 /// The level direction of a gap's way from its outer side inward, of unit length.
 Vector inward_of(const House& house, const HouseFrame& frame, GapIndex gap) {
     const Point middle = frame.to_scene(gap_middle(house, gap).value_or(frame.origin));
@@ -99,28 +221,89 @@ Vector inward_of(const House& house, const HouseFrame& frame, GapIndex gap) {
 
 }  // namespace
 
-OrbitCamera view_of_way(const House& house, const HouseFrame& frame, const EntryPath* way, std::span<const Point> line) {
+SightBlocks::SightBlocks(const House& house, const HouseFrame& frame) {
+    for (const Part& part : house.parts) {
+        Block block{part.layer, {{1e300, 1e300, 1e300}, {-1e300, -1e300, -1e300}}, {}};
+        for (const auto& triangle : part.mesh.triangles) {
+            std::array<Point, 3> face;
+            for (std::size_t i = 0; i < 3; ++i) {
+                const Point at = frame.to_scene(part.mesh.points[triangle.at(i)]);
+                face.at(i) = at;
+                Box& box = block.box;
+                box.low = {std::min(box.low.x, at.x), std::min(box.low.y, at.y), std::min(box.low.z, at.z)};
+                box.high = {std::max(box.high.x, at.x), std::max(box.high.y, at.y), std::max(box.high.z, at.z)};
+            }
+            block.faces.push_back(face);
+        }
+        blocks_.push_back(std::move(block));
+    }
+}
+
+double SightBlocks::seen(const Point& at, const Point& eye) const {
+    constexpr std::ptrdiff_t most_alike = 2;  // boards of a wall fade as one
+    const Vector ray = eye - at;
+    const double from = at_the_point / length(ray);
+    std::array<std::ptrdiff_t, 10> before{};
+    for (const Block& block : blocks_) {
+        if (!meets(block.box, at, ray, from)) continue;
+        if (std::ranges::any_of(block.faces, [&](const auto& face) { return meets(face, at, ray, from); }))
+            ++before.at(static_cast<std::size_t>(block.layer));
+    }
+    double share = 1;
+    for (std::size_t i = 0; i < before.size(); ++i)
+        share *= std::pow(clear_share(static_cast<Layer>(i)), static_cast<double>(std::min(before.at(i), most_alike)));
+    return share;
+}
+
+std::vector<Point> outer_places(const House& house, const HouseFrame& frame, const EntryPath& way, std::span<const Point> line) {
+    std::vector<Point> places;
+    for (std::size_t i = 0; i < way.gaps.size() && places.empty(); ++i) {
+        const GapIndex gap = way.gaps[i];
+        if (gap.value < house.places.size() && !house.places[gap.value].through.empty()) {
+            const std::vector<Point>& through = house.places[gap.value].through;
+            places.push_back(frame.to_scene(house.survey[gap].between[0] == way.spaces[i] ? through.front() : through.back()));
+        } else if (const auto at = gap_middle(house, gap)) {
+            places.push_back(frame.to_scene(*at));
+        }
+    }
+    if (!places.empty() && !line.empty()) places.push_back(line.front());
+    return places;
+}
+
+OrbitCamera view_of_way(const House& house, const HouseFrame& frame, const RankedPath* way, std::span<const Point> line,
+                        const std::function<OrbitCamera(const OrbitCamera&)>& fit) {
     OrbitCamera camera;
     camera.elevation = elevation;
-    if (way == nullptr || way->gaps.empty()) return camera;
-    auto out = opens_toward(house, way->gaps.front(), way->from());
-    if (!out && line.size() > 1) {  // led on straight away from the house
-        const Vector back = line[0] - line[1];
-        const double level = std::hypot(back.x, back.y);
-        if (level > 0.3 * length(back)) out = Vector{back.x / level, back.y / level, 0};
+    if (way == nullptr || way->path.gaps.empty()) return fit(camera);
+    const auto out = outward_of(house, frame, way->path, line);
+    const std::vector<Point> outer = outer_places(house, frame, way->path, line);
+    if (!out || outer.empty()) return fit(camera);
+    std::vector<Point> smallest = way_through_gap(house, frame, way->pinch_gap);
+    if (smallest.empty()) smallest = {outer.front()};
+    const SightBlocks blocks(house, frame);
+    const auto mean_seen = [&](std::span<const Point> places, const Point& eye) {
+        double sum = 0;
+        for (const Point& at : places) sum += blocks.seen(at, eye);
+        return sum / static_cast<double>(places.size());
+    };
+    double whole = 1e-9;
+    for (std::size_t i = 1; i < line.size(); ++i) whole += distance(line[i - 1], line[i]);
+    const double ahead = std::atan2(out->toward.y, out->toward.x);
+    const std::array<Point, 2> ends{smallest.front(), smallest.back()};
+    OrbitCamera best;
+    double most = -1;
+    for (const double turn : out->is_level ? beside : all_round) {
+        camera.azimuth = ahead + turn;
+        const OrbitCamera fitting = fit(camera);
+        const double value = weight_of_first * mean_seen(outer, fitting.eye()) +
+                             weight_of_smallest * mean_seen(ends, fitting.eye()) +
+                             weight_of_length * seen_length(line, camera.azimuth) / whole +
+                             (out->is_level ? weight_of_facing * std::cos(turn) : 0);
+        if (value <= most + clearly_better) continue;
+        most = value;
+        best = fitting;
     }
-    if (!out) {
-        const auto at = gap_middle(house, way->gaps.front());
-        if (!at) return camera;
-        const Point in_scene = frame.to_scene(*at);
-        out = Vector{in_scene.x, in_scene.y, 0};
-        if (!(length(*out) > 0.1)) return camera;
-    }
-    const double ahead = std::atan2(out->y, out->x);
-    const double right = seen_length(line, ahead + aside);
-    const double left = seen_length(line, ahead - aside);
-    camera.azimuth = right > left * 1.02 ? ahead + aside : ahead - aside;
-    return camera;
+    return best;
 }
 
 OrbitCamera fitted_to(OrbitCamera camera, std::span<const Point> points, const QRectF& part, double width, double height) {
@@ -138,10 +321,24 @@ OrbitCamera fitted_to(OrbitCamera camera, std::span<const Point> points, const Q
 }
 
 CutPlane plane_of_gap(const House& house, const HouseFrame& frame, GapIndex gap) {
-    const Vector into = inward_of(house, frame, gap);
+    Vector into = inward_of(house, frame, gap);
+    Point at = frame.to_scene(gap_middle(house, gap).value_or(frame.origin));
+    if (const auto axis = middle_of_ring(house, frame, gap)) {
+        const std::vector<Point> way = way_through_gap(house, frame, gap);
+        const Vector along = way.size() > 1 ? way.back() - way.front() : into;
+        const Vector aside{axis->x - at.x, axis->y - at.y, 0};
+        const bool upright = std::hypot(along.x, along.y) < 0.25 * length(along);
+        if (upright && length(aside) > 1e-4) {  // the way and the axis lie in one plane
+            const Vector toward = aside * (1 / length(aside));
+            into = dot(toward, into) < 0 ? toward * -1 : toward;
+        } else if (!upright) {
+            const Vector across{into.y, -into.x, 0};
+            at = at + across * dot(aside, across);
+        }
+    }
     const Vector normal{into.y, -into.x, 0};
     // A hair beside the way: corners of solids often lie right in its plane.
-    return {frame.to_scene(gap_middle(house, gap).value_or(frame.origin)) + normal * 3.7e-5, normal};
+    return {at + normal * 3.7e-5, normal};
 }
 
 OrbitCamera view_of_gap(const House& house, const HouseFrame& frame, GapIndex gap, const CutPlane& plane) {

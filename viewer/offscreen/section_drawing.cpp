@@ -40,6 +40,7 @@ Hatch hatch_of(const std::string& material) {
 
 /// Deeper than the same material seen from outside, so that the cut stands out.
 QColor cut_color(const CutFace& face) {
+    if (face.layer == Layer::ground) return {0xb3, 0x91, 0x68};  // earth, whatever grows on it
     const QColor color = material_color(face.material, face.layer);
     return QColor::fromHsv(std::max(color.hsvHue(), 0), std::min(255, color.hsvSaturation() * 3 / 2), color.value() * 24 / 25);
 }

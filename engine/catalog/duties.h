@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <array>
+#include <limits>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "base/survey.h"
+#include "catalog/features.h"
+#include "catalog/tables.h"
+
+namespace seamward {
+
+/// What a gap must be like for a row of the table of duties to fit it. Whatever is empty is not asked; a row fits when all that
+/// is asked holds.
+struct DutyCase {
+    std::vector<Duty> duties;                       ///< one of these
+    std::vector<std::string> features;              ///< of one of these kinds; ids of the table of features
+    bool feature_unknown = false;                   ///< the kind of feature is not known, as of gaps that were typed in
+    std::vector<std::string> all_of;                ///< substrates that all stand there
+    std::vector<std::string> any_of;                ///< substrates of which one stands there
+    std::vector<std::string> nothing_but;           ///< substrates stand there, and none but these
+    std::array<std::vector<SpaceKind>, 2> between;  ///< kinds of its two spaces, one side each, in either order
+    std::vector<std::string> words;                 ///< one of these is a word in the id or name of one of its two spaces
+    std::vector<ShapeKind> shapes;                  ///< of one of these, before any mesh was put over it
+    double least_length = 0;                        ///< of a slot, one piece, meters
+    double height = std::numeric_limits<double>::infinity();  ///< its middle lies below this z, or nobody knows where it is
+
+    /// Whether gaps of that duty can fit at all.
+    [[nodiscard]] bool takes(Duty duty) const;
+    /// Whether nothing is asked but the duty.
+    [[nodiscard]] bool asks_duty_only() const;
+};
+
+/// What may be done to gaps of one case.
+struct DutyRow {
+    std::string id;
+    std::string name;  ///< of the case, for people
+    DutyCase when;
+    bool free = false;                                        ///< nothing is restricted: what later rows would say does not hold
+    bool full = false;                                        ///< a full closing is allowed, by the treatments of `allow`
+    std::vector<std::string> allow;                           ///< the only treatments allowed, ids
+    double least = 0;                                         ///< of a mesh, clear opening, meters
+    double widest = std::numeric_limits<double>::infinity();  ///< likewise
+    bool keeps_area = false;                                  ///< its net free area is due: a mesh must not starve what it serves
+    std::string why;
+    std::string source;   ///< id of a source of the table
+    std::string instead;  ///< what may be done, for people; empty: leave it as it is
+};
+
+/// Reads the table of duties; `features` of its rows are ids of that table. Treatments are not looked up. Throws BadInput that
+/// names file, line and column when a key or word is unknown, a row asks nothing, allows a full closing of a gap whose duty that
+/// defeats, or is never reached; and when such a duty has no row that asks for nothing else.
+[[nodiscard]] Table<DutyRow> read_duties(std::string_view yaml, const std::string& shown_as, const Table<Feature>& features);
+
+/// The source for people: title, publisher, year, and "from memory" or "second hand" where the document itself was not read.
+[[nodiscard]] std::string cited(const CatalogSource& source);
+
+/// The source of a table with that id, for people; the id itself where the table has none such.
+[[nodiscard]] std::string cited(const std::vector<CatalogSource>& sources, const std::string& id);
+
+}  // namespace seamward

@@ -1,0 +1,246 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "materials/options.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <optional>
+#include <stdexcept>
+
+#include "base/measure_text.h"
+#include "catalog/shipped.h"
+#include "materials/duty_rules.h"
+
+namespace seamward {
+
+namespace {
+
+using Side = Treatment::Side;
+
+/// A size on the border of a range belongs to it, whatever is left of rounding.
+constexpr double size_tolerance = 1e-9;
+/// Of a cent: half a cent rounds up, whatever is left of rounding.
+constexpr double cent_tolerance = 1e-6;
+constexpr double minutes_per_hour = 60;
+
+template <class Value>
+bool holds(const std::vector<Value>& values, const Value& wanted) {
+    return std::find(values.begin(), values.end(), wanted) != values.end();
+}
+
+bool holds_any(const std::vector<std::string>& values, const std::vector<std::string>& wanted) {
+    return std::any_of(wanted.begin(), wanted.end(), [&](const std::string& word) { return holds(values, word); });
+}
+
+/// Where one can stand to work on a gap. Most cavities are inside of walls: one is counted on only where nothing else is.
+std::array<bool, 3> sides_of(const Gap& gap, const Survey& survey) {
+    std::array<bool, 3> sides{};
+    const auto add = [&](Side side) { sides.at(static_cast<std::size_t>(side)) = true; };
+    for (const SpaceIndex end : gap.between) {
+        const SpaceKind kind = survey[end].kind;
+        if (kind == SpaceKind::outdoors) add(Side::outside);
+        if (kind == SpaceKind::living || kind == SpaceKind::attached) add(Side::inside);
+    }
+    if (!sides[0] && !sides[1]) add(Side::attic);
+    return sides;
+}
+
+/// The first side that the gap has and the treatment is for.
+std::optional<Side> side_for(const Treatment& row, const Gap& gap, const Survey& survey) {
+    const std::array<bool, 3> sides = sides_of(gap, survey);
+    for (std::size_t side = 0; side < sides.size(); ++side) {
+        if (sides.at(side) && row.fits.sides.at(side)) return static_cast<Side>(side);
+    }
+    return std::nullopt;
+}
+
+/// Whether the treatment is made for gaps of this kind: what is usual for a gap always is.
+bool made_for(const Treatment& row, const Gap& gap) {
+    const Treatment::Fits& fits = row.fits;
+    if (holds(fits.not_at, gap.feature)) return false;
+    if (gap.usual == row.id || (fits.duties.empty() && fits.features.empty())) return true;
+    if (!gap.feature.empty()) return holds(fits.features, gap.feature);
+    return holds(fits.duties, gap.duty);
+}
+
+bool fits_sizes(const Treatment& row, const Gap& gap) {
+    const Treatment::Fits& fits = row.fits;
+    const double width = clear_width(gap.shape);
+    if (!fits.shapes.at(gap.shape.index())) return false;
+    if (width < fits.from - size_tolerance || width > fits.to + size_tolerance) return false;
+    const auto* ring = std::get_if<Ring>(&gap.shape);
+    if (ring != nullptr && ring->around > fits.around + size_tolerance) return false;
+    if (gap.depth && *gap.depth < fits.depth - size_tolerance) return false;
+    if (row.leaves == Treatment::Leaves::nothing) return true;
+    return row.opening > 0 && row.opening < width - size_tolerance;  // a mesh as coarse as the gap changes nothing
+}
+
+bool fits(const Treatment& row, const Gap& gap, const Survey& survey) {
+    if (!fits_sizes(row, gap) || !made_for(row, gap) || !side_for(row, gap, survey)) return false;
+    if (gap.substrates.empty()) return true;
+    return !holds_any(row.fits.not_on, gap.substrates) &&
+           (row.fits.only_on.empty() || holds_any(row.fits.only_on, gap.substrates));
+}
+
+bool area_unknown(const Gap& gap) {
+    const auto* mesh = std::get_if<Mesh>(&gap.shape);
+    return mesh != nullptr && !mesh->area && !gap.covered;
+}
+
+/// One piece of the gap; a mesh whose area is not stated is as large as what it was put over.
+Piece piece_to_treat(const Gap& gap, double unstated) {
+    const auto* mesh = std::get_if<Mesh>(&gap.shape);
+    if (mesh == nullptr || mesh->area || !gap.covered) return piece_of(gap.shape, unstated);
+    Piece piece = piece_of(gap.covered->shape, unstated);
+    piece.width = mesh->opening;
+    return piece;
+}
+
+/// What one option takes, of all pieces of the gap.
+class Estimate {
+public:
+    Estimate(const Treatment& row, const Gap& gap, const Survey& survey, const PriceBook& prices)
+        : row_(row),
+          gap_(gap),
+          prices_(prices),
+          side_(side_for(row, gap, survey).value_or(Side::outside)),
+          piece_(piece_to_treat(gap, row.unstated)) {}
+
+    [[nodiscard]] bool on_ladder() const { return side_ == Side::outside && gap_.at && gap_.at->z > row_.access.reach; }
+    [[nodiscard]] bool in_attic() const { return side_ == Side::attic; }
+
+    [[nodiscard]] double minutes() const {
+        const double access = (on_ladder() ? row_.access.ladder : 0) + (in_attic() ? row_.access.attic : 0);
+        return row_.work.setup + access + gap_.count * (row_.work.piece + row_.work.meter * piece_.length);
+    }
+
+    [[nodiscard]] std::vector<Need> needs() const {
+        std::vector<Need> needs;
+        for (const Take& take : row_.takes) {
+            Need need = taken(take, gap_.shape, piece_, gap_.depth);
+            const double waste = material(need.material).by == Material::By::piece ? 0 : prices_.waste;
+            need.amount *= (take.as == Take::As::whole ? 1 : gap_.count) * (1 + waste);
+            const auto same =
+                std::find_if(needs.begin(), needs.end(), [&](const Need& n) { return n.material == need.material; });
+            if (same == needs.end())
+                needs.push_back(std::move(need));
+            else
+                same->amount += need.amount;
+        }
+        return needs;
+    }
+
+    [[nodiscard]] Money cost(const std::vector<Need>& needs) const {
+        double cents = static_cast<double>(prices_.labor_per_hour.cents) * minutes() / minutes_per_hour;
+        for (const Need& need : needs) {
+            const Material& bought = material(need.material);
+            cents += static_cast<double>(bought.price.cents) * need.amount / bought.holds;
+        }
+        return {static_cast<std::int64_t>(std::floor(cents + 0.5 + cent_tolerance))};
+    }
+
+    [[nodiscard]] std::vector<std::string> steps() const {
+        std::vector<std::string> steps = row_.steps;
+        if (!row_.conditions.empty()) steps.push_back("Conditions: " + row_.conditions);
+        if (side_ == Side::outside && row_.rain > 0) steps.push_back("Keep rain off for " + time_text(row_.rain));
+        if (row_.paint > 0) steps.push_back("Paint no earlier than after " + time_text(row_.paint));
+        if (area_unknown(gap_))
+            steps.push_back("Measure the screened opening first: its area is not stated, " + millimeters_text(row_.unstated) +
+                            " square is reckoned with");
+        return steps;
+    }
+
+    [[nodiscard]] std::vector<std::string> cautions() const {
+        std::vector<std::string> all;
+        const auto add = [&](const std::string& text, const std::string& source, const std::vector<CatalogSource>& sources) {
+            if (!text.empty()) all.push_back(text + " (" + cited(sources, source) + ')');
+        };
+        const std::vector<CatalogSource>& sources = shipped_treatments().sources;
+        const Feature* feature = shipped_features().find(gap_.feature);
+        if (feature != nullptr) add(feature->caution.text, feature->caution.source, shipped_features().sources);
+        for (const Caution& caution : row_.cautions) add(caution.text, caution.source, sources);
+        if (on_ladder()) add(row_.access.ladder_caution.text, row_.access.ladder_caution.source, sources);
+        if (in_attic()) add(row_.access.attic_caution.text, row_.access.attic_caution.source, sources);
+        return all;
+    }
+
+private:
+    [[nodiscard]] const Material& material(const std::string& id) const {
+        const Material* found = prices_.find(id);
+        if (found == nullptr) throw std::invalid_argument("the price book has no " + id);
+        return *found;
+    }
+
+    static std::string time_text(double minutes) {
+        constexpr double hours_per_day = 24;
+        const auto whole = [](double value) { return std::to_string(static_cast<long>(std::lround(value))); };
+        const double hours = minutes / minutes_per_hour;
+        if (hours < 1) return whole(minutes) + " min";
+        return hours > 2 * hours_per_day ? whole(hours / hours_per_day) + " days" : whole(hours) + " h";
+    }
+
+    const Treatment& row_;
+    const Gap& gap_;
+    const PriceBook& prices_;
+    Side side_;
+    Piece piece_;
+};
+
+Option option_of(const Treatment& row, const Gap& gap, const Survey& survey, const PriceBook& prices) {
+    const Estimate estimate(row, gap, survey, prices);
+    Option option;
+    option.treatment = row.id;
+    option.needs = estimate.needs();
+    option.cost = estimate.cost(option.needs);
+    option.minutes = estimate.minutes();
+    option.opening = row.opening;
+    option.gnawed = row.gnawed;
+    option.steps = estimate.steps();
+    option.cautions = estimate.cautions();
+    return option;
+}
+
+/// The only option of a gap whose closing the survey prices.
+Option stated_option(const Gap& gap, const std::vector<Option>& of_table) {
+    Option option;
+    option.treatment = stated_closing;
+    option.cost = *gap.closing.cost * gap.count;
+    for (const Option& other : of_table) {
+        if (other.opening > 0) continue;
+        option.minutes = other.minutes;
+        break;
+    }
+    option.steps = {"Close it as the survey has priced it"};
+    return option;
+}
+
+}  // namespace
+
+GapOptions options_for(const Gap& gap, const Survey& survey, const PriceBook& prices) {
+    GapOptions found;
+    if (is_shut(gap.shape)) return found;
+    const DutyRuling ruling = ruling_on(gap, survey);
+    bool any_fits = false;
+    for (const Treatment& row : shipped_treatments().rows) {
+        if (!fits(row, gap, survey)) continue;
+        any_fits = true;
+        if (ruling.allows(row.id, row.opening))
+            found.options.push_back(option_of(row, gap, survey, prices));
+        else
+            found.refused.push_back({row.id, ruling.why, ruling.source});
+    }
+    std::stable_sort(found.options.begin(), found.options.end(),
+                     [](const Option& a, const Option& b) { return a.cost < b.cost; });
+    if (gap.closing.cost && ruling.may_close) {
+        found.options = {stated_option(gap, found.options)};
+        found.refused.clear();
+    } else if (gap.closing.cost) {
+        found.options.clear();
+    }
+    if (found.options.empty() && ruling.restricted()) found.refused = {{"", ruling.why, ruling.source}};
+    if (found.options.empty() && found.refused.empty() && !any_fits)
+        found.refused = {{"", "no treatment of the table fits its shape, size, depth and material", "table of treatments"}};
+    return found;
+}
+
+}  // namespace seamward

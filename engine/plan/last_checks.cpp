@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "plan/last_checks.h"
+
+#include <algorithm>
+#include <array>
+#include <string_view>
+
+#include "plan/plan.h"
+
+namespace seamward {
+
+namespace {
+
+/// Features of the table that belong to a flue, a chimney or an appliance's air.
+constexpr std::array<std::string_view, 6> of_flues{"combustion-air-opening", "flue-collar",   "flue-shaft-top",
+                                                   "chimney-framing",        "chimney-joint", "chimney-cap"};
+
+}  // namespace
+
+std::vector<GapIndex> signs_of_burning(const Survey& survey) {
+    std::vector<GapIndex> signs;
+    for (std::uint32_t i = 0; i < survey.gaps.size(); ++i) {
+        const Gap& gap = survey.gaps[i];
+        const bool of_flue = std::find(of_flues.begin(), of_flues.end(), gap.feature) != of_flues.end();
+        if (of_flue || gap.duty == Duty::combustion_air) signs.push_back({i});
+    }
+    return signs;
+}
+
+std::vector<std::string> last_checks(const Job& job, std::span<const PlanStep> steps) {
+    std::vector<std::string> checks;
+    const std::vector<GapIndex> signs = signs_of_burning(job.survey);
+    if (steps.empty() || signs.empty()) return checks;
+    checks.push_back(
+        "Fuel is burned in this house (" + job.survey[signs.front()].label() +
+        "): a tighter house can starve a flue of draft. After the last closing a licensed person tests the appliances "
+        "for draft, spillage and carbon monoxide. The work is not complete before that (common practice; NFPA 54 as a "
+        "gas company's guide gives it)");
+    checks.emplace_back("Check that carbon monoxide alarms are there and work, by the local code (common practice)");
+    return checks;
+}
+
+}  // namespace seamward

@@ -1,0 +1,100 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "base/run_context.h"
+#include "catalog/prices.h"
+#include "job_file/job.h"
+#include "materials/options.h"
+#include "materials/quantities.h"
+#include "paths/entry_path.h"
+#include "plan/cheapest_closing.h"
+#include "plan/work_order.h"
+
+namespace seamward {
+
+/// What a plan is to do.
+struct PlanSettings {
+    std::vector<Pest> against;
+    Sizing sizing = Sizing::with_plus_minus;
+    std::optional<Money> budget;
+    PriceBook prices = shipped_prices();
+};
+
+/// A way in and the smallest clear width along it, as gaps count in the plan.
+struct OpenWay {
+    EntryPath path;
+    double pinch = 0;  ///< meters
+    GapIndex pinch_gap;
+    std::size_t pest = 0;  ///< position in PlanSettings::against
+};
+
+/// One gap to be treated.
+struct PlanStep {
+    GapIndex gap;
+    Option option;
+    WorkZone zone = WorkZone::outside_low;
+    double widest_open_after = 0;  ///< pinch of the best way still open to an animal planned against, meters; 0: there is none
+};
+
+/// A gap that stops an animal by less than the margin of that animal's size.
+struct MarginalStop {
+    GapIndex gap;
+    std::size_t pest = 0;    ///< position in PlanSettings::against
+    double share_short = 0;  ///< so much smaller an animal would get through, as a share of its size
+};
+
+/// A treatment or a gap that the plan does not touch, and why.
+struct RefusedGap {
+    GapIndex gap;
+    Refusal refusal;
+};
+
+/// What it takes to leave no way in as wide as `width` or wider, by full closings alone.
+struct LadderRung {
+    double width = 0;  ///< meters
+    Money cost;
+    std::vector<GapIndex> gaps;
+};
+
+/// Why the ladder ends before everything is shut.
+struct LadderStop {
+    double width = 0;  ///< pinch of a way in along gaps that cannot be closed, meters
+    GapIndex gap;      ///< where that is
+    std::string why;
+};
+
+/// What a budget buys.
+struct BudgetResult {
+    bool reaches_all = false;  ///< the whole plan costs no more than the budget
+    Money full_cost;           ///< of the whole plan
+    Money still_to_pay;        ///< the least for the rest, after these steps
+    std::optional<OpenWay> left_open;
+    bool proven = true;  ///< that nothing within the budget does better
+};
+
+/// What to close, with what and in which order, and why nothing cheaper will do.
+struct Plan {
+    bool feasible = true;
+    Money cost;  ///< sum of the steps' costs
+    double minutes = 0;
+    std::vector<PlanStep> steps;  ///< in working order
+    Proof proof;  ///< of the whole plan, whatever the budget; its routes' animals are positions in PlanSettings::against
+    std::vector<LadderRung> ladder;
+    std::optional<LadderStop> ladder_stop;
+    std::vector<Purchase> materials;
+    std::vector<RefusedGap> refused;
+    std::vector<MarginalStop> marginal;
+    std::optional<OpenWay> open_way;            ///< where there is no plan: a way in that cannot be closed
+    std::vector<std::string> open_way_reasons;  ///< why not, gap by gap
+    std::optional<BudgetResult> budget;
+    std::vector<std::string> last_checks;  ///< what has to be checked when the work is done, and by whom
+};
+
+/// Plans against all of `settings.against`. Treatments that would starve a vent are refused on the way. Deterministic.
+[[nodiscard]] Plan make_plan(const Job& job, const PlanSettings& settings, const RunContext& context);
+
+}  // namespace seamward

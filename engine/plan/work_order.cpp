@@ -1,0 +1,95 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "plan/work_order.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+#include <numbers>
+#include <tuple>
+
+#include "catalog/shipped.h"
+
+namespace seamward {
+
+namespace {
+
+bool leads_to(const Gap& gap, const Survey& survey, SpaceKind kind) {
+    return survey[gap.between[0]].kind == kind || survey[gap.between[1]].kind == kind;
+}
+
+bool stands_on(const Gap& gap, Host host) {
+    const Feature* feature = gap.feature.empty() ? nullptr : shipped_features().find(gap.feature);
+    return feature != nullptr && !feature->hosts.empty() && feature->hosts.front() == host;
+}
+
+/// The middle of all places from which a walk round the house is seen.
+Point middle_of(const Survey& survey) {
+    Point sum;
+    double count = 0;
+    for (const Gap& gap : survey.gaps) {
+        if (!gap.at || !leads_to(gap, survey, SpaceKind::outdoors)) continue;
+        sum = {sum.x + gap.at->x, sum.y + gap.at->y, 0};
+        count += 1;
+    }
+    return count > 0 ? Point{sum.x / count, sum.y / count, 0} : sum;
+}
+
+/// Turn from north, clockwise, in whole steps, so that places as good as the same do not change their order.
+int clockwise_from_north(const Point& at, const Point& middle) {
+    const double turn = std::atan2(at.x - middle.x, at.y - middle.y) / (2 * std::numbers::pi);
+    return static_cast<int>(std::lround((turn < 0 ? turn + 1 : turn) * 1e6));
+}
+
+}  // namespace
+
+const char* zone_words(WorkZone zone) {
+    switch (zone) {
+        case WorkZone::outside_low: return "outside, from the ground";
+        case WorkZone::outside_high: return "outside, from a ladder";
+        case WorkZone::roof: return "on the roof";
+        case WorkZone::attached: return "garage and porches";
+        case WorkZone::hidden: return "attic and other hidden spaces";
+        case WorkZone::rooms: break;
+    }
+    return "rooms";
+}
+
+double ground_height(const Survey& survey) {
+    double lowest = std::numeric_limits<double>::infinity();
+    for (const Gap& gap : survey.gaps) {
+        if (gap.at && leads_to(gap, survey, SpaceKind::outdoors)) lowest = std::min(lowest, gap.at->z);
+    }
+    return std::isfinite(lowest) ? lowest : 0;
+}
+
+WorkZone zone_of(const Gap& gap, const Survey& survey, double ground) {
+    if (stands_on(gap, Host::roof)) return WorkZone::roof;
+    if (leads_to(gap, survey, SpaceKind::outdoors) || leads_to(gap, survey, SpaceKind::harborage))
+        return gap.at && gap.at->z > ground + reach_from_ground ? WorkZone::outside_high : WorkZone::outside_low;
+    if (leads_to(gap, survey, SpaceKind::attached)) return WorkZone::attached;
+    if (leads_to(gap, survey, SpaceKind::living)) return WorkZone::rooms;
+    return WorkZone::hidden;
+}
+
+std::vector<GapIndex> in_working_order(const Survey& survey, std::span<const GapIndex> gaps) {
+    using Key = std::tuple<WorkZone, std::uint32_t, GapIndex>;
+    const double ground = ground_height(survey);
+    const Point middle = middle_of(survey);
+    std::vector<Key> keys;
+    for (const GapIndex index : gaps) {
+        const Gap& gap = survey[index];
+        const WorkZone zone = zone_of(gap, survey, ground);
+        std::uint32_t place = 0;
+        if (zone == WorkZone::rooms)
+            place = survey[gap.between[0]].is_living() ? gap.between[0].value : gap.between[1].value;
+        else if (zone != WorkZone::hidden && gap.at)
+            place = static_cast<std::uint32_t>(clockwise_from_north(*gap.at, middle));
+        keys.emplace_back(zone, place, index);
+    }
+    std::sort(keys.begin(), keys.end());
+    std::vector<GapIndex> order;
+    for (const Key& key : keys) order.push_back(std::get<GapIndex>(key));
+    return order;
+}
+
+}  // namespace seamward
