@@ -81,12 +81,14 @@ private:
         }
     }
 
-    /// The price of the cheapest full closing; where somebody gnaws, of one that resists.
-    [[nodiscard]] std::optional<Money> full_price(std::uint32_t gap) const {
-        const bool gnawing =
-            std::any_of(settings_.against.begin(), settings_.against.end(), [](const Pest& p) { return p.gnaws; });
+    /// The price of the cheapest full closing; where somebody who gnaws gets through the gap, of one that resists.
+    [[nodiscard]] std::optional<Money> full_price(std::uint32_t index) const {
+        const Gap& gap = survey_.gaps[index];
+        const bool gnawing = std::any_of(settings_.against.begin(), settings_.against.end(), [&](const Pest& pest) {
+            return pest.gnaws && lets_through(gap, pest.size, settings_.sizing);
+        });
         std::optional<Money> price;
-        for (const Option& option : options_[gap].options) {
+        for (const Option& option : options_[index].options) {
             if (option.opening > 0 || (gnawing && option.gnawed)) continue;
             if (!price || option.cost < *price) price = option.cost;
         }

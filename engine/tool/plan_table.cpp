@@ -99,11 +99,24 @@ private:
             if (gap.count > 1) what += ", " + std::to_string(gap.count) + " pieces";
             paragraph(lead, what + ": " + treatment_name(step.option) + ", " + money_text(step.option.cost) +
                                 (step.option.minutes > 0 ? ", " + time_text(step.option.minutes) : ""));
-            const std::string left =
-                step.widest_open_after > 0 ? "still open: " + width_text(step.widest_open_after) : "no way in is left open";
-            paragraph("      ", left);
-            for (const std::string& caution : step.option.cautions) paragraph("      Caution: ", caution);
+            if (order == 1 || step.widest_open_after != plan_.steps[order - 2].widest_open_after)
+                paragraph("      ", step.widest_open_after > 0 ? "still open: " + width_text(step.widest_open_after)
+                                                               : "no way in is left open");
+            cautions(step, number);
         }
+    }
+
+    /// Each in full where it first comes up.
+    void cautions(const PlanStep& step, const std::string& number) {
+        std::string told;
+        for (const std::string& caution : step.option.cautions) {
+            const auto [first, anew] = told_at_.emplace(caution, number);
+            if (anew)
+                paragraph("      Caution: ", caution);
+            else if (told.find(" " + first->second + ",") == std::string::npos)
+                told += " " + first->second + ",";
+        }
+        if (!told.empty()) paragraph("      ", "Cautions as at" + told.substr(0, told.size() - 1));
     }
 
     void budget(const BudgetResult& result) {
@@ -190,6 +203,7 @@ private:
     const PlanSettings& settings_;
     const Plan& plan_;
     const Console& console_;
+    std::map<std::string, std::string> told_at_;  ///< caution, number of the step where it stands
 };
 
 }  // namespace

@@ -11,6 +11,8 @@ command_case(trace_help ARGS trace --help EXIT 0 OUT "JOB.*--pest.*--to.*--top.*
 command_case(picture_help ARGS picture --help EXIT 0 OUT "JOB.*-o,--output FILE.png.*--pest.*--to.*--way.*--gap.*--size WxH")
 command_case(export_help ARGS export --help EXIT 0 OUT "JOB.*-o,--output FILE.glb.FILE.obj")
 
+command_case(plan_help ARGS plan --help EXIT 0 OUT "JOB.*--against ID.*--budget MONEY.*--nominal.*--prices FILE.*--json")
+
 # Wrong usage: exit 2 and a message on standard error; standard output is empty, or with --json a document of errors.
 command_case(no_arguments EXIT 2 ERR "Usage: seamward")
 command_case(unknown_command ARGS trcae ${J}/one.yaml EXIT 2 ERR "unknown command \"trcae\"; did you mean trace\\?")
@@ -108,3 +110,16 @@ command_case(json_to_a_space_of_another_script ARGS trace ${J}/names.yaml --to å
 command_case(json_sources ARGS trace ${J}/sources.yaml --json EXIT 0 OUT "\"from\": \"drain\".*\"from\": \"neighbor\"")
 command_case(json_closed ARGS trace ${J}/closed.yaml --json EXIT 0 OUT "\"pinch_mm\": 8.0,.*\"coarse\".*\"pinch_mm\": 1.3,.*\"meshed\"")
 command_case(options_before_the_job ARGS trace --json --top 2 --pest bat ${J}/one.yaml EXIT 0 OUT "\"paths\": \\[\\]")
+
+# Plans.
+command_case(plan ARGS plan ${J}/plan.yaml EXIT 0 OUT "2 gaps to treat, .48.00.*eave.*sink.*no way in is left open.*add up to .48.00.*What each price keeps out")
+command_case(plan_in_json ARGS plan ${J}/plan.yaml --json EXIT 0 OUT "^{.*\"feasible\": true,.*\"cost\": 48.0,.*\"gap\": \"eave\",.*\"treatment\": \"stated-closing\",.*\"widest_open_mm_after\": 1.2,.*\"kind\": \"flow\",.*\"lower_bound\": 48.0,.*\"keeps_out_mm\": 2.5,.*}\n$")
+command_case(plan_with_nothing_to_do ARGS plan ${J}/plan.yaml --against norway-rat EXIT 0 OUT "Against Norway rat: nothing to do")
+command_case(plan_within_a_budget ARGS plan ${J}/plan.yaml --budget $42 EXIT 0 OUT "1 gap to treat, .40.00.*Within .42.00.*still to pay.*widest way that stays open")
+command_case(plan_within_a_budget_in_json ARGS plan ${J}/plan.yaml --budget $42 --json EXIT 0 OUT "\"within_budget\": false,.*\"still_to_pay\": 8.0,.*\"left_open\": {.*\"pinch_mm\": 1.2,")
+command_case(plan_that_does_not_exist ARGS plan ${J}/no-plan.yaml EXIT 3 OUT "No plan: .*weep-holes.*pinch.*water leaves here")
+command_case(plan_that_does_not_exist_in_json ARGS plan ${J}/no-plan.yaml --json EXIT 3 OUT "^{.*\"feasible\": false,.*\"open_path\": {.*\"gaps\": .*\"weep-holes\".*\"ladder_stops_at\": {.*\"refused\": .*\"gap\": \"weep-holes\",.*\"source\": \"[^\"]+\".*}\n$")
+command_case(plan_against_nobody ARGS plan ${J}/one.yaml EXIT 2 ERR "nothing to plan against.*--against")
+command_case(plan_against_a_stranger ARGS plan ${J}/plan.yaml --against zebra EXIT 2 ERR "--against: unknown id \"zebra\"")
+command_case(plan_budget_without_unit ARGS plan ${J}/plan.yaml --budget 42 EXIT 2 ERR "--budget: .*.42")
+command_case(plan_prices_missing ARGS plan ${J}/plan.yaml --prices ${J}/none.yaml EXIT 1 ERR "none.yaml: error: no such file")

@@ -43,6 +43,18 @@ TEST(JsonOutput, OfEveryJobIsOneDocument) {
     }
 }
 
+TEST(JsonOutput, OfEveryPlanIsOneDocument) {
+    for (const std::filesystem::path& job : jobs()) {
+        const Ran ran = run_shell(program + " plan " + shell_word(job.string()) + " --against bark-scorpion --json");
+        expect_one_json_document(ran, job.string());
+        EXPECT_TRUE(ran.exit_code == 0 || ran.exit_code == 1 || ran.exit_code == 3) << job << ran.err;
+        const Document answer = parse_json(ran.out, "answer");
+        EXPECT_EQ(value_of(answer.root(), "feasible").present(), ran.exit_code != 1) << job;
+        EXPECT_EQ(value_of(answer.root(), "steps").present(), ran.exit_code == 0) << job;
+        EXPECT_EQ(value_of(answer.root(), "open_path").present(), ran.exit_code == 3) << job;
+    }
+}
+
 TEST(JsonOutput, OfFaultsHasTheirPlaces) {
     const Ran ran =
         run_shell("cd " + shell_word(source_folder.string()) + " && " + program + " trace tests/tool/jobs/faults.yaml --json");
