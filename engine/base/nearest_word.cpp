@@ -47,6 +47,24 @@ bool has_part(std::string_view compound, std::string_view word) {
     return false;
 }
 
+/// `did you mean roof-rat or norway-rat?` for rat; empty when no known word has it as a part, or too many have.
+std::string with_the_part(std::string_view word, std::span<const std::string_view> known) {
+    std::vector<std::string_view> found;
+    if (word.empty() || word.size() > longest) return "";
+    const std::string parts = "-" + std::string(word) + "-";
+    for (const std::string_view candidate : known) {
+        if (candidate.size() <= word.size() || candidate.size() > longest) continue;
+        const bool has = has_part(candidate, word) || ("-" + std::string(candidate) + "-").find(parts) != std::string::npos;
+        if (has && std::find(found.begin(), found.end(), candidate) == found.end()) found.push_back(candidate);
+    }
+    constexpr std::size_t most = 4;
+    if (found.empty() || found.size() > most) return "";
+    std::string text = "did you mean ";
+    for (std::size_t i = 0; i < found.size(); ++i)
+        text += (i == 0 ? "" : i + 1 == found.size() ? " or " : ", ") + std::string(found[i]);
+    return text + '?';
+}
+
 }  // namespace
 
 std::optional<std::string_view> nearest_word(std::string_view word, std::span<const std::string_view> known) {
@@ -72,6 +90,7 @@ std::optional<std::string_view> nearest_word(std::string_view word, std::span<co
 }
 
 std::string suggestion(std::string_view word, std::span<const std::string_view> known) {
+    if (const std::string compounds = with_the_part(word, known); !compounds.empty()) return compounds;
     if (const auto nearest = nearest_word(word, known)) return "did you mean " + std::string(*nearest) + "?";
     constexpr std::size_t most = 24;
     if (known.empty() || known.size() > most) return "";

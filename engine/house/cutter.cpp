@@ -64,7 +64,10 @@ std::string Cutter::gap_id(const FeatureDescription& feature, std::size_t gap) c
 std::string Cutter::place_name(const FeatureDescription& feature) const {
     if (feature.at) {
         const RoomLayout* room = layout_.room_at(feature.story, *feature.at);
-        return room == nullptr || layout_.roof.empty() ? "" : layout_.house.survey[room->space].label();
+        if (room == nullptr || layout_.roof.empty()) return "";
+        const std::vector<Host>& hosts = feature.type->hosts;
+        const bool on_roof = std::find(hosts.begin(), hosts.end(), Host::roof) != hosts.end();
+        return (on_roof ? "over the " : "") + layout_.house.survey[room->space].label();
     }
     if (!feature.side.empty()) {
         for (const Space& space : layout_.house.survey.spaces) {

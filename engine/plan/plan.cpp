@@ -39,6 +39,7 @@ public:
         add_steps(picks);
         add_marginal_stops(picks);
         add_proof();
+        if (settings_.explain) add_chances(picks);
         plan_.last_checks = last_checks(job_, plan_.steps);
         return std::move(plan_);
     }
@@ -223,13 +224,37 @@ private:
         return lets_through(gap, smaller, settings_.sizing);
     }
 
-    /// Gaps that are narrow enough, but not by the margin, and lie on a way in if they are not.
-    void add_marginal_stops(const std::vector<Pick>& picks) {
+    /// The survey once some picks are done.
+    [[nodiscard]] Survey treated(const std::vector<Pick>& picks) const {
         Survey after = survey_;
         for (const Pick& pick : picks) {
             const GapIndex gap = problem_->doorways[pick.doorway].gap;
             close_gap(after.gaps[gap.value], options_[gap.value].options[(*problem_)[pick].option].opening);
         }
+        return after;
+    }
+
+    /// One animal at a time, since what one gnaws through stops the next.
+    void add_chances(const std::vector<Pick>& picks) {
+        std::optional<std::vector<PestChance>> before = open_chances(survey_, settings_.against);
+        if (!before) return;
+        PlanChances chances{std::move(*before), {}};
+        for (std::size_t p = 0; p < settings_.against.size(); ++p) {
+            std::vector<Pick> resisting;
+            std::copy_if(picks.begin(), picks.end(), std::back_inserter(resisting), [&](const Pick& pick) {
+                const GapIndex gap = problem_->doorways[pick.doorway].gap;
+                return !settings_.against[p].gnaws || !options_[gap.value].options[(*problem_)[pick].option].gnawed;
+            });
+            const Survey after = treated(resisting);
+            chances.after.push_back(open_chances(after, std::span(&settings_.against[p], 1))->front());
+            chances.after.back().pest = p;
+        }
+        plan_.chances = std::move(chances);
+    }
+
+    /// Gaps that are narrow enough, but not by the margin, and lie on a way in if they are not.
+    void add_marginal_stops(const std::vector<Pick>& picks) {
+        const Survey after = treated(picks);
         for (std::size_t p = 0; p < settings_.against.size(); ++p) {
             const Pest& pest = settings_.against[p];
             std::vector<Link> links;

@@ -11,6 +11,7 @@
 #include "materials/options.h"
 #include "materials/quantities.h"
 #include "paths/entry_path.h"
+#include "plan/chances.h"
 #include "plan/cheapest_closing.h"
 #include "plan/work_order.h"
 
@@ -22,6 +23,7 @@ struct PlanSettings {
     Sizing sizing = Sizing::with_plus_minus;
     std::optional<Money> budget;
     PriceBook prices = shipped_prices();
+    bool explain = false;  ///< work out chances too
 };
 
 /// A way in and the smallest clear width along it, as gaps count in the plan.
@@ -76,6 +78,16 @@ struct BudgetResult {
     bool proven = true;  ///< that nothing within the budget does better
 };
 
+/// How likely some way in is open to each animal planned against, before the steps and after them.
+struct PlanChances {
+    std::vector<PestChance> before, after;
+};
+
+/// The gaps worth measuring for one animal: those that a way left by the steps depends on; where none is left, those of now.
+[[nodiscard]] inline const std::vector<WorthMeasuring>& worth_measuring(const PlanChances& chances, std::size_t animal) {
+    return chances.after[animal].open.chance > 0 ? chances.after[animal].measure : chances.before[animal].measure;
+}
+
 /// What to close, with what and in which order, and why nothing cheaper will do.
 struct Plan {
     bool feasible = true;
@@ -91,6 +103,7 @@ struct Plan {
     std::optional<OpenWay> open_way;            ///< where there is no plan: a way in that cannot be closed
     std::vector<std::string> open_way_reasons;  ///< why not, gap by gap
     std::optional<BudgetResult> budget;
+    std::optional<PlanChances> chances;  ///< nothing: not asked for, or they cannot be told, see open_chances()
     std::vector<std::string> last_checks;  ///< what has to be checked when the work is done, and by whom
 };
 

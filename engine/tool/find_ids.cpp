@@ -13,21 +13,6 @@ namespace seamward {
 
 namespace {
 
-/// The known ids that have `id` as one of their words: roof-rat and norway-rat for rat.
-std::string with_the_word(const std::string& id, const std::vector<std::string_view>& known) {
-    std::vector<std::string_view> found;
-    for (const std::string_view candidate : known) {
-        const bool has_it = ("-" + std::string(candidate) + "-").find("-" + id + "-") != std::string::npos;
-        if (has_it && std::find(found.begin(), found.end(), candidate) == found.end()) found.push_back(candidate);
-    }
-    constexpr std::size_t most = 4;
-    if (id.empty() || found.empty() || found.size() > most) return "";
-    std::string text = "did you mean ";
-    for (std::size_t i = 0; i < found.size(); ++i)
-        text += (i == 0 ? "" : i + 1 == found.size() ? " or " : ", ") + std::string(found[i]);
-    return text + '?';
-}
-
 const char* where_listed(const std::string& option) {
     if (option == "--pest" || option == "--against") return "docs/catalog.md lists the animals";
     return option == "--gap" ? "the house file and the job file list the gaps"
@@ -37,8 +22,7 @@ const char* where_listed(const std::string& option) {
 }  // namespace
 
 void fail_unknown(const std::string& option, const std::string& id, const std::vector<std::string_view>& known) {
-    std::string mend = with_the_word(id, known);
-    if (mend.empty()) mend = suggestion(id, known);
+    std::string mend = suggestion(id, known);
     if (id.find(',') != std::string::npos) mend = "repeat " + option + " for each one";
     if (mend.empty()) mend = where_listed(option);
     throw WrongUsage(option + ": unknown id " + in_quotes(id) + "; " + mend);

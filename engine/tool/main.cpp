@@ -79,6 +79,7 @@ void add_plan(CLI::App& app, seamward::PlanRequest& request) {
         ->allow_extra_args(false);
     plan->add_option("--budget", request.budget, "Spend no more than this, such as $400")->type_name("MONEY");
     plan->add_flag("--nominal", request.nominal, "Take widths as stated, without their plus-minus");
+    plan->add_flag("--explain", request.explain, "Tell how sure it is: chances of a way in, and what to measure again");
     plan->add_option("--prices", request.prices, "Price book of your own, YAML")->type_name("FILE");
     plan->add_flag("--json", request.json, "Answer in JSON");
 }

@@ -25,6 +25,7 @@ public:
         if (plan_.feasible) materials();
         refused();
         marginal();
+        if (plan_.chances) chances(*plan_.chances);
         json_.key("last_checks").begin_array();
         for (const std::string& check : plan_.last_checks) json_.value(check);
         json_.end_array().end_object();
@@ -143,6 +144,28 @@ private:
         for (const MarginalStop& stop : plan_.marginal) {
             json_.begin_object().key("gap").value(survey_[stop.gap].id).key("pest").value(settings_.against[stop.pest].id);
             json_.key("percent").value(std::int64_t(stop.share_short * 100 + 0.5)).end_object();
+        }
+        json_.end_array();
+    }
+
+    void chance(const char* name, const OpenChance& open) {
+        json_.key(name).begin_object().key("chance").value(open.chance).key("exact").value(open.exact);
+        if (!open.exact) json_.key("low").value(open.low).key("high").value(open.high);
+        json_.end_object();
+    }
+
+    void chances(const PlanChances& all) {
+        json_.key("chances").begin_array();
+        for (std::size_t i = 0; i < all.before.size(); ++i) {
+            json_.begin_object().key("pest").value(settings_.against[all.before[i].pest].id);
+            chance("now", all.before[i].open);
+            chance("after", all.after[i].open);
+            json_.key("measure").begin_array();
+            for (const WorthMeasuring& one : worth_measuring(all, i)) {
+                json_.begin_object().key("gap").value(survey_[one.gap].id).key("passes").value(one.passes);
+                json_.key("matters").value(one.matters).key("change").value(one.change).end_object();
+            }
+            json_.end_array().end_object();
         }
         json_.end_array();
     }

@@ -16,6 +16,7 @@ bool run_plan(const PlanRequest& request, const Console& console, const RunConte
         settings.budget = *budget;
     }
     if (request.nominal) settings.sizing = Sizing::stated;
+    settings.explain = request.explain;
     const Job job = read_job(request.job, context);
     settings.against = request.against.empty() ? job.pests : pests_asked_for(job, "--against", request.against);
     if (settings.against.empty())

@@ -18,6 +18,7 @@ struct PlanRequest {
     std::string budget;                ///< as typed; empty: none
     std::string prices;                ///< file of the user's own; empty: the shipped ones
     bool nominal = false;
+    bool explain = false;
     bool json = false;
 };
 

@@ -43,6 +43,7 @@ public:
             steps();
             if (plan_.budget) budget(*plan_.budget);
             proof();
+            if (plan_.chances) chances(*plan_.chances);
             materials();
         }
         ladder();
@@ -147,7 +148,34 @@ private:
                           (proof.solver_gap > 0 ? ", but for " + percent(proof.solver_gap) + "." : "."));
     }
 
-    static std::string percent(double share) { return std::to_string(std::ceil(share * 1000) / 10).substr(0, 4) + " %"; }
+    static std::string one_decimal(double value) {
+        const long tenths = std::lround(value * 10);
+        return std::to_string(tenths / 10) + (tenths % 10 != 0 ? "." + std::to_string(tenths % 10) : "");
+    }
+    static std::string share(double part) { return one_decimal(part * 100) + " %"; }
+    static std::string percent(double share) { return one_decimal(std::ceil(share * 1000) / 10) + " %"; }
+
+    static std::string chance_text(const OpenChance& open) {
+        if (open.chance <= 0) return "none";
+        const std::string text = open.chance >= 1      ? "certain"
+                                 : open.chance < 0.001 ? "under 0.1 %"
+                                 : open.chance > 0.999 ? "over 99.9 %"
+                                                       : share(open.chance);
+        return open.exact ? text : text + " (between " + share(open.low) + " and " + share(open.high) + ")";
+    }
+
+    void chances(const PlanChances& all) {
+        title("How sure this is, when every width within its plus-minus is as likely as any other");
+        for (std::size_t i = 0; i < all.before.size(); ++i) {
+            paragraph("  ", settings_.against[all.before[i].pest].name + ": chance of a way in now " +
+                                chance_text(all.before[i].open) + ", after these steps " + chance_text(all.after[i].open));
+            for (const WorthMeasuring& one : worth_measuring(all, i)) {
+                if (one.change >= 0.001)
+                    paragraph("    measure again: ",
+                              survey_[one.gap].label() + ", which it passes with a chance of " + share(one.passes));
+            }
+        }
+    }
 
     void materials() {
         if (plan_.materials.empty()) return;

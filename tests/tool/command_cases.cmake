@@ -11,7 +11,7 @@ command_case(trace_help ARGS trace --help EXIT 0 OUT "JOB.*--pest.*--to.*--top.*
 command_case(picture_help ARGS picture --help EXIT 0 OUT "JOB.*-o,--output FILE.png.*--pest.*--to.*--way.*--gap.*--size WxH")
 command_case(export_help ARGS export --help EXIT 0 OUT "JOB.*-o,--output FILE.glb.FILE.obj")
 
-command_case(plan_help ARGS plan --help EXIT 0 OUT "JOB.*--against ID.*--budget MONEY.*--nominal.*--prices FILE.*--json")
+command_case(plan_help ARGS plan --help EXIT 0 OUT "JOB.*--against ID.*--budget MONEY.*--nominal.*--explain.*--prices FILE.*--json")
 
 # Wrong usage: exit 2 and a message on standard error; standard output is empty, or with --json a document of errors.
 command_case(no_arguments EXIT 2 ERR "Usage: seamward")
@@ -123,3 +123,5 @@ command_case(plan_against_nobody ARGS plan ${J}/one.yaml EXIT 2 ERR "nothing to 
 command_case(plan_against_a_stranger ARGS plan ${J}/plan.yaml --against zebra EXIT 2 ERR "--against: unknown id \"zebra\"")
 command_case(plan_budget_without_unit ARGS plan ${J}/plan.yaml --budget 42 EXIT 2 ERR "--budget: .*.42")
 command_case(plan_prices_missing ARGS plan ${J}/plan.yaml --prices ${J}/none.yaml EXIT 1 ERR "none.yaml: error: no such file")
+command_case(plan_explained ARGS plan ${J}/plan.yaml --explain EXIT 0 OUT "How sure this is.*Young bark scorpion: chance of a way in now certain, after these steps none")
+command_case(plan_explained_in_json ARGS plan ${J}/plan.yaml --explain --json EXIT 0 OUT "\"chances\": .*\"now\": {[^}]*\"chance\": 1.0,[^}]*\"exact\": true[^}]*}.*\"after\": {[^}]*\"chance\": 0.0,")
