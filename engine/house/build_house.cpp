@@ -24,6 +24,15 @@ std::vector<Part> make_parts(std::vector<Panel>& panels, const RunContext& conte
     return parts;
 }
 
+/// The floors of the attic and of the crawl space, by the outline of the house.
+void measure_vented_spaces(Layout& layout) {
+    const double floor = doubled_area(layout.described.outline) / 2;
+    layout.house.vented.push_back({layout.attic, floor, "attic"});
+    const SpaceIndex below = layout.stories.front().below;
+    if (layout.described.foundation.kind == FoundationKind::crawl_space && below.valid())
+        layout.house.vented.push_back({below, floor, "under-floor"});
+}
+
 }  // namespace
 
 House build_house(const HouseDescription& described, const std::map<std::string, double>& widths, Make make,
@@ -44,6 +53,7 @@ House build_house(const HouseDescription& described, const std::map<std::string,
     lay_out_features(layout);
     faults.throw_if_any();
     go_round_obstacles(layout);
+    measure_vented_spaces(layout);
     if (make == Make::solids) layout.house.parts = make_parts(layout.panels, context);
     return std::move(layout.house);
 }

@@ -7,6 +7,7 @@
 #include "base/plane.h"
 #include "base/solid.h"
 #include "base/survey.h"
+#include "base/vented.h"
 #include "base/vector.h"
 
 namespace seamward {
@@ -34,6 +35,7 @@ struct House {
     std::vector<GapPlace> places;        ///< one for each gap of the survey, in its order
     std::vector<MiddleSurface> middles;  ///< one for each space of the survey, in its order
     std::vector<Part> parts;
+    std::vector<SpaceArea> vented;  ///< attic and crawl space, whether or not they have vents
 };
 
 }  // namespace seamward

@@ -7,6 +7,7 @@
 
 #include "base/run_context.h"
 #include "base/survey.h"
+#include "base/vented.h"
 #include "catalog/tables.h"
 #include "house/build_house.h"
 
@@ -27,6 +28,8 @@ struct Job {
     Survey survey;
     std::vector<Pest> pests;  ///< in the file's order; a profile of the file's own has no sources
     std::vector<ClosedGap> closed;
+    std::vector<SpaceArea> vented;   ///< floors of spaces that are vented, as far as known
+    std::vector<SpaceInput> inputs;  ///< of appliances that burn fuel, as far as known
     /// The described house, when the job has one and its solids were asked for. Its survey is the job's.
     House house;
 };

@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <array>
+#include <charconv>
+#include <cmath>
 #include <string>
 #include <unordered_set>
 
@@ -18,7 +20,7 @@ namespace {
 constexpr std::string_view version = "1";
 constexpr std::array<std::string_view, 7> job_file_keys{"seamward", "job", "house", "spaces", "gaps", "pests", "closed"};
 constexpr std::array<std::string_view, 5> job_keys{"name", "address", "surveyed", "surveyor", "notes"};
-constexpr std::array<std::string_view, 5> space_keys{"id", "kind", "source", "name", "note"};
+constexpr std::array<std::string_view, 7> space_keys{"id", "kind", "source", "name", "note", "floor", "burns"};
 constexpr std::array<std::string_view, 5> kind_words{"outdoors", "cavity", "attached", "living", "harborage"};
 constexpr std::array<std::string_view, 6> pest_keys{"id", "name", "slit", "hole", "margin", "gnaws"};
 constexpr std::array<std::string_view, 4> closed_keys{"gap", "with", "opening", "note"};
@@ -121,6 +123,7 @@ private:
             throw BadInput(std::move(faults));
         }
         job_.survey = std::move(job_.house.survey);
+        job_.vented = job_.house.vented;
         if (job_.name.empty()) job_.name = job_.house.name;
     }
 
@@ -189,9 +192,38 @@ private:
             space.kind = read_kind(record);
             space.source = record.truth("source").value_or(false);
             places.push_back(node.place());
+            read_air(record, space);
             job_.survey.spaces.push_back(std::move(space));
         });
         spaces_ = index(job_.survey.spaces, places, "space");
+    }
+
+    /// What the air of a space is reckoned by: its floor where it is vented, and what burns in it.
+    void read_air(const Record& record, const Space& space) {
+        const SpaceIndex index{static_cast<std::uint32_t>(job_.survey.spaces.size())};
+        const bool crawl = (space.id + " " + space.name).find("crawl") != std::string::npos;
+        if (const auto floor = record.area("floor")) job_.vented.push_back({index, *floor, crawl ? "under-floor" : "attic"});
+        const std::optional<std::string> burns = record.line("burns");
+        if (!burns) return;
+        const std::optional<double> input = parse_input(*burns);
+        if (input)
+            job_.inputs.push_back({index, *input});
+        else
+            record.report(record["burns"].place(), "burns is the input of the appliances, not " + in_quotes(*burns),
+                          "write for example 40000 Btu/h or 12 kW");
+    }
+
+    /// Btu an hour from `40000 Btu/h`, `40,000 Btu/h` or `12 kW`.
+    static std::optional<double> parse_input(std::string text) {
+        constexpr double btu_per_hour_of_a_kilowatt = 3412.142;
+        std::erase(text, ',');
+        double value = 0;
+        const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
+        if (error != std::errc() || !(value > 0) || !std::isfinite(value)) return std::nullopt;
+        const std::string unit = end;
+        if (unit == " Btu/h") return value;
+        if (unit == " kW") return value * btu_per_hour_of_a_kilowatt;
+        return std::nullopt;
     }
 
     static SpaceKind read_kind(const Record& record) {

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "base/survey.h"
+#include "base/vented.h"
 
 namespace seamward {
 
@@ -28,20 +29,6 @@ namespace seamward {
 [[nodiscard]] double combustion_air_due(double btu_per_hour, std::string_view rule = "combustion-two");
 /// The face of a louver that has that free area, in square meters.
 [[nodiscard]] double louver_face(double free, std::string_view rule = "metal-louver");
-
-/// The floor of a space that is vented, in square meters, and the rule that holds there.
-struct SpaceArea {
-    SpaceIndex space;
-    double floor = 0;
-    std::string rule = "attic";
-};
-
-/// The input of the appliances in a space, and how they get their air.
-struct SpaceInput {
-    SpaceIndex space;
-    double btu_per_hour = 0;
-    std::string rule = "combustion-two";
-};
 
 /// How much air a space gets before and after a treatment.
 struct VentCheck {

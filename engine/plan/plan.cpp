@@ -62,7 +62,7 @@ private:
             treated.push_back({gap, options_[gap.value].options[(*problem_)[pick].option].opening});
         }
         bool refused = false;
-        for (const StarvingMesh& starving : starving_meshes(survey_, treated)) {
+        for (const StarvingMesh& starving : starving_meshes(survey_, treated, {job_.vented, job_.inputs}, plan_.vent_doubts)) {
             GapOptions& of_gap = options_[starving.gap.value];
             const double opening = starving.opening;
             // Finer ones let even less air through.

@@ -103,7 +103,8 @@ struct Plan {
     std::optional<OpenWay> open_way;            ///< where there is no plan: a way in that cannot be closed
     std::vector<std::string> open_way_reasons;  ///< why not, gap by gap
     std::optional<BudgetResult> budget;
-    std::optional<PlanChances> chances;  ///< nothing: not asked for, or they cannot be told, see open_chances()
+    std::optional<PlanChances> chances;    ///< nothing: not asked for, or they cannot be told, see open_chances()
+    std::vector<std::string> vent_doubts;  ///< vents that lose air to a mesh, where nobody can tell whether enough is left
     std::vector<std::string> last_checks;  ///< what has to be checked when the work is done, and by whom
 };
 

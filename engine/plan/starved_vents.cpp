@@ -7,7 +7,9 @@
 
 namespace seamward {
 
-std::vector<StarvingMesh> starving_meshes(const Survey& survey, std::span<const TreatedGap> treated) {
+std::vector<StarvingMesh> starving_meshes(const Survey& survey, std::span<const TreatedGap> treated, const VentLimits& limits,
+                                          std::vector<std::string>& doubts) {
+    doubts.clear();
     const auto airs = [&](GapIndex gap) { return survey[gap].duty == Duty::vent || survey[gap].duty == Duty::combustion_air; };
     if (std::none_of(treated.begin(), treated.end(), [&](const TreatedGap& one) { return airs(one.gap); })) return {};
     Survey after = survey;
@@ -15,6 +17,7 @@ std::vector<StarvingMesh> starving_meshes(const Survey& survey, std::span<const 
     std::vector<StarvingMesh> starving;
     const auto add = [&](const std::vector<VentCheck>& checks, Duty duty) {
         for (const VentCheck& check : checks) {
+            if (check.doubtful) doubts.push_back(check.text);
             if (!check.starved) continue;
             for (const TreatedGap& one : treated) {
                 const Gap& gap = survey[one.gap];
@@ -24,8 +27,8 @@ std::vector<StarvingMesh> starving_meshes(const Survey& survey, std::span<const 
             }
         }
     };
-    add(check_ventilation(survey, after, {}), Duty::vent);
-    add(check_combustion_air(survey, after, {}), Duty::combustion_air);
+    add(check_ventilation(survey, after, limits.floors), Duty::vent);
+    add(check_combustion_air(survey, after, limits.inputs), Duty::combustion_air);
     return starving;
 }
 

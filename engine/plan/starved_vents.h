@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "base/survey.h"
+#include "base/vented.h"
 
 namespace seamward {
 
@@ -23,8 +24,15 @@ struct StarvingMesh {
     std::string source;
 };
 
-/// Of the meshes among `treated` those over openings of spaces that get too little air once all of it is done. Floor areas and
-/// inputs of appliances are not known here, so a loss that a rule would forgive is not forgiven. See check_ventilation.
-[[nodiscard]] std::vector<StarvingMesh> starving_meshes(const Survey& survey, std::span<const TreatedGap> treated);
+/// What the vents of a job are checked by.
+struct VentLimits {
+    std::span<const SpaceArea> floors;
+    std::span<const SpaceInput> inputs;
+};
+
+/// Of the meshes among `treated` those over openings of spaces that get too little air once all of it is done, see
+/// check_ventilation(). Where floor or input is not known nothing can be refused: `doubts` gets what should be told.
+[[nodiscard]] std::vector<StarvingMesh> starving_meshes(const Survey& survey, std::span<const TreatedGap> treated,
+                                                        const VentLimits& limits, std::vector<std::string>& doubts);
 
 }  // namespace seamward

@@ -26,6 +26,9 @@ public:
         refused();
         marginal();
         if (plan_.chances) chances(*plan_.chances);
+        json_.key("notes").begin_array();
+        for (const std::string& doubt : plan_.vent_doubts) json_.value(doubt);
+        json_.end_array();
         json_.key("last_checks").begin_array();
         for (const std::string& check : plan_.last_checks) json_.value(check);
         json_.end_array().end_object();

@@ -49,6 +49,9 @@ public:
         ladder();
         refused();
         marginal();
+        if (!plan_.vent_doubts.empty()) console_.out << '\n';
+        for (const std::string& doubt : plan_.vent_doubts) paragraph("Air: ", doubt);
+        if (!plan_.last_checks.empty()) console_.out << '\n';
         for (const std::string& check : plan_.last_checks) paragraph("At the end: ", check);
     }
 

@@ -234,5 +234,37 @@ TEST(Heading, IsTheNameOrElseTheFile) {
     EXPECT_EQ(heading(parse("seamward: 1\n"), "a/b.yaml"), "b.yaml");
 }
 
+TEST(ReadJob, KnowsWhatAirIsReckonedBy) {
+    const Job job = parse_job_yaml(
+        "seamward: 1\n"
+        "spaces:\n"
+        "  - {id: attic, kind: cavity, floor: 140 m2}\n"
+        "  - {id: crawl-space, kind: cavity, floor: 100 ft2}\n"
+        "  - {id: closet, kind: attached, burns: \"40,000 Btu/h\"}\n"
+        "  - {id: furnace-room, kind: attached, burns: 10 kW}\n",
+        "job.yaml");
+    ASSERT_EQ(job.vented.size(), 2U);
+    EXPECT_EQ(job.vented[0].space, SpaceIndex{0});
+    EXPECT_DOUBLE_EQ(job.vented[0].floor, 140);
+    EXPECT_EQ(job.vented[0].rule, "attic");
+    EXPECT_NEAR(job.vented[1].floor, 9.290304, 1e-9);
+    EXPECT_EQ(job.vented[1].rule, "under-floor");
+    ASSERT_EQ(job.inputs.size(), 2U);
+    EXPECT_EQ(job.inputs[0].space, SpaceIndex{2});
+    EXPECT_DOUBLE_EQ(job.inputs[0].btu_per_hour, 40000);
+    EXPECT_NEAR(job.inputs[1].btu_per_hour, 34121.42, 1e-6);
+}
+
+TEST(ReadJob, InputWithoutAUnitIsAFault) {
+    for (const char* text : {"40000", "hot", "-3 kW", "0 Btu/h", "12kW"}) {
+        const auto faults = faults_of([&] {
+            (void)parse_job_yaml("seamward: 1\nspaces: [{id: closet, kind: attached, burns: " + std::string(text) + "}]\n",
+                                 "job.yaml");
+        });
+        ASSERT_EQ(faults.size(), 1U) << text;
+        EXPECT_EQ(faults[0].mend, "write for example 40000 Btu/h or 12 kW");
+    }
+}
+
 }  // namespace
 }  // namespace seamward::test

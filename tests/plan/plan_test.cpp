@@ -173,5 +173,44 @@ TEST(Plan, ABudgetThatIsTooSmallBuysTheTightestHouse) {
     EXPECT_EQ(little.budget->still_to_pay, Money{4000});
 }
 
+/// Attic vents of 0.1 m2 behind 1/4 in cloth, the cheap place against the beetle, and a light, the dear one.
+Job vented_job(double floor) {
+    SurveyBuilder build;
+    build.outdoors("yard").cavity("attic").living("kitchen");
+    build.slot("vents", "yard", "attic", 1).slot("light", "attic", "kitchen", 3);
+    Job job = job_of(build, {});
+    job.survey.gaps[0].shape = Mesh{5.46e-3, 0.1};
+    job.survey.gaps[0].duty = Duty::vent;
+    job.survey.gaps[1].closing.cost = Money{500'000};
+    job.pests[0].size = {3e-3, 4e-3};
+    if (floor > 0) job.vented = {{{1}, floor, "attic"}};
+    return job;
+}
+
+// 0.1 m2 of 4-mesh with 0.035 in wire is 74 % open, 0.074 m2; a 14-mesh screen over it leaves 72 % of that, 0.053 m2 (mesh table:
+// opening = 1/count - wire). IRC R806.2, 1/150: 11 m2 of floor ask for 0.0733 m2, which was there before and is not after; 7 m2
+// for 0.0467 m2.
+TEST(Plan, AScreenThatStarvesAVentIsRefusedWithTheFigures) {
+    const Job large = vented_job(11);
+    const Plan plan = plan_of(large);
+    ASSERT_TRUE(plan.feasible);
+    EXPECT_EQ(ids(large, plan), std::vector<std::string>{"light"});
+    const auto refused = std::find_if(plan.refused.begin(), plan.refused.end(), [](const RefusedGap& gap) {
+        return gap.gap == GapIndex{0} && gap.refusal.treatment == "mesh-1-8";
+    });
+    ASSERT_TRUE(refused != plan.refused.end());
+    EXPECT_NE(refused->refusal.why.find("cm2"), std::string::npos) << refused->refusal.why;
+    EXPECT_NE(refused->refusal.source.find("R806.2"), std::string::npos) << refused->refusal.source;
+    const Job small = vented_job(6);
+    EXPECT_EQ(ids(small, plan_of(small)), std::vector<std::string>{"vents"});
+}
+
+TEST(Plan, WhereTheFloorIsNotKnownALossIsTold) {
+    const Job job = vented_job(0);
+    const Plan plan = plan_of(job);
+    EXPECT_EQ(ids(job, plan), std::vector<std::string>{"vents"});
+    ASSERT_EQ(plan.vent_doubts.size(), 1U);
+}
+
 }  // namespace
 }  // namespace seamward
