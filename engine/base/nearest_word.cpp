@@ -47,18 +47,27 @@ bool has_part(std::string_view compound, std::string_view word) {
     return false;
 }
 
+/// Whether `word` stands in a longer compound between hyphens or at its ends: a-b in x-a-b. Linear.
+bool has_whole(std::string_view compound, std::string_view word) {
+    if (compound.size() <= word.size()) return false;
+    for (std::size_t at = compound.find(word); at != std::string_view::npos; at = compound.find(word, at + 1)) {
+        const std::size_t end = at + word.size();
+        if ((at == 0 || compound[at - 1] == '-') && (end == compound.size() || compound[end] == '-')) return true;
+    }
+    return false;
+}
+
 /// `did you mean roof-rat or norway-rat?` for rat; empty when no known word has it as a part, or too many have.
 std::string with_the_part(std::string_view word, std::span<const std::string_view> known) {
+    constexpr std::size_t most = 4;
     std::vector<std::string_view> found;
     if (word.empty() || word.size() > longest) return "";
-    const std::string parts = "-" + std::string(word) + "-";
     for (const std::string_view candidate : known) {
-        if (candidate.size() <= word.size() || candidate.size() > longest) continue;
-        const bool has = has_part(candidate, word) || ("-" + std::string(candidate) + "-").find(parts) != std::string::npos;
-        if (has && std::find(found.begin(), found.end(), candidate) == found.end()) found.push_back(candidate);
+        if (candidate.size() > longest || !has_whole(candidate, word)) continue;
+        if (std::find(found.begin(), found.end(), candidate) == found.end()) found.push_back(candidate);
+        if (found.size() > most) return "";
     }
-    constexpr std::size_t most = 4;
-    if (found.empty() || found.size() > most) return "";
+    if (found.empty()) return "";
     std::string text = "did you mean ";
     for (std::size_t i = 0; i < found.size(); ++i)
         text += (i == 0 ? "" : i + 1 == found.size() ? " or " : ", ") + std::string(found[i]);
