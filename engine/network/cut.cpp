@@ -120,7 +120,7 @@ std::vector<std::uint32_t> links_across(const Ways& ways, const GrowingFlow& flo
 class RouteFinder {
 public:
     RouteFinder(const Ways& ways, const GrowingFlow& flow, std::span<const std::uint32_t> order)
-        : ways_(ways), left_(order.size()), place_(ways.nodes(), nowhere), out_(ways.nodes()) {
+        : left_(order.size()), place_(ways.nodes(), nowhere), out_(ways.nodes()) {
         for (std::uint32_t i = 0; i < order.size(); ++i) {
             const std::int64_t along = flow.flow(i);
             if (along == 0) continue;
@@ -184,7 +184,6 @@ private:
         steps_.resize(from);
     }
 
-    const Ways& ways_;
     std::span<const std::uint32_t> order_;
     std::vector<std::int64_t> left_;
     std::vector<std::uint32_t> place_;  ///< how many steps lead to a node of the way under construction
