@@ -10,8 +10,6 @@ namespace {
 
 using namespace framing;
 
-constexpr double ground_thickness = 0.3;
-
 /// What carries a cladding that stands off the sheathing: masonry from `low` up to the cladding's foot, out to its face.
 std::optional<std::size_t> add_ledge(Layout& layout, const WallLayout& above, double low) {
     if (above.cavities.size() < 2) return std::nullopt;

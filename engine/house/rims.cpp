@@ -60,8 +60,8 @@ RimLayout make_rim(Layout& layout, std::size_t story, std::size_t edge) {
 }  // namespace
 
 void lay_out_rims(Layout& layout) {
-    const bool slab = layout.described.foundation.kind == FoundationKind::slab;
-    for (std::size_t story = slab ? 1 : 0; story < layout.stories.size(); ++story) {
+    const bool on_slab = layout.described.foundation.kind == FoundationKind::slab;
+    for (std::size_t story = on_slab ? 1 : 0; story < layout.stories.size(); ++story) {
         for (std::size_t edge = 0; edge < layout.edges(); ++edge)
             layout.stories[story].rims.push_back(make_rim(layout, story, edge));
     }
