@@ -90,14 +90,14 @@ LinkPath way_along(const Ways& ways, std::span<const std::uint32_t> links) {
 
 /// The links from the source's side to the other one, less those behind which nothing leads inside: only links that cost
 /// nothing can be such.
-std::vector<std::uint32_t> links_across(const Ways& ways, const GrowingFlow& flow, std::span<const std::uint32_t> order) {
+std::vector<std::uint32_t> links_across(const Ways& ways, const GrowingFlow& flow, std::span<const FlowEdge> edges,
+                                        std::span<const std::uint32_t> order) {
     std::vector<std::uint32_t> across;
     bool free_ones = false;
     for (std::size_t i = 0; i < flow.open_edges(); ++i) {
-        const std::uint32_t link = order[i];
-        if (flow.on_source_side(ways.a(link)) == flow.on_source_side(ways.b(link))) continue;
-        across.push_back(link);
-        free_ones = free_ones || ways[link].price->cents == 0;
+        if (flow.on_source_side(edges[i].a) == flow.on_source_side(edges[i].b)) continue;
+        across.push_back(order[i]);
+        free_ones = free_ones || edges[i].along == 0;
     }
     std::sort(across.begin(), across.end());
     if (!free_ones) return across;
@@ -221,10 +221,11 @@ Cut cheapest_cut(const Roles& roles, std::size_t space_count, std::span<const Pr
     cut.open_path = way_along(ways, fixed);
     cut.possible = cut.open_path.empty();
     if (!cut.possible) return cut;
-    GrowingFlow flow(ways.nodes(), Ways::outside, Ways::inside, edges_of(ways, order));
+    const std::vector<FlowEdge> edges = edges_of(ways, order);
+    GrowingFlow flow(ways.nodes(), Ways::outside, Ways::inside, edges);
     flow.open(order.size());
     cut.price = {flow.value()};
-    cut.links = links_across(ways, flow, order);
+    cut.links = links_across(ways, flow, edges, order);
     cut.routes = RouteFinder(ways, flow, order).all();
     return cut;
 }
@@ -234,7 +235,8 @@ CutLadder cut_ladder(const Roles& roles, std::size_t space_count, std::span<cons
     std::vector<std::uint32_t> order = useful_links(ways, links.size());
     std::stable_sort(order.begin(), order.end(),
                      [&](std::uint32_t a, std::uint32_t b) { return links[a].width > links[b].width; });
-    GrowingFlow flow(ways.nodes(), Ways::outside, Ways::inside, edges_of(ways, order));
+    const std::vector<FlowEdge> edges = edges_of(ways, order);
+    GrowingFlow flow(ways.nodes(), Ways::outside, Ways::inside, edges);
     UnionFind fixed(ways.nodes());
     CutLadder ladder;
     std::vector<std::uint32_t> unshut;
@@ -258,7 +260,7 @@ CutLadder cut_ladder(const Roles& roles, std::size_t space_count, std::span<cons
         if (flow.value() > before || !ladder.rungs.empty()) {
             // A width that costs nothing more belongs to the rung before; its set has to be one for that width too.
             if (flow.value() == before) ladder.rungs.pop_back();
-            ladder.rungs.push_back({width, {flow.value()}, links_across(ways, flow, order)});
+            ladder.rungs.push_back({width, {flow.value()}, links_across(ways, flow, edges, order)});
         }
     }
     return ladder;
