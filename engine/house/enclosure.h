@@ -94,6 +94,10 @@ public:
                           around_circle(middle, sizes.around / 2, pipe_sides), outward ? 0 : 0.15, outward ? 0.15 : 0, gap);
     }
 
+    /// Keeps a skin as long as this is needed.
+    void keep(std::unique_ptr<Skin> skin) { skins_.push_back(std::move(skin)); }
+
+private:
     Cutter& cutter_;
     Layout& layout_;
     const FeatureDescription& feature_;

@@ -147,7 +147,7 @@ void place_can(Cutter& cutter, const FeatureDescription& feature, const WallLayo
         const double stub = std::min(0.04, (cavity.front - cavity.back) * 0.4);
         if (row.shape == ShapeKind::ring)
             cutter.stand(feature, "conduit", "metal", *both, around_circle(at, sizes.around / 2, pipe_sides), stub, 0.04, gap);
-        made.skins_.push_back(std::move(both));
+        made.keep(std::move(both));
     }
     Frame middle = wall.frame;
     middle.origin = middle.at(at.x, at.y, back + depth / 2);

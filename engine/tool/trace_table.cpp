@@ -93,15 +93,6 @@ std::string size_text(const std::string& what, double size, Basis basis, const s
     return text + ", " + basis_text(basis) + (memory ? ", from memory" : "");
 }
 
-/// A paragraph that hangs from `lead`.
-void print_hanging(std::string lead, const std::string& text, const Console& console) {
-    const std::size_t width = letters(lead);
-    for (const std::string& line : wrapped(text, console.columns - std::min(console.columns - 20, width))) {
-        console.out << lead << line << '\n';
-        lead.assign(width, ' ');
-    }
-}
-
 /// Sizes that answers rest on, and how sure they are.
 void print_pests(const std::vector<Pest>& pests, const Console& console) {
     if (pests.empty()) return;
@@ -110,10 +101,10 @@ void print_pests(const std::vector<Pest>& pests, const Console& console) {
     console.out << '\n' << console.bold("Sizes these answers rest on, and where they come from") << '\n';
     for (const Pest& pest : pests) {
         const bool unsure = !pest.slit_source.empty() && pest.confidence == Confidence::low;
-        print_hanging("  " + padded(pest.name, name_width) + "  ",
-                      size_text("slit", pest.size.slit, pest.slit_basis, pest.slit_source) + "; " +
-                          size_text("hole", pest.size.hole, pest.hole_basis, pest.hole_source) + (unsure ? "; unsure" : ""),
-                      console);
+        print_paragraph("  " + padded(pest.name, name_width) + "  ",
+                        size_text("slit", pest.size.slit, pest.slit_basis, pest.slit_source) + "; " +
+                            size_text("hole", pest.size.hole, pest.hole_basis, pest.hole_source) + (unsure ? "; unsure" : ""),
+                        console);
     }
 }
 
@@ -129,7 +120,7 @@ void print_hollow_spaces(const Survey& survey, const TraceSettings& settings, co
     if (options.empty() || !settings.to.empty()) return;
     std::string text = "Ways that end under the roof or under the floor are asked for with ";
     for (std::size_t i = 0; i < options.size(); ++i) text += (i == 0 ? "" : ", ") + options[i];
-    print_hanging("", text + '.', console);
+    print_paragraph("", text + '.', console);
 }
 
 /// The table's columns, as wide as what stands in them.
@@ -178,7 +169,7 @@ public:
             const RoomPinch& room = trace_.rooms[i];
             std::string lead = std::string(indent(), ' ') + padded(survey_[room.space].label(), room_width_) + "  ";
             if (!room.pinch) {
-                print_hanging(lead, "no way in listed" + shared_text("; ", shared[i]), console_);
+                print_paragraph(lead, "no way in listed" + shared_text("; ", shared[i]), console_);
                 continue;
             }
             lead += padded(inches_text(*room.pinch), 10) + "  " + padded(millimeters_text(*room.pinch), 9) + "  ";
@@ -188,7 +179,7 @@ public:
             if (open.empty() && !pests_.empty()) open = "none of these animals";
             open += shared_text(open.empty() ? "" : "; ", shared[i]);
             if (open.empty()) console_.out << lead.substr(0, lead.find_last_not_of(' ') + 1) << '\n';
-            print_hanging(lead, open, console_);
+            print_paragraph(lead, open, console_);
         }
     }
 
@@ -212,7 +203,7 @@ private:
     }
 
     void paragraph(const std::string& title, const std::string& text) const {
-        print_hanging(std::string(indent(), ' ') + padded(title, 9), text, console_);
+        print_paragraph(std::string(indent(), ' ') + padded(title, 9), text, console_);
     }
 
     const Survey& survey_;
@@ -232,14 +223,14 @@ void print_trace_table(const Job& job, const std::string& heading, const TraceSe
     std::string summary = counted(survey.spaces.size(), "space", "spaces") + ", " + counted(survey.gaps.size(), "gap", "gaps");
     if (!job.closed.empty()) summary += " (" + std::to_string(job.closed.size()) + " closed already)";
     console.out << console.bold(heading) << '\n';
-    print_hanging("", summary + ". Each way in is as wide as its smallest gap; the widest come first.", console);
+    print_paragraph("", summary + ". Each way in is as wide as its smallest gap; the widest come first.", console);
     std::string asked;
     for (const Pest& pest : settings.pests) asked += (asked.empty() ? "" : " or ") + pest.name;
-    if (!asked.empty()) print_hanging("", "Only ways open to: " + asked + ".", console);
+    if (!asked.empty()) print_paragraph("", "Only ways open to: " + asked + ".", console);
     console.out << '\n';
     std::vector<std::string> remarks = remarks_on(job, settings);
     if (const auto widths = remark_on_widths(survey, trace)) remarks.push_back(*widths);
-    for (const std::string& remark : remarks) print_hanging("Check: ", remark, console);
+    for (const std::string& remark : remarks) print_paragraph("Check: ", remark, console);
     if (!remarks.empty()) console.out << '\n';
 
     const std::vector<Pest> pests = pests_of(job, settings);
@@ -250,11 +241,11 @@ void print_trace_table(const Job& job, const std::string& heading, const TraceSe
     } else {
         printer.print_paths();
         const bool more = trace.paths.size() == settings.top;
-        if (more) print_hanging("", "There may be more: --top K shows K of them, --to SPACE those into one space.", console);
+        if (more) print_paragraph("", "There may be more: --top K shows K of them, --to SPACE those into one space.", console);
         printer.print_rooms(rooms_open_to(survey, settings.to, trace.rooms, pests), shared_air(survey, settings, trace.rooms));
         if (!kept_out.empty()) {
             console.out << '\n';
-            print_hanging("", names_of(pests, kept_out) + ": no way in, as far as this survey goes.", console);
+            print_paragraph("", names_of(pests, kept_out) + ": no way in, as far as this survey goes.", console);
         }
     }
     if (!kept_out.empty() || trace.paths.empty()) print_hollow_spaces(survey, settings, console);
