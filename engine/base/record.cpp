@@ -89,6 +89,9 @@ std::optional<Value> Record::quantity(std::string_view key, Parsed<Value> (*pars
 }
 
 template std::optional<double> Record::quantity(std::string_view, Parsed<double> (*)(std::string_view)) const;
+template std::optional<Date> Record::quantity(std::string_view, Parsed<Date> (*)(std::string_view)) const;
+template std::optional<std::chrono::month_day> Record::quantity(std::string_view,
+                                                                Parsed<std::chrono::month_day> (*)(std::string_view)) const;
 template std::optional<Money> Record::quantity(std::string_view, Parsed<Money> (*)(std::string_view)) const;
 template std::optional<std::uint32_t> Record::quantity(std::string_view, Parsed<std::uint32_t> (*)(std::string_view)) const;
 

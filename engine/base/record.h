@@ -9,6 +9,7 @@
 #include <string_view>
 #include <vector>
 
+#include "base/date.h"
 #include "base/diagnostics.h"
 #include "base/document.h"
 #include "base/quantity.h"
@@ -23,7 +24,7 @@ using Words = std::span<const std::string_view>;
 /// absent key and for a faulty value (which has then been reported).
 class Record {
 public:
-    static constexpr std::size_t most_keys = 24;
+    static constexpr std::size_t most_keys = 28;
 
     /// `called` names the mapping in messages ("gap", "slot"). Reports anything but a mapping or nothing, and keys that
     /// are not in `keys`.
@@ -45,6 +46,11 @@ public:
     [[nodiscard]] std::optional<Money> money(std::string_view key) const { return quantity(key, parse_money); }
     [[nodiscard]] std::optional<std::uint32_t> count(std::string_view key) const { return quantity(key, parse_count); }
     [[nodiscard]] std::optional<double> distance(std::string_view key) const { return quantity(key, parse_distance); }
+    [[nodiscard]] std::optional<Date> date(std::string_view key) const { return quantity(key, parse_date); }
+    [[nodiscard]] std::optional<std::chrono::month_day> day_of_year(std::string_view key) const {
+        return quantity(key, parse_day_of_year);
+    }
+    [[nodiscard]] std::optional<double> duration(std::string_view key) const { return quantity(key, parse_duration); }
     /// Text in one line, such as an id or a name; blank text is no text. Space around it is dropped.
     [[nodiscard]] std::optional<std::string> line(std::string_view key) const;
     /// Text of any number of lines, such as a note.

@@ -13,6 +13,8 @@
 #include "catalog/free_areas.h"
 #include "catalog/joint_figures.h"
 #include "catalog/prices.h"
+#include "catalog/removals.h"
+#include "catalog/site_cautions.h"
 
 namespace {
 
@@ -38,7 +40,8 @@ int main(int argc, char** argv) try {
         check(text, path.string());
         append_literal(out, name, text);
     };
-    embed("pests", [](const std::string& text, const std::string& path) { (void)seamward::read_pests(text, path); });
+    seamward::Table<seamward::Pest> pests;
+    embed("pests", [&](const std::string& text, const std::string& path) { pests = seamward::read_pests(text, path); });
     embed("gauges", [](const std::string& text, const std::string& path) { (void)seamward::read_gauges(text, path); });
     seamward::Table<seamward::Treatment> treatments;
     embed("treatments",
@@ -50,6 +53,10 @@ int main(int argc, char** argv) try {
     embed("meshes", [](const std::string& text, const std::string& path) { (void)seamward::read_meshes(text, path); });
     embed("free_areas", [](const std::string& text, const std::string& path) { (void)seamward::read_free_areas(text, path); });
     embed("joints", [](const std::string& text, const std::string& path) { (void)seamward::read_joints(text, path); });
+    embed("removals",
+          [&](const std::string& text, const std::string& path) { (void)seamward::read_removals(text, path, pests); });
+    embed("site_cautions",
+          [](const std::string& text, const std::string& path) { (void)seamward::read_site_cautions(text, path); });
     embed("prices", [](const std::string& text, const std::string& path) { (void)seamward::read_price_book(text, path); });
     out += "\n}  // namespace seamward::shipped_text\n";
     std::ofstream file(argv[2], std::ios::binary);

@@ -16,16 +16,19 @@ namespace {
 
 using By = Material::By;
 
-constexpr std::array<std::string_view, 10> book_keys{"catalog", "edition",  "name", "labor_per_hour", "call_out",
-                                                     "waste",   "overhead", "tax",  "deposit",        "valid_days"};
-constexpr std::array<std::string_view, 11> all_book_keys{"catalog",  "edition", "name",    "labor_per_hour", "call_out", "waste",
-                                                         "overhead", "tax",     "deposit", "valid_days",     "materials"};
+constexpr std::array<std::string_view, 11> book_keys{"catalog",  "edition",    "name",           "labor_per_hour",
+                                                     "call_out", "waste",      "overhead",       "tax",
+                                                     "deposit",  "valid_days", "warranty_months"};
+constexpr std::array<std::string_view, 12> all_book_keys{"catalog",         "edition",  "name", "labor_per_hour", "call_out",
+                                                         "waste",           "overhead", "tax",  "deposit",        "valid_days",
+                                                         "warranty_months", "materials"};
 constexpr std::array<std::string_view, 6> material_keys{"id", "name", "unit", "holds", "price", "case"};
 constexpr std::array<std::string_view, 2> case_keys{"units", "price"};
 constexpr std::array<std::string_view, 1> book_words{"prices"};
 constexpr std::array<std::string_view, 4> by_words{"volume", "area", "length", "pieces"};
 constexpr std::array<std::string_view, 4> by_examples{"10.1 fl oz", "12 ft2", "20 ft", "100 pieces"};
-constexpr double largest_volume = 1000;  // cubic meters; no unit of a shop holds more, and sums stay finite
+constexpr std::uint32_t most_days = 3650, most_months = 1200;  // nobody promises more, and dates stay dates
+constexpr double largest_volume = 1000;                        // cubic meters; no unit of a shop holds more, and sums stay finite
 
 struct VolumeUnit {
     std::string_view word;
@@ -95,7 +98,8 @@ public:
         book_.overhead = record_.percent("overhead").value_or(book_.overhead);
         book_.tax = record_.percent("tax").value_or(book_.tax);
         book_.deposit = share_of_one("deposit", book_.deposit);
-        book_.valid_days = record_.count("valid_days").value_or(book_.valid_days);
+        book_.valid_days = count_up_to("valid_days", most_days, book_.valid_days);
+        book_.warranty_months = count_up_to("warranty_months", most_months, book_.warranty_months);
         record_.each("materials", [&](Node node) { read_material(node); });
         diagnostics_.throw_if_any();
         return std::move(book_);
@@ -106,6 +110,12 @@ private:
         const double share = record_.percent(key).value_or(otherwise);
         if (share > 1) record_.report(record_[key].place(), std::string(key) + " is more than 100 %");
         return share;
+    }
+
+    std::uint32_t count_up_to(std::string_view key, std::uint32_t most, std::uint32_t otherwise) {
+        const std::uint32_t count = record_.count(key).value_or(otherwise);
+        if (count > most) record_.report(record_[key].place(), std::string(key) + " is more than " + std::to_string(most));
+        return count;
     }
 
     void read_material(Node node) {

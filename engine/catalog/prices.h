@@ -34,11 +34,12 @@ struct PriceBook {
     double waste = 0;  ///< of material, on top of what the gaps themselves take; whole pieces have none
     std::vector<Material> materials;
     // For a quote.
-    Money call_out;                ///< the least that a visit costs
-    double overhead = 0;           ///< on top of labor and material
-    double tax = 0;                ///< on top of what is taxed
-    double deposit = 0;            ///< of the total, due when the work is ordered
-    std::uint32_t valid_days = 0;  ///< how long a quote holds
+    Money call_out;                     ///< the least that a visit costs
+    double overhead = 0;                ///< on top of labor and material
+    double tax = 0;                     ///< on top of what is taxed
+    double deposit = 0;                 ///< of the total, due when the work is ordered
+    std::uint32_t valid_days = 0;       ///< how long a quote holds
+    std::uint32_t warranty_months = 0;  ///< how long a closing is warranted
 
     /// Null when the book has none such. O(materials).
     [[nodiscard]] const Material* find(std::string_view id) const;

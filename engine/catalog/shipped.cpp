@@ -56,4 +56,14 @@ const Table<FreeAreaRule>& shipped_free_areas() {
     return table;
 }
 
+const Table<Removal>& shipped_removals() {
+    static const Table<Removal> table = read_removals(shipped_text::removals, "engine/catalog/removals.yaml", shipped_pests());
+    return table;
+}
+
+const Table<SiteCaution>& shipped_site_cautions() {
+    static const Table<SiteCaution> table = read_site_cautions(shipped_text::site_cautions, "engine/catalog/site_cautions.yaml");
+    return table;
+}
+
 }  // namespace seamward

@@ -5,6 +5,8 @@
 #include "catalog/features.h"
 #include "catalog/free_areas.h"
 #include "catalog/joint_figures.h"
+#include "catalog/removals.h"
+#include "catalog/site_cautions.h"
 #include "catalog/tables.h"
 
 namespace seamward {
@@ -19,5 +21,7 @@ namespace seamward {
 [[nodiscard]] const Table<MeshKind>& shipped_meshes();
 [[nodiscard]] const Table<FreeAreaRule>& shipped_free_areas();
 [[nodiscard]] const Table<JointFigure>& shipped_joints();
+[[nodiscard]] const Table<Removal>& shipped_removals();
+[[nodiscard]] const Table<SiteCaution>& shipped_site_cautions();
 
 }  // namespace seamward

@@ -15,5 +15,7 @@ extern const std::string_view meshes;
 extern const std::string_view free_areas;
 extern const std::string_view joints;
 extern const std::string_view prices;
+extern const std::string_view removals;
+extern const std::string_view site_cautions;
 
 }  // namespace seamward::shipped_text

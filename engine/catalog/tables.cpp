@@ -13,10 +13,10 @@ constexpr std::array<std::string_view, 11> pest_keys{"id",     "name",  "scienti
                                                      "climbs", "flies", "gnaws",      "confidence", "note"};
 constexpr std::array<std::string_view, 3> size_keys{"size", "source", "basis"};
 constexpr std::array<std::string_view, 7> gauge_keys{"id", "name", "thickness", "computed", "source", "confidence", "note"};
-constexpr std::array<std::string_view, 24> treatment_keys{
-    "id",     "name",   "leaves", "gnawed",     "source",   "opening",    "movement", "unstated",
-    "fits",   "takes",  "work",   "access",     "steps",    "conditions", "drying",   "shelf_life",
-    "finish", "colors", "tools",  "protection", "cautions", "owner",      "sources",  "keeps"};
+constexpr std::array<std::string_view, 25> treatment_keys{
+    "id",    "name",       "leaves",   "gnawed", "source",     "opening", "movement",   "unstated", "fits",
+    "takes", "work",       "access",   "steps",  "conditions", "drying",  "shelf_life", "finish",   "colors",
+    "tools", "protection", "cautions", "owner",  "sources",    "keeps",   "years"};
 constexpr std::array<std::string_view, 2> leaves_words{"nothing", "mesh"};
 constexpr std::array<std::string_view, 10> fits_keys{"shapes",  "sides",  "widths", "around",   "depth",
                                                      "only_on", "not_on", "duties", "features", "not_at"};
@@ -29,7 +29,7 @@ constexpr std::array<std::string_view, 2> range_keys{"from", "to"};
 constexpr std::array<std::string_view, 6> take_keys{"material", "as", "depth", "overlap", "step", "every"};
 constexpr std::array<std::string_view, 9> as_words{"bead", "rod", "fill", "cut", "rim", "along", "length", "piece", "whole"};
 constexpr std::array<std::string_view, 3> work_keys{"setup", "piece", "meter"};
-constexpr std::array<std::string_view, 5> access_keys{"reach", "ladder", "attic", "ladder_caution", "attic_caution"};
+constexpr std::array<std::string_view, 2> access_keys{"ladder", "attic"};
 constexpr std::array<std::string_view, 2> drying_keys{"rain", "paint"};
 constexpr std::array<std::string_view, 2> caution_keys{"text", "source"};
 
@@ -133,11 +133,7 @@ void read_work(const Record& treatment, Treatment& row, Reader& reader) {
     const Record work = reader.record(treatment["work"], work_keys, "work");
     row.work = {minutes_of(work, "setup"), minutes_of(work, "piece"), minutes_of(work, "meter")};
     const Record access = reader.record(treatment["access"], access_keys, "access");
-    row.access.reach = access.length("reach").value_or(row.access.reach);
-    row.access.ladder = minutes_of(access, "ladder");
-    row.access.attic = minutes_of(access, "attic");
-    row.access.ladder_caution = read_caution(access["ladder_caution"], "ladder_caution", reader);
-    row.access.attic_caution = read_caution(access["attic_caution"], "attic_caution", reader);
+    row.access = {minutes_of(access, "ladder"), minutes_of(access, "attic")};
     const Record drying = reader.record(treatment["drying"], drying_keys, "drying");
     row.rain = minutes_of(drying, "rain");
     row.paint = minutes_of(drying, "paint");
@@ -235,6 +231,7 @@ Table<Treatment> read_treatments(std::string_view yaml, const std::string& shown
         row.steps = lines_of(record, "steps", diagnostics);
         row.conditions = record.text("conditions").value_or("");
         row.shelf_life = record.text("shelf_life").value_or("");
+        row.years = record.count("years").value_or(0);
         row.finish = record.text("finish").value_or("");
         row.colors = record.text("colors").value_or("");
         row.tools = lines_of(record, "tools", diagnostics);

@@ -110,11 +110,9 @@ struct Treatment {
         double piece = 0;
         double meter = 0;
     };
-    /// What a place off the ground or out of the way adds.
+    /// Minutes that a place off the ground or out of the way adds, for a gap.
     struct Access {
-        double reach = std::numeric_limits<double>::infinity();  ///< meters; outdoors, higher than this takes a ladder
-        double ladder = 0, attic = 0;                            ///< minutes for a gap
-        Caution ladder_caution, attic_caution;
+        double ladder = 0, attic = 0;
     };
 
     std::string id;
@@ -134,6 +132,7 @@ struct Treatment {
     std::string conditions;          ///< temperature and wetness that it needs
     double rain = 0, paint = 0;      ///< minutes to keep rain off, and until it can be painted; 0: none
     std::string shelf_life, finish, colors;
+    std::uint32_t years = 0;  ///< so long it is expected to hold; 0: not said
     std::vector<std::string> tools, protection;
     std::vector<Caution> cautions;
     bool owner = false;                ///< an owner can do it safely

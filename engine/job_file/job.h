@@ -2,9 +2,11 @@
 #pragma once
 
 #include <filesystem>
+#include <optional>
 #include <string>
 #include <vector>
 
+#include "base/date.h"
 #include "base/run_context.h"
 #include "base/survey.h"
 #include "base/vented.h"
@@ -13,11 +15,64 @@
 
 namespace seamward {
 
+/// A closing that did not hold: the customer called back.
+struct Callback {
+    Date date;
+    std::string cause;
+    std::optional<Date> mended;  ///< closed again, with the treatment of the entry
+};
+
 /// A gap that was closed already.
 struct ClosedGap {
     GapIndex gap;
     std::string with;  ///< id of a treatment; empty when the file does not say
     Shape before;      ///< the opening as it was found
+    std::optional<Date> date;
+    std::optional<Callback> callback;
+    double plus_minus = 0;  ///< how far the clear width of `before` may be off, meters
+
+    /// Otherwise the gap is as open as before.
+    [[nodiscard]] bool holds() const { return !callback || callback->mended; }
+    /// The day of the work that holds.
+    [[nodiscard]] std::optional<Date> held_since() const { return callback ? callback->mended : date; }
+};
+
+/// An animal that lives in the house, or did.
+struct Occupant {
+    SpaceIndex space;
+    Pest animal;
+    std::string seen;             ///< when, or what tells of it; may be empty
+    std::optional<GapIndex> way;  ///< the gap that it was seen to use
+    std::optional<Date> left;     ///< the day from which on it is known to be gone
+};
+
+/// An animal that somebody saw.
+struct Sighting {
+    SpaceIndex room;
+    Pest pest;
+    std::optional<Date> date;
+    std::uint32_t count = 1;
+};
+
+/// A check that was made when the work was done.
+struct CheckMade {
+    enum class What : std::uint8_t { combustion_safety, co_alarms };
+    What what = What::combustion_safety;
+    Date date;
+    std::string by;
+};
+
+/// What is known of the place and of how one gets about there.
+struct Site {
+    enum class Roof : std::uint8_t { unknown, tile, shingle, metal, membrane, foam };
+    enum class Occupancy : std::uint8_t { unknown, owner, tenant, vacant };
+
+    std::string state;  ///< two capital letters, `AZ`; empty: not said
+    std::optional<int> built;
+    Roof roof = Roof::unknown;
+    Occupancy occupancy = Occupancy::unknown;
+    bool association = false;  ///< a homeowners' association has a say in what is seen from outside
+    std::string gates, pets, notes;
 };
 
 /// One visit to one house, as its job file tells it.
@@ -28,6 +83,10 @@ struct Job {
     Survey survey;
     std::vector<Pest> pests;  ///< in the file's order; a profile of the file's own has no sources
     std::vector<ClosedGap> closed;
+    std::vector<Occupant> occupied;
+    std::vector<Sighting> sightings;
+    std::vector<CheckMade> checks;
+    Site site;
     std::vector<SpaceArea> vented;   ///< floors of spaces that are vented, as far as known
     std::vector<SpaceInput> inputs;  ///< of appliances that burn fuel, as far as known
     /// The described house, when the job has one and its solids were asked for. Its survey is the job's.

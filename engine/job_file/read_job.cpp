@@ -12,18 +12,19 @@
 #include "job_file/id_index.h"
 #include "job_file/job.h"
 #include "job_file/read_gap.h"
+#include "job_file/read_history.h"
 
 namespace seamward {
 
 namespace {
 
 constexpr std::string_view version = "1";
-constexpr std::array<std::string_view, 7> job_file_keys{"seamward", "job", "house", "spaces", "gaps", "pests", "closed"};
+constexpr std::array<std::string_view, 11> job_file_keys{"seamward", "job",      "house",     "spaces", "gaps", "pests",
+                                                         "closed",   "occupied", "sightings", "checks", "site"};
 constexpr std::array<std::string_view, 5> job_keys{"name", "address", "surveyed", "surveyor", "notes"};
 constexpr std::array<std::string_view, 7> space_keys{"id", "kind", "source", "name", "note", "floor", "burns"};
 constexpr std::array<std::string_view, 5> kind_words{"outdoors", "cavity", "attached", "living", "harborage"};
 constexpr std::array<std::string_view, 6> pest_keys{"id", "name", "slit", "hole", "margin", "gnaws"};
-constexpr std::array<std::string_view, 4> closed_keys{"gap", "with", "opening", "note"};
 
 /// What people write for a kind, and the kind that is meant.
 constexpr std::array<std::pair<std::string_view, std::string_view>, 16> everyday_kinds{{
@@ -60,7 +61,7 @@ public:
         read_spaces();
         read_gaps();
         read_pests();
-        read_closed();
+        read_history({file_, spaces_, gaps_, diagnostics_}, job_);
         diagnostics_.throw_if_any();
         if (make_ == Make::solids) finish_house();
         return std::move(job_);
@@ -285,41 +286,6 @@ private:
             if (!ids.insert(pest.id).second) diagnostics_.add(node.place(), "pest \"" + pest.id + "\" stands twice", "keep one");
             job_.pests.push_back(std::move(pest));
         });
-    }
-
-    void read_closed() {
-        std::vector<bool> seen(job_.survey.gaps.size(), false);
-        file_.each("closed", [&](Node node) {
-            const Record record(node, closed_keys, "closed entry", diagnostics_);
-            (void)record.text("note");
-            if (!record.require({"gap"})) return;
-            const auto position = gaps_.resolve(record["gap"], "gap", diagnostics_);
-            const std::string with = record.line("with").value_or("");
-            const Treatment* treatment = with.empty() ? nullptr : shipped_treatments().find(with);
-            if (!with.empty() && treatment == nullptr) {
-                record.report(record["with"].place(), "unknown treatment \"" + with + '"',
-                              suggestion(with, shipped_treatments().ids()));
-                return;
-            }
-            const bool leaves_mesh = treatment != nullptr && treatment->leaves == Treatment::Leaves::mesh;
-            if (leaves_mesh) record.require({"opening"});
-            if (!leaves_mesh && record.has("opening")) {
-                record.report(record["opening"].place(), "only a mesh leaves an opening",
-                              "write with: mesh, or leave opening out");
-            }
-            const double opening = record.length("opening").value_or(0);
-            if (!position) return;
-            if (seen[*position])
-                record.report(record.place(), "gap \"" + job_.survey.gaps[*position].id + "\" is closed twice", "keep one entry");
-            seen[*position] = true;
-            close({*position}, with, leaves_mesh ? opening : 0);
-        });
-    }
-
-    void close(GapIndex index, std::string with, double opening) {
-        Gap& gap = job_.survey.gaps[index.value];
-        job_.closed.push_back({index, std::move(with), gap.shape});
-        close_gap(gap, opening);
     }
 
     const RunContext& context_;

@@ -99,14 +99,18 @@ Piece piece_to_treat(const Gap& gap, double unstated) {
 /// What one option takes, of all pieces of the gap.
 class Estimate {
 public:
-    Estimate(const Treatment& row, const Gap& gap, const Survey& survey, const PriceBook& prices)
+    Estimate(const Treatment& row, const Gap& gap, const Survey& survey, const PriceBook& prices, double ground)
         : row_(row),
           gap_(gap),
+          ground_(ground),
           prices_(prices),
           side_(side_for(row, gap, survey).value_or(Side::outside)),
           piece_(piece_to_treat(gap, row.unstated)) {}
 
-    [[nodiscard]] bool on_ladder() const { return side_ == Side::outside && gap_.at && gap_.at->z > row_.access.reach; }
+    [[nodiscard]] bool on_ladder() const {
+        static const double reach = site_caution(shipped_site_cautions(), SiteCaution::When::ladder).limit;
+        return side_ == Side::outside && gap_.at && gap_.at->z > ground_ + reach;
+    }
     [[nodiscard]] bool in_attic() const { return side_ == Side::attic; }
 
     [[nodiscard]] double minutes() const {
@@ -159,8 +163,6 @@ public:
         const Feature* feature = shipped_features().find(gap_.feature);
         if (feature != nullptr) add(feature->caution.text, feature->caution.source, shipped_features().sources);
         for (const Caution& caution : row_.cautions) add(caution.text, caution.source, sources);
-        if (on_ladder()) add(row_.access.ladder_caution.text, row_.access.ladder_caution.source, sources);
-        if (in_attic()) add(row_.access.attic_caution.text, row_.access.attic_caution.source, sources);
         return all;
     }
 
@@ -181,13 +183,14 @@ private:
 
     const Treatment& row_;
     const Gap& gap_;
+    double ground_;
     const PriceBook& prices_;
     Side side_;
     Piece piece_;
 };
 
-Option option_of(const Treatment& row, const Gap& gap, const Survey& survey, const PriceBook& prices) {
-    const Estimate estimate(row, gap, survey, prices);
+Option option_of(const Treatment& row, const Gap& gap, const Survey& survey, const PriceBook& prices, double ground) {
+    const Estimate estimate(row, gap, survey, prices, ground);
     Option option;
     option.treatment = row.id;
     option.needs = estimate.needs();
@@ -216,7 +219,7 @@ Option stated_option(const Gap& gap, const std::vector<Option>& of_table) {
 
 }  // namespace
 
-GapOptions options_for(const Gap& gap, const Survey& survey, const PriceBook& prices) {
+GapOptions options_for(const Gap& gap, const Survey& survey, const PriceBook& prices, double ground) {
     GapOptions found;
     if (is_shut(gap.shape)) return found;
     const DutyRuling ruling = ruling_on(gap, survey);
@@ -225,7 +228,7 @@ GapOptions options_for(const Gap& gap, const Survey& survey, const PriceBook& pr
         if (!fits(row, gap, survey)) continue;
         any_fits = true;
         if (ruling.allows(row.id, row.opening))
-            found.options.push_back(option_of(row, gap, survey, prices));
+            found.options.push_back(option_of(row, gap, survey, prices, ground));
         else
             found.refused.push_back({row.id, ruling.why, ruling.source});
     }

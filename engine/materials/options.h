@@ -40,7 +40,7 @@ struct GapOptions {
 inline constexpr const char* stated_closing = "stated-closing";
 
 /// Every treatment that fits the gap's shape, size, depth, substrates and duty, with quantities and price. A price stated by the
-/// survey is then the only option, unless the gap's duty forbids it. O(treatments).
-[[nodiscard]] GapOptions options_for(const Gap& gap, const Survey& survey, const PriceBook& prices);
+/// survey is then the only option, unless the gap's duty forbids it. `ground`: height of the yard, meters. O(treatments).
+[[nodiscard]] GapOptions options_for(const Gap& gap, const Survey& survey, const PriceBook& prices, double ground = 0);
 
 }  // namespace seamward

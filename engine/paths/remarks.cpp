@@ -103,6 +103,7 @@ private:
 
     void closed_though_needed() {
         for (const ClosedGap& closed : job_.closed) {
+            if (!closed.holds()) continue;
             const Gap& gap = survey_[closed.gap];
             const Treatment* treatment = shipped_treatments().find(closed.with);
             if (treatment != nullptr && treatment->leaves == Treatment::Leaves::mesh && gap.closing.never.empty()) continue;
@@ -122,7 +123,7 @@ private:
         std::vector<std::string> names;
         for (const ClosedGap& closed : job_.closed) {
             const Treatment* treatment = shipped_treatments().find(closed.with);
-            if (treatment != nullptr && treatment->gnawed)
+            if (treatment != nullptr && treatment->gnawed && closed.holds())
                 names.push_back(survey_[closed.gap].label() + " (" + treatment->name + ')');
         }
         add(names, ": closed with what is gnawed through by " + listed(animals),

@@ -6,6 +6,7 @@
 #include <limits>
 #include <numeric>
 
+#include "catalog/shipped.h"
 #include "materials/duty_rules.h"
 #include "network/cut.h"
 #include "plan/closing_program.h"
@@ -25,7 +26,8 @@ public:
 
     Plan run() {
         context_.stage("looking for treatments");
-        for (const Gap& gap : survey_.gaps) options_.push_back(options_for(gap, survey_, settings_.prices));
+        const double ground = ground_height(survey_);
+        for (const Gap& gap : survey_.gaps) options_.push_back(options_for(gap, survey_, settings_.prices, ground));
         context_.stage("planning");
         solve();
         add_refused();
@@ -37,6 +39,8 @@ public:
         std::vector<Pick> picks = closings_.picks;
         if (settings_.budget) picks = within_budget();
         add_steps(picks);
+        refuse_in_season();
+        add_notes();
         add_marginal_stops(picks);
         add_proof();
         if (settings_.explain) add_chances(picks);
@@ -59,7 +63,7 @@ private:
         std::vector<TreatedGap> treated;
         for (const Pick& pick : closings_.picks) {
             const GapIndex gap = problem_->doorways[pick.doorway].gap;
-            treated.push_back({gap, options_[gap.value].options[(*problem_)[pick].option].opening});
+            treated.push_back({gap, option_of(pick).opening});
         }
         bool refused = false;
         for (const StarvingMesh& starving : starving_meshes(survey_, treated, {job_.vented, job_.inputs}, plan_.vent_doubts)) {
@@ -194,28 +198,81 @@ private:
         return *least;
     }
 
+    [[nodiscard]] const Option& option_of(const Pick& pick) const {
+        return options_[problem_->doorways[pick.doorway].gap.value].options[(*problem_)[pick].option];
+    }
+
     void add_steps(const std::vector<Pick>& picks) {
         std::vector<GapIndex> gaps;
         std::vector<Pick> of_gap(survey_.gaps.size());
+        std::vector<TreatedGap> treated;
         for (const Pick& pick : picks) {
             gaps.push_back(problem_->doorways[pick.doorway].gap);
             of_gap[gaps.back().value] = pick;
+            treated.push_back({gaps.back(), option_of(pick).opening});
         }
-        const double ground = ground_height(survey_);
+        plan_.departures = departures_of(job_, treated, settings_.date);
+        std::vector<bool> waits(survey_.gaps.size(), false);
+        for (const Departure& departure : plan_.departures) {
+            for (const GapIndex gap : departure.last) waits[gap.value] = true;
+        }
+        std::vector<GapIndex> order = in_working_order(survey_, gaps);
+        std::stable_partition(order.begin(), order.end(), [&](GapIndex gap) { return !waits[gap.value]; });
+        Walk walk = walk_to(job_, order);
         std::vector<Pick> in_order;
         std::vector<Need> needs;
-        for (const GapIndex gap : in_working_order(survey_, gaps)) {
-            const Pick pick = of_gap[gap.value];
-            in_order.push_back(pick);
-            const Option& option = options_[gap.value].options[(*problem_)[pick].option];
-            plan_.steps.push_back({gap, option, zone_of(survey_[gap], survey_, ground), 0});
+        const double ground = ground_height(survey_);
+        for (WalkStop& stop : walk.stops) {
+            const GapIndex gap = stop.gap;
+            in_order.push_back(of_gap[gap.value]);
+            const Option& option = option_of(in_order.back());
+            const Treatment* treatment = shipped_treatments().find(option.treatment);
+            const bool owner =
+                treatment != nullptr && treatment->owner && !waits[gap.value] && from_the_ground(survey_[gap], stop.zone, ground);
+            plan_.steps.push_back({gap, option, std::move(stop), 0, waits[gap.value], owner});
             plan_.cost = plan_.cost + option.cost;
             plan_.minutes += option.minutes;
             needs.insert(needs.end(), option.needs.begin(), option.needs.end());
         }
+        plan_.before = std::move(walk.before);
+        plan_.ladder_settings = walk.ladder_settings;
         const std::vector<double> after = pinches_after_each(*problem_, in_order);
         for (std::size_t i = 0; i < after.size(); ++i) plan_.steps[i].widest_open_after = after[i];
         plan_.materials = to_buy(needs, settings_.prices);
+    }
+
+    /// Closings that the season of an animal in the house forbids until later.
+    void refuse_in_season() {
+        for (const Departure& departure : plan_.departures) {
+            if (!departure.season) continue;
+            const Occupant& occupant = job_.occupied[departure.occupant];
+            for (const GapIndex gap : departure.last) {
+                const auto step =
+                    std::find_if(plan_.steps.begin(), plan_.steps.end(), [&](const PlanStep& one) { return one.gap == gap; });
+                plan_.refused.push_back(
+                    {gap,
+                     {step->option.treatment,
+                      occupant.animal.name + " in " + survey_[occupant.space].label() + ": " + departure.season->season->why +
+                          "; not before " + date_text(departure.close_from(settings_.date)),
+                      cited(shipped_removals().sources, departure.season->season->source)}});
+            }
+        }
+    }
+
+    /// Spaces that animals live in and that start no ways in the survey.
+    void add_notes() {
+        for (std::uint32_t i = 0; i < survey_.spaces.size(); ++i) {
+            const Space& space = survey_.spaces[i];
+            if (space.source || space.is_living()) continue;
+            std::string animals;
+            for (const Occupant& occupant : job_.occupied) {
+                if (occupant.space.value == i && !occupant.left) animals += (animals.empty() ? "" : ", ") + occupant.animal.name;
+            }
+            if (animals.empty()) continue;
+            plan_.notes.push_back(space.label() + " is lived in (" + animals +
+                                  ") and is no source in the survey: ways from there into rooms count only as parts of ways from "
+                                  "outdoors. Write source: true at the space to close it off from the rooms too");
+        }
     }
 
     /// Whether an animal smaller by that share would get through a gap as it is once the steps are done.
@@ -319,6 +376,12 @@ private:
 };
 
 }  // namespace
+
+std::vector<std::string> PlanStep::cautions() const {
+    std::vector<std::string> all = option.cautions;
+    all.insert(all.end(), stop.cautions.begin(), stop.cautions.end());
+    return all;
+}
 
 Plan make_plan(const Job& job, const PlanSettings& settings, const RunContext& context) {
     return Planner(job, settings, context).run();

@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "base/date.h"
 #include "base/run_context.h"
 #include "catalog/prices.h"
 #include "job_file/job.h"
@@ -13,7 +14,8 @@
 #include "paths/entry_path.h"
 #include "plan/chances.h"
 #include "plan/cheapest_closing.h"
-#include "plan/work_order.h"
+#include "plan/departures.h"
+#include "plan/walk.h"
 
 namespace seamward {
 
@@ -24,6 +26,7 @@ struct PlanSettings {
     std::optional<Money> budget;
     PriceBook prices = shipped_prices();
     bool explain = false;  ///< work out chances too
+    Date date = today();   ///< day of the work; seasons and dates go by it
 };
 
 /// A way in and the smallest clear width along it, as gaps count in the plan.
@@ -38,8 +41,13 @@ struct OpenWay {
 struct PlanStep {
     GapIndex gap;
     Option option;
-    WorkZone zone = WorkZone::outside_low;
+    WalkStop stop;
     double widest_open_after = 0;  ///< pinch of the best way still open to an animal planned against, meters; 0: there is none
+    bool waits = false;            ///< until an animal that lives in the house is gone: stands in a departure's `last`
+    bool owner = false;            ///< an owner can do it safely, from the ground
+
+    /// What can hurt somebody at this step: the treatment's, then the place's.
+    [[nodiscard]] std::vector<std::string> cautions() const;
 };
 
 /// A gap that stops an animal by less than the margin of that animal's size.
@@ -93,7 +101,10 @@ struct Plan {
     bool feasible = true;
     Money cost;  ///< sum of the steps' costs
     double minutes = 0;
-    std::vector<PlanStep> steps;  ///< in working order
+    std::vector<PlanStep> steps;        ///< in working order, those that wait last
+    std::vector<Departure> departures;  ///< of the animals that live in the house
+    std::vector<std::string> before;    ///< what to settle or to know before the work begins
+    std::uint32_t ladder_settings = 0;
     Proof proof;  ///< of the whole plan, whatever the budget; its routes' animals are positions in PlanSettings::against
     std::vector<LadderRung> ladder;
     std::optional<LadderStop> ladder_stop;
@@ -105,6 +116,7 @@ struct Plan {
     std::optional<BudgetResult> budget;
     std::optional<PlanChances> chances;    ///< nothing: not asked for, or they cannot be told, see open_chances()
     std::vector<std::string> vent_doubts;  ///< vents that lose air to a mesh, where nobody can tell whether enough is left
+    std::vector<std::string> notes;        ///< what else should be looked at
     std::vector<std::string> last_checks;  ///< what has to be checked when the work is done, and by whom
 };
 

@@ -7,14 +7,9 @@
 
 #include "base/survey.h"
 #include "base/vented.h"
+#include "plan/treated_gap.h"
 
 namespace seamward {
-
-/// A gap with what is to be put over it: the clear opening of a mesh, or 0 for a full closing.
-struct TreatedGap {
-    GapIndex gap;
-    double opening = 0;  ///< meters
-};
 
 /// A mesh that must not be used: it takes too much air from a vented space or from an appliance.
 struct StarvingMesh {

@@ -17,9 +17,13 @@ bool leads_to(const Gap& gap, const Survey& survey, SpaceKind kind) {
     return survey[gap.between[0]].kind == kind || survey[gap.between[1]].kind == kind;
 }
 
-bool stands_on(const Gap& gap, Host host) {
-    const Feature* feature = gap.feature.empty() ? nullptr : shipped_features().find(gap.feature);
-    return feature != nullptr && !feature->hosts.empty() && feature->hosts.front() == host;
+/// By its name, as people and described houses give it.
+bool is_crawl_space(const Space& space) {
+    return space.kind == SpaceKind::cavity && (space.id + ' ' + space.name).find("crawl") != std::string::npos;
+}
+
+bool leads_under_the_floor(const Gap& gap, const Survey& survey) {
+    return is_crawl_space(survey[gap.between[0]]) || is_crawl_space(survey[gap.between[1]]);
 }
 
 /// The middle of all places from which a walk round the house is seen.
@@ -48,10 +52,17 @@ const char* zone_words(WorkZone zone) {
         case WorkZone::outside_high: return "outside, from a ladder";
         case WorkZone::roof: return "on the roof";
         case WorkZone::attached: return "garage and porches";
+        case WorkZone::crawl_space: return "crawl space";
         case WorkZone::hidden: return "attic and other hidden spaces";
         case WorkZone::rooms: break;
     }
     return "rooms";
+}
+
+std::optional<Host> host_of(const Gap& gap) {
+    const Feature* feature = gap.feature.empty() ? nullptr : shipped_features().find(gap.feature);
+    if (feature == nullptr || feature->hosts.empty()) return std::nullopt;
+    return feature->hosts.front();
 }
 
 double ground_height(const Survey& survey) {
@@ -63,12 +74,13 @@ double ground_height(const Survey& survey) {
 }
 
 WorkZone zone_of(const Gap& gap, const Survey& survey, double ground) {
-    if (stands_on(gap, Host::roof)) return WorkZone::roof;
+    static const double reach = site_caution(shipped_site_cautions(), SiteCaution::When::ladder).limit;
+    if (host_of(gap) == Host::roof) return WorkZone::roof;
     if (leads_to(gap, survey, SpaceKind::outdoors) || leads_to(gap, survey, SpaceKind::harborage))
-        return gap.at && gap.at->z > ground + reach_from_ground ? WorkZone::outside_high : WorkZone::outside_low;
+        return gap.at && gap.at->z > ground + reach ? WorkZone::outside_high : WorkZone::outside_low;
     if (leads_to(gap, survey, SpaceKind::attached)) return WorkZone::attached;
     if (leads_to(gap, survey, SpaceKind::living)) return WorkZone::rooms;
-    return WorkZone::hidden;
+    return leads_under_the_floor(gap, survey) ? WorkZone::crawl_space : WorkZone::hidden;
 }
 
 std::vector<GapIndex> in_working_order(const Survey& survey, std::span<const GapIndex> gaps) {
@@ -82,7 +94,7 @@ std::vector<GapIndex> in_working_order(const Survey& survey, std::span<const Gap
         std::uint32_t place = 0;
         if (zone == WorkZone::rooms)
             place = survey[gap.between[0]].is_living() ? gap.between[0].value : gap.between[1].value;
-        else if (zone != WorkZone::hidden && gap.at)
+        else if (zone != WorkZone::hidden && zone != WorkZone::crawl_space && gap.at)
             place = static_cast<std::uint32_t>(clockwise_from_north(*gap.at, middle));
         keys.emplace_back(zone, place, index);
     }

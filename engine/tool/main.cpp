@@ -12,9 +12,11 @@
 #include "base/nearest_word.h"
 #include "base/quantity.h"
 #include "base/text.h"
+#include "tool/completion_command.h"
 #include "tool/console.h"
 #include "tool/picture_command.h"
 #include "tool/plan_command.h"
+#include "tool/quote_command.h"
 #include "tool/trace_command.h"
 #include "tool/wrong_usage.h"
 #ifdef SEAMWARD_PICTURES
@@ -71,17 +73,40 @@ void add_trace(CLI::App& app, seamward::TraceRequest& request) {
     trace->add_flag("--json", request.json, "Answer in JSON");
 }
 
-void add_plan(CLI::App& app, seamward::PlanRequest& request) {
-    CLI::App* plan = app.add_subcommand("plan", "The cheapest closings that leave the animals no way in, in working order");
-    plan->add_option("JOB", request.job, "Job file, YAML or JSON")->required();
-    plan->add_option("--against", request.against, "Plan against this animal (repeatable; the job's when left out)")
+/// What every command that plans has.
+void add_planning(CLI::App& command, seamward::Planning& planning) {
+    command.add_option("JOB", planning.job, "Job file, YAML or JSON")->required();
+    command.add_option("--against", planning.against, "Plan against this animal (repeatable; the job's when left out)")
         ->type_name("ID")
         ->allow_extra_args(false);
+    command.add_flag("--nominal", planning.nominal, "Take widths as stated, without their plus-minus");
+    command.add_option("--on", planning.date, "Day of the work, such as 2026-06-15 (today when left out)")->type_name("DATE");
+    command.add_option("--prices", planning.prices, "Price book of your own, YAML")->type_name("FILE");
+    command.add_flag("--json", planning.json, "Answer in JSON");
+}
+
+void add_plan(CLI::App& app, seamward::PlanRequest& request) {
+    CLI::App* plan = app.add_subcommand("plan", "The cheapest closings that leave the animals no way in, in working order");
+    add_planning(*plan, request);
     plan->add_option("--budget", request.budget, "Spend no more than this, such as $400")->type_name("MONEY");
-    plan->add_flag("--nominal", request.nominal, "Take widths as stated, without their plus-minus");
     plan->add_flag("--explain", request.explain, "Tell how sure it is: chances of a way in, and what to measure again");
-    plan->add_option("--prices", request.prices, "Price book of your own, YAML")->type_name("FILE");
-    plan->add_flag("--json", request.json, "Answer in JSON");
+    plan->add_flag("--diy", request.diy, "Tell which steps an owner can do safely, and what is left for hire");
+}
+
+void add_completion(CLI::App& app, seamward::CompletionRequest& request) {
+    add_planning(*app.add_subcommand("completion", "The page to leave with the customer, or what keeps it from being given"),
+                 request);
+}
+
+void add_quote(CLI::App& app, seamward::QuoteRequest& request) {
+    CLI::App* quote = app.add_subcommand("quote", "What a customer can order, what each option costs, and what it leaves open");
+    quote->add_option("JOB", request.job, "Job file, YAML or JSON")->required();
+    quote->add_option("--against", request.against, "Quote against this animal (repeatable; the job's when left out)")
+        ->type_name("ID")
+        ->allow_extra_args(false);
+    quote->add_option("--prices", request.prices, "Price book of your own, YAML")->type_name("FILE");
+    quote->add_option("--on", request.date, "Day of the quote, such as 2026-06-15 (today when left out)")->type_name("DATE");
+    quote->add_flag("--json", request.json, "Answer in JSON");
 }
 
 void add_picture(CLI::App& app, seamward::PictureCommand& command) {
@@ -161,10 +186,13 @@ int main(int argc, char** argv) {
     seamward::TraceRequest request;
     seamward::PictureCommand picture, exported;
     seamward::PlanRequest planned;
+    seamward::CompletionRequest completed;
+    seamward::QuoteRequest quoted;
     const auto fail = [&](ExitCode code, const std::string& text, const std::vector<seamward::Diagnostic>& faults) {
         console.err << text << '\n';
         // Before the options are read, the word alone has to do.
-        if (request.json || planned.json || std::find(words.begin(), words.end(), "--json") != words.end())
+        if (request.json || planned.json || completed.json || quoted.json ||
+            std::find(words.begin(), words.end(), "--json") != words.end())
             answer_errors(faults, console.out);
         return code;
     };
@@ -183,6 +211,8 @@ int main(int argc, char** argv) {
     app.require_subcommand(1);
     add_trace(app, request);
     add_plan(app, planned);
+    add_completion(app, completed);
+    add_quote(app, quoted);
     add_picture(app, picture);
     add_export(app, exported);
     if (words.empty()) return fail(wrong_usage, app.help(), {});
@@ -195,6 +225,8 @@ int main(int argc, char** argv) {
         });
         if (app.got_subcommand("trace")) seamward::run_trace(request, console, context);
         if (app.got_subcommand("plan") && !seamward::run_plan(planned, console, context)) return finish(no_plan);
+        if (app.got_subcommand("quote") && !seamward::run_quote(quoted, console, context)) return finish(no_plan);
+        if (app.got_subcommand("completion")) seamward::run_completion(completed, console, context);
         if (app.got_subcommand("picture")) draw(picture, console, context);
         if (app.got_subcommand("export")) seamward::export_house(exported.job, exported.file, context);
         return finish(done);

@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/json_writer.h"
 #include "base/measure_text.h"
+#include "catalog/shipped.h"
+#include "plan/owner_part.h"
 #include "tool/plan_command.h"
+#include "tool/sightings_lines.h"
 
 namespace seamward {
 
@@ -9,8 +12,8 @@ namespace {
 
 class PlanAnswer {
 public:
-    PlanAnswer(const Job& job, const PlanSettings& settings, const Plan& plan)
-        : survey_(job.survey), settings_(settings), plan_(plan) {}
+    PlanAnswer(const Job& job, const PlanSettings& settings, const Plan& plan, bool diy)
+        : job_(job), survey_(job.survey), settings_(settings), plan_(plan), diy_(diy) {}
 
     std::string text() {
         json_.begin_object().key("feasible").value(plan_.feasible);
@@ -23,15 +26,18 @@ public:
         if (plan_.budget) budget(*plan_.budget);
         ladder();
         if (plan_.feasible) materials();
+        if (!plan_.departures.empty()) departures();
+        if (diy_ && plan_.feasible) owner();
         refused();
         marginal();
+        write_sightings(job_, plan_, settings_, json_);
         if (plan_.chances) chances(*plan_.chances);
-        json_.key("notes").begin_array();
-        for (const std::string& doubt : plan_.vent_doubts) json_.value(doubt);
-        json_.end_array();
-        json_.key("last_checks").begin_array();
-        for (const std::string& check : plan_.last_checks) json_.value(check);
-        json_.end_array().end_object();
+        std::vector<std::string> notes = plan_.vent_doubts;
+        notes.insert(notes.end(), plan_.notes.begin(), plan_.notes.end());
+        texts("notes", notes);
+        texts("before", plan_.before);
+        texts("last_checks", plan_.last_checks);
+        json_.end_object();
         return json_.text();
     }
 
@@ -44,6 +50,68 @@ private:
         json_.end_array();
     }
 
+    void texts(const char* name, const std::vector<std::string>& lines) {
+        json_.key(name).begin_array();
+        for (const std::string& line : lines) json_.value(line);
+        json_.end_array();
+    }
+
+    /// What the crew has to know at a step.
+    void place(const PlanStep& step) {
+        if (step.stop.ladder_first > 0) {
+            json_.key("ladder").begin_array().value(std::int64_t{step.stop.ladder_first});
+            json_.value(std::int64_t{step.stop.ladder_last}).end_array();
+        }
+        json_.key("people").value(std::int64_t{step.stop.two_people ? 2 : 1});
+        if (step.waits) json_.key("waits").value(true);
+        if (diy_) json_.key("by").value(step.owner ? "owner" : "hire");
+        texts("do", step.option.steps);
+        texts("cautions", step.cautions());
+    }
+
+    void departures() {
+        json_.key("departures").begin_array();
+        for (const Departure& departure : plan_.departures) {
+            const Occupant& occupant = job_.occupied[departure.occupant];
+            json_.begin_object().key("space").value(survey_[occupant.space].id).key("animal").value(occupant.animal.id);
+            json_.key("last").begin_array();
+            for (const GapIndex gap : departure.last) json_.value(survey_[gap].id);
+            json_.end_array();
+            json_.key("way_known").value(departure.way_known);
+            if (departure.device) json_.key("device").value(survey_[*departure.device].id);
+            if (departure.removal != nullptr) removal(departure);
+            json_.end_object();
+        }
+        json_.end_array();
+    }
+
+    void removal(const Departure& departure) {
+        const Removal& removal = *departure.removal;
+        json_.key("by").value(removal_word(removal.by)).key("how").value(removal.how);
+        json_.key("source").value(cited(shipped_removals().sources, removal.source));
+        if (departure.waits()) {
+            json_.key("quiet_nights").value(std::int64_t{removal.quiet_nights});
+            json_.key("close_from").value(date_text(departure.close_from(settings_.date)));
+        }
+        if (departure.season) {
+            const ClosedSeason& season = *departure.season->season;
+            json_.key("season").begin_object().key("why").value(season.why);
+            json_.key("not_before").value(date_text(departure.season->over));
+            json_.key("source").value(cited(shipped_removals().sources, season.source)).end_object();
+        }
+        std::vector<std::string> cautions;
+        for (const Caution& caution : removal.cautions) cautions.push_back(caution.text);
+        texts("cautions", cautions);
+    }
+
+    void owner() {
+        const OwnerPart part = owner_part(plan_, settings_.prices);
+        json_.key("diy").begin_object().key("steps").value(static_cast<std::int64_t>(part.steps));
+        json_.key("minutes").value(part.minutes).key("to_buy").value(dollars(part.to_buy));
+        json_.key("hired_steps").value(static_cast<std::int64_t>(part.hired_steps));
+        json_.key("hired").value(dollars(part.hired)).end_object();
+    }
+
     void steps() {
         json_.key("steps").begin_array();
         std::int64_t order = 0;
@@ -53,7 +121,9 @@ private:
             json_.key("minutes").value(step.option.minutes);
             json_.key("widest_open_mm_after").value(answer_millimeters(step.widest_open_after));
             if (step.option.opening > 0) json_.key("leaves_mm").value(answer_millimeters(step.option.opening));
-            json_.key("where").value(zone_words(step.zone)).end_object();
+            json_.key("where").value(zone_words(step.stop.zone));
+            place(step);
+            json_.end_object();
         }
         json_.end_array();
     }
@@ -173,16 +243,18 @@ private:
         json_.end_array();
     }
 
+    const Job& job_;
     const Survey& survey_;
     const PlanSettings& settings_;
     const Plan& plan_;
+    bool diy_;
     JsonWriter json_;
 };
 
 }  // namespace
 
-std::string plan_answer(const Job& job, const PlanSettings& settings, const Plan& plan) {
-    return PlanAnswer(job, settings, plan).text();
+std::string plan_answer(const Job& job, const PlanSettings& settings, const Plan& plan, bool diy) {
+    return PlanAnswer(job, settings, plan, diy).text();
 }
 
 }  // namespace seamward

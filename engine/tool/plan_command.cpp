@@ -3,31 +3,26 @@
 
 #include "base/quantity.h"
 #include "base/text.h"
-#include "tool/find_ids.h"
 #include "tool/wrong_usage.h"
 
 namespace seamward {
 
 bool run_plan(const PlanRequest& request, const Console& console, const RunContext& context) {
-    PlanSettings settings;
+    std::optional<Money> budget;
     if (!request.budget.empty()) {
-        const Parsed<Money> budget = parse_money(request.budget);
-        if (!budget) throw WrongUsage("--budget: " + budget.fault.what + "; " + budget.fault.mend);
-        settings.budget = *budget;
+        const Parsed<Money> parsed = parse_money(request.budget);
+        if (!parsed) throw WrongUsage("--budget: " + parsed.fault.what + "; " + parsed.fault.mend);
+        budget = *parsed;
     }
-    if (request.nominal) settings.sizing = Sizing::stated;
-    settings.explain = request.explain;
     const Job job = read_job(request.job, context);
-    settings.against = request.against.empty() ? job.pests : pests_asked_for(job, "--against", request.against);
-    if (settings.against.empty())
-        throw WrongUsage(
-            "there is nothing to plan against: the job lists no animals; name one with --against, or list pests in the job");
-    if (!request.prices.empty()) settings.prices = read_prices(request.prices, request.prices);
+    PlanSettings settings = plan_settings(request, job);
+    settings.budget = budget;
+    settings.explain = request.explain;
     const Plan plan = make_plan(job, settings, context);
     if (request.json)
-        console.out << plan_answer(job, settings, plan);
+        console.out << plan_answer(job, settings, plan, request.diy);
     else
-        print_plan_table(job, printable(heading(job, request.job)), settings, plan, console);
+        print_plan_table(job, printable(heading(job, request.job)), settings, plan, request.diy, console);
     return plan.feasible;
 }
 

@@ -8,28 +8,25 @@
 #include "job_file/job.h"
 #include "plan/plan.h"
 #include "tool/console.h"
+#include "tool/planning.h"
 
 namespace seamward {
 
 /// `seamward plan` as it was asked for.
-struct PlanRequest {
-    std::string job;
-    std::vector<std::string> against;  ///< ids of animals; none: the job's
-    std::string budget;                ///< as typed; empty: none
-    std::string prices;                ///< file of the user's own; empty: the shipped ones
-    bool nominal = false;
+struct PlanRequest : Planning {
+    std::string budget;  ///< as typed; empty: none
     bool explain = false;
-    bool json = false;
+    bool diy = false;  ///< tell what an owner can do
 };
 
 /// Reads, plans and answers; false when there is no plan. Throws BadInput, and WrongUsage when an animal asked for is not known.
 [[nodiscard]] bool run_plan(const PlanRequest& request, const Console& console, const RunContext& context);
 
 /// The answer for programs.
-[[nodiscard]] std::string plan_answer(const Job& job, const PlanSettings& settings, const Plan& plan);
+[[nodiscard]] std::string plan_answer(const Job& job, const PlanSettings& settings, const Plan& plan, bool diy);
 
 /// The answer for people.
-void print_plan_table(const Job& job, const std::string& heading, const PlanSettings& settings, const Plan& plan,
+void print_plan_table(const Job& job, const std::string& heading, const PlanSettings& settings, const Plan& plan, bool diy,
                       const Console& console);
 
 }  // namespace seamward

@@ -5,7 +5,9 @@
 
 #include "base/measure_text.h"
 #include "catalog/shipped.h"
+#include "plan/owner_part.h"
 #include "tool/plan_command.h"
+#include "tool/sightings_lines.h"
 
 namespace seamward {
 
@@ -32,25 +34,31 @@ std::string treatment_name(const Option& option) {
 
 class PlanTable {
 public:
-    PlanTable(const Job& job, const PlanSettings& settings, const Plan& plan, const Console& console)
-        : survey_(job.survey), settings_(settings), plan_(plan), console_(console) {}
+    PlanTable(const Job& job, const PlanSettings& settings, const Plan& plan, bool diy, const Console& console)
+        : job_(job), survey_(job.survey), settings_(settings), plan_(plan), diy_(diy), console_(console) {}
 
     void print() {
         if (plan_.open_way) {
             no_plan();
         } else {
             summary();
+            before();
             steps();
+            departures();
+            if (diy_) owner();
             if (plan_.budget) budget(*plan_.budget);
             proof();
             if (plan_.chances) chances(*plan_.chances);
             materials();
+            tools();
         }
+        print_sightings(job_, plan_, settings_, console_);
         ladder();
         refused();
         marginal();
-        if (!plan_.vent_doubts.empty()) console_.out << '\n';
+        if (!plan_.vent_doubts.empty() || !plan_.notes.empty()) console_.out << '\n';
         for (const std::string& doubt : plan_.vent_doubts) paragraph("Air: ", doubt);
+        for (const std::string& note : plan_.notes) paragraph("Check: ", note);
         if (!plan_.last_checks.empty()) console_.out << '\n';
         for (const std::string& check : plan_.last_checks) paragraph("At the end: ", check);
     }
@@ -90,19 +98,28 @@ private:
             paragraph("", "Every gap counts as wide as its width and its plus-minus together.");
     }
 
+    void before() {
+        if (plan_.before.empty()) return;
+        title("Before the work");
+        for (const std::string& line : plan_.before) paragraph("  ", line);
+    }
+
     void steps() {
         std::size_t order = 0;
         std::optional<WorkZone> zone;
+        bool waited = false;
         for (const PlanStep& step : plan_.steps) {
-            if (zone != step.zone) title(zone_words(step.zone));
-            zone = step.zone;
+            if (zone != step.stop.zone || waited != step.waits) zone_title(step);
+            zone = step.stop.zone;
+            waited = step.waits;
             const Gap& gap = survey_[step.gap];
             const std::string number = std::to_string(++order);
             const std::string lead = std::string(4 - std::min<std::size_t>(3, number.size()), ' ') + number + "  ";
             std::string what = gap.label() + ", " + inches_text(clear_width(gap.shape));
             if (gap.count > 1) what += ", " + std::to_string(gap.count) + " pieces";
             paragraph(lead, what + ": " + treatment_name(step.option) + ", " + money_text(step.option.cost) +
-                                (step.option.minutes > 0 ? ", " + time_text(step.option.minutes) : ""));
+                                (step.option.minutes > 0 ? ", " + time_text(step.option.minutes) : "") + ladder_text(step.stop) +
+                                (diy_ ? step.owner ? ", you can do this" : ", for hire" : ""));
             if (order == 1 || step.widest_open_after != plan_.steps[order - 2].widest_open_after)
                 paragraph("      ", step.widest_open_after > 0 ? "still open: " + width_text(step.widest_open_after)
                                                                : "no way in is left open");
@@ -110,10 +127,90 @@ private:
         }
     }
 
+    void zone_title(const PlanStep& step) {
+        std::string text = zone_words(step.stop.zone);
+        if (step.stop.zone == WorkZone::outside_high && !step.waits)
+            text +=
+                ", the ladder set " + (plan_.ladder_settings == 1 ? "once" : std::to_string(plan_.ladder_settings) + " times");
+        title(step.waits ? "On a later visit, when the animals are gone: " + text : text);
+    }
+
+    static std::string ladder_text(const WalkStop& stop) {
+        if (stop.ladder_first == 0) return "";
+        std::string text = ", ladder " + std::to_string(stop.ladder_first);
+        if (stop.ladder_last > stop.ladder_first) text += " to " + std::to_string(stop.ladder_last);
+        return stop.two_people ? text + ", two people" : text;
+    }
+
+    void departures() {
+        if (plan_.departures.empty()) return;
+        title("Animals that live in the house");
+        for (const Departure& departure : plan_.departures) {
+            const Occupant& occupant = job_.occupied[departure.occupant];
+            paragraph("  ", occupant.animal.name + " in " + survey_[occupant.space].label() +
+                                (occupant.seen.empty() ? "" : " (seen: " + occupant.seen + ")") + ": " + what_waits(departure));
+            if (departure.removal == nullptr) {
+                if (departure.waits())
+                    paragraph("    ",
+                              "The tables do not know this animal: nobody closes these before somebody who knows it has looked.");
+                continue;
+            }
+            if (departure.waits() || departure.removal->by == Removal::By::nothing) how_it_leaves(departure);
+        }
+    }
+
+    [[nodiscard]] std::string what_waits(const Departure& departure) const {
+        if (!departure.waits()) {
+            if (departure.removal != nullptr && departure.removal->by == Removal::By::nothing) return "nothing waits for it.";
+            return departure.way_known ? "these steps leave it a way out. They keep it out of the rooms and do not drive it away."
+                                       : "no way out is known, and these steps do not touch its space. Look for the way it came.";
+        }
+        std::string gaps;
+        for (const GapIndex gap : departure.last) gaps += (gaps.empty() ? "" : "; ") + survey_[gap].label();
+        return (departure.way_known ? "it must not be shut in. Its main way out stays open until it is gone: "
+                                    : "no way out is known, so all around its space waits until it is gone: ") +
+               gaps + ".";
+    }
+
+    void how_it_leaves(const Departure& departure) {
+        const Removal& removal = *departure.removal;
+        const std::string at = departure.device ? " Here: " + survey_[*departure.device].label() + "." : "";
+        paragraph("    ", removal.how + "." + at + " (" + cited(shipped_removals().sources, removal.source) + ")");
+        if (departure.season) {
+            const ClosedSeason& season = *departure.season->season;
+            paragraph("    ", "Not now: " + season.why + ". Begin on " + date_text(departure.season->over) +
+                                  " at the earliest (" + cited(shipped_removals().sources, season.source) + ")");
+        }
+        if (departure.waits())
+            paragraph("    ",
+                      (removal.quiet_nights > 0 ? "After " + std::to_string(removal.quiet_nights) + " nights without a sign, "
+                                                : "Once it is gone, ") +
+                          "on " + date_text(departure.close_from(settings_.date)) + " at the earliest, close what waits.");
+        for (const Caution& caution : removal.cautions)
+            paragraph("    Caution: ", caution.text + " (" + cited(shipped_removals().sources, caution.source) + ")");
+    }
+
+    void owner() {
+        const OwnerPart part = owner_part(plan_, settings_.prices);
+        title("To do yourself");
+        if (part.steps == 0) {
+            paragraph("  ", "None of these steps is safe from the ground without training; hire for all of them.");
+            return;
+        }
+        paragraph("  ", std::to_string(part.steps) + (part.steps == 1 ? " step" : " steps") +
+                            ", all from the ground: material for " + money_text(part.to_buy) + " in whole packs, and about " +
+                            time_text(part.minutes) + " of work for somebody who does it often. Read the cautions first.");
+        for (const Purchase& purchase : part.materials) paragraph("    ", purchase_text(purchase));
+        if (part.hired_steps > 0)
+            paragraph("  ", "For hire stay " + std::to_string(part.hired_steps) + (part.hired_steps == 1 ? " step" : " steps") +
+                                ", " + money_text(part.hired) +
+                                " before call-out and tax: ladders, roof, attic and crawl space, and what takes a trade.");
+    }
+
     /// Each in full where it first comes up.
     void cautions(const PlanStep& step, const std::string& number) {
         std::string told;
-        for (const std::string& caution : step.option.cautions) {
+        for (const std::string& caution : step.cautions()) {
             const auto [first, anew] = told_at_.emplace(caution, number);
             if (anew)
                 paragraph("      Caution: ", caution);
@@ -180,17 +277,41 @@ private:
         }
     }
 
+    [[nodiscard]] std::string purchase_text(const Purchase& purchase) const {
+        const Material& material = *settings_.prices.find(purchase.material);
+        std::string count;
+        if (purchase.cases > 0) count = std::to_string(purchase.cases) + " x case of " + std::to_string(material.in_case);
+        if (purchase.units > 0) count += (count.empty() ? "" : " and ") + std::to_string(purchase.units) + " x " + material.unit;
+        return count + " " + material.name + ", " + money_text(purchase.cost);
+    }
+
     void materials() {
         if (plan_.materials.empty()) return;
         title("To bring");
-        for (const Purchase& purchase : plan_.materials) {
-            const Material& material = *settings_.prices.find(purchase.material);
-            std::string count;
-            if (purchase.cases > 0) count = std::to_string(purchase.cases) + " x case of " + std::to_string(material.in_case);
-            if (purchase.units > 0)
-                count += (count.empty() ? "" : " and ") + std::to_string(purchase.units) + " x " + material.unit;
-            paragraph("  ", count + " " + material.name + ", " + money_text(purchase.cost));
+        for (const Purchase& purchase : plan_.materials) paragraph("  ", purchase_text(purchase));
+    }
+
+    /// Tools and protection of all treatments, each once.
+    void tools() {
+        std::vector<std::string> tools, protection;
+        const auto add = [](std::vector<std::string>& list, const std::vector<std::string>& more) {
+            for (const std::string& one : more) {
+                if (std::find(list.begin(), list.end(), one) == list.end()) list.push_back(one);
+            }
+        };
+        for (const PlanStep& step : plan_.steps) {
+            const Treatment* treatment = shipped_treatments().find(step.option.treatment);
+            if (treatment == nullptr) continue;
+            add(tools, treatment->tools);
+            add(protection, treatment->protection);
         }
+        const auto list = [&](const char* lead, const std::vector<std::string>& things) {
+            std::string text;
+            for (const std::string& thing : things) text += (text.empty() ? "" : ", ") + thing;
+            if (!text.empty()) paragraph(lead, text);
+        };
+        list("  Tools: ", tools);
+        list("  To wear: ", protection);
     }
 
     void ladder() {
@@ -230,19 +351,21 @@ private:
                       survey_[stop.gap].label() + ": " + settings_.against[stop.pest].name + ", by " + percent(stop.share_short));
     }
 
+    const Job& job_;
     const Survey& survey_;
     const PlanSettings& settings_;
     const Plan& plan_;
+    bool diy_;
     const Console& console_;
     std::map<std::string, std::string> told_at_;  ///< caution, number of the step where it stands
 };
 
 }  // namespace
 
-void print_plan_table(const Job& job, const std::string& heading, const PlanSettings& settings, const Plan& plan,
+void print_plan_table(const Job& job, const std::string& heading, const PlanSettings& settings, const Plan& plan, bool diy,
                       const Console& console) {
     console.out << console.bold(heading) << '\n';
-    PlanTable(job, settings, plan, console).print();
+    PlanTable(job, settings, plan, diy, console).print();
 }
 
 }  // namespace seamward

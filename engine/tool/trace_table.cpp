@@ -1,27 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
-#include <cmath>
 #include <numeric>
 
 #include "base/measure_text.h"
 #include "catalog/field_check.h"
 #include "catalog/shipped.h"
 #include "paths/remarks.h"
+#include "tool/pest_sizes.h"
 #include "tool/trace_command.h"
 
 namespace seamward {
 
 namespace {
-
-const char* basis_text(Basis basis) {
-    switch (basis) {
-        case Basis::measured: return "measured";
-        case Basis::advice: return "published advice";
-        case Basis::harborage: return "cracks that it rests in";
-        case Basis::claim: break;
-    }
-    return "said, not measured";
-}
 
 std::string counted(std::size_t n, const std::string& one, const std::string& many) {
     return std::to_string(n) + ' ' + (n == 1 ? one : many);
@@ -77,22 +67,6 @@ std::string open_to_text(const Survey& survey, const std::vector<Pest>& pests, c
     return text.empty() ? "none of this job's animals" : text;
 }
 
-/// Exact fractions of an inch as such; a size in millimeters is not passed off as one.
-std::string exact_size_text(double size) {
-    const double parts = size / 0.0254 * 64;
-    return std::abs(parts - std::round(parts)) < 1e-6 ? width_text(size)
-                                                      : millimeters_text(size) + " (about " + inches_text(size) + ')';
-}
-
-std::string size_text(const std::string& what, double size, Basis basis, const std::string& source_id) {
-    std::string text = what + ' ' + exact_size_text(size);
-    if (source_id.empty()) return text + ", this job's own";
-    const auto& sources = shipped_pests().sources;
-    const auto source = std::find_if(sources.begin(), sources.end(), [&](const CatalogSource& s) { return s.id == source_id; });
-    const bool memory = source != sources.end() && source->seen == CatalogSource::Seen::memory;
-    return text + ", " + basis_text(basis) + (memory ? ", from memory" : "");
-}
-
 /// Sizes that answers rest on, and how sure they are.
 void print_pests(const std::vector<Pest>& pests, const Console& console) {
     if (pests.empty()) return;
@@ -100,11 +74,7 @@ void print_pests(const std::vector<Pest>& pests, const Console& console) {
     for (const Pest& pest : pests) name_width = std::max(name_width, letters(pest.name));
     console.out << '\n' << console.bold("Sizes these answers rest on, and where they come from") << '\n';
     for (const Pest& pest : pests) {
-        const bool unsure = !pest.slit_source.empty() && pest.confidence == Confidence::low;
-        print_paragraph("  " + padded(pest.name, name_width) + "  ",
-                        size_text("slit", pest.size.slit, pest.slit_basis, pest.slit_source) + "; " +
-                            size_text("hole", pest.size.hole, pest.hole_basis, pest.hole_source) + (unsure ? "; unsure" : ""),
-                        console);
+        print_paragraph("  " + padded(pest.name, name_width) + "  ", sizes_text(pest), console);
     }
 }
 

@@ -92,6 +92,8 @@ TEST(OwnPrices, FaultsNameTheirPlaceAndTheMending) {
     expect_fault("labor_per_hour: ^92.50\n", "labor_per_hour", "$92.50");
     expect_fault("waste: ^0.1\n", "waste", "%");
     expect_fault("deposit: ^130 %\n", "more than 100 %", "");
+    expect_fault("valid_days: ^3651\n", "valid_days is more than 3650", "");
+    expect_fault("warranty_months: ^1201\n", "warranty_months is more than 1200", "");
     expect_fault("materials: [{id: ^sealent, price: $1.00}]\n", "unknown material \"sealent\"", "did you mean sealant?");
     expect_fault("materials: [^{id: sealant}]\n", "material has no price", "add price");
     expect_fault("materials: [{id: sealant, price: $1.00}, ^{id: sealant, price: $2.00}]\n", "sealant stands twice", "keep one");
@@ -117,7 +119,7 @@ TEST(OwnPrices, AnotherFileIsNoPriceBook) {
 /// A book that stands alone says everything.
 TEST(PriceBook, NeedsEveryKeyWhenNothingIsBehindIt) {
     const auto faults = faults_of([] { (void)read_price_book("catalog: prices\n", "prices.yaml"); });
-    EXPECT_EQ(faults.size(), 10U) << listing(faults);
+    EXPECT_EQ(faults.size(), 11U) << listing(faults);
 }
 
 TEST(ReadPrices, FromAFileOnDisk) {

@@ -189,8 +189,7 @@ constexpr std::string_view bead = R"(  - id: bead
     takes: [{material: sealant, as: bead}, {material: wool, as: fill, depth: 25 mm},
             {material: screw, as: along, overlap: 1 in, step: 1 in, every: 6 in}]
     work: {setup: 3 min, piece: 1 min, meter: 1 h 30 min}
-    access: {reach: 2 m, ladder: 8 min, attic: 12 min, ladder_caution: {text: "a ladder", source: book},
-             attic_caution: {text: "hot", source: memory}}
+    access: {ladder: 8 min, attic: 12 min}
     steps: ["clean it", "close it"]
     conditions: "dry"
     drying: {rain: 4 h, paint: 24 h}
@@ -256,11 +255,8 @@ TEST(ReadTreatments, ReadsTheWork) {
     const Treatment& row = table.rows.at(0);
     EXPECT_EQ(row.work.setup, 3);
     EXPECT_EQ(row.work.meter, 90);
-    EXPECT_EQ(row.access.reach, 2);
     EXPECT_EQ(row.access.ladder, 8);
     EXPECT_EQ(row.access.attic, 12);
-    EXPECT_EQ(row.access.ladder_caution.text, "a ladder");
-    EXPECT_EQ(row.access.attic_caution.source, "memory");
     EXPECT_EQ(row.rain, 240);
     EXPECT_EQ(row.paint, 1440);
     EXPECT_EQ(row.steps, (std::vector<std::string>{"clean it", "close it"}));

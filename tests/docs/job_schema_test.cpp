@@ -88,6 +88,7 @@ TEST(JobSchema, KnowsTheIdsOfTheCatalog) {
     EXPECT_EQ(words_at(schema, "/definitions/catalog_pest/enum"), ids_of(shipped_pests()));
     std::set<std::string> treatments = words_at(schema, "/definitions/closed_full/properties/with/anyOf/0/enum");
     treatments.merge(words_at(schema, "/definitions/closed_mesh/properties/with/enum"));
+    treatments.merge(words_at(schema, "/definitions/closed_mesh_of_the_table/properties/with/enum"));
     EXPECT_EQ(treatments, ids_of(shipped_treatments()));
 }
 

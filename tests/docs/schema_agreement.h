@@ -32,11 +32,13 @@ struct Item {
 /// Empty, and of every type; then texts and quantities of every sort.
 inline const std::vector<std::string>& values_of_every_type() {
     static const std::vector<std::string> all{
-        "~",        "''",       "'  '",      "word",       "5",           "-5",      "0",          "1.5",      "true",
-        "false",    "'true'",   "'1'",       "'5'",        "[]",          "[~]",     "[5]",        "[a, b]",   "{}",
-        "{zzz: 1}", "{id: ~}",  "1 mm",      "-1 mm",      "0 mm",        "1/16 in", "12 ft 6 in", "1 cm2",    "5 %",
-        "$5",       "'$1,250'", "\"a\\nb\"", "\"a\\tb\"",  "\" a \"",     "drain",   "cavity",     "measured", "bat",
-        "mesh",     "bead",     "attic",     "1000000001", "'1000000001'"};
+        "~",          "''",        "'  '",      "word",       "5",          "-5",           "0",
+        "1.5",        "true",      "false",     "'true'",     "'1'",        "'5'",          "[]",
+        "[~]",        "[5]",       "[a, b]",    "{}",         "{zzz: 1}",   "{id: ~}",      "1 mm",
+        "-1 mm",      "0 mm",      "1/16 in",   "12 ft 6 in", "1 cm2",      "5 %",          "$5",
+        "'$1,250'",   "\"a\\nb\"", "\"a\\tb\"", "\" a \"",    "drain",      "cavity",       "measured",
+        "bat",        "mesh",      "bead",      "attic",      "1000000001", "'1000000001'", "2026-06-15",
+        "2026-13-15", "06-15",     "1984",      "'1984'",     "AZ",         "tile"};
     return all;
 }
 

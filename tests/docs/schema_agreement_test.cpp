@@ -29,7 +29,11 @@ const std::vector<Mapping>& mappings() {
           {"spaces", "[{id: yard, kind: outdoors}]"},
           {"gaps", "[]"},
           {"pests", "[bat]"},
-          {"closed", "[]"}}},
+          {"closed", "[]"},
+          {"occupied", "[]"},
+          {"sightings", "[]"},
+          {"checks", "[]"},
+          {"site", "{}"}}},
         {"{seamward: 1, job: @}", {{"name", "x"}, {"address", "x"}, {"surveyed", "x"}, {"surveyor", "x"}, {"notes", "x"}}},
         {"{seamward: 1, spaces: [@]}", {{"id", "yard"}, {"kind", "cavity"}, {"source", "true"}, {"name", "x"}, {"note", "x"}}},
         {"{" + spaces + "gaps: [@]}",
@@ -57,9 +61,31 @@ const std::vector<Mapping>& mappings() {
         {gap_with + "hole: {diameter: 5 mm}, closing: @}]}", {{"cost", ""}, {"never", "x"}}},
         {gap_with + "hole: {diameter: 5 mm}, closing: @}]}", {{"cost", ""}, {"never", ""}}},
         {"{seamward: 1, pests: [@]}", {{"id", "vole"}, {"name", "x"}, {"slit", "1 mm"}, {"hole", "2 mm"}, {"margin", "10 %"}}},
-        {closed_with + "closed: [@]}", {{"gap", "g", true}, {"with", "bead"}, {"opening", ""}, {"note", "x"}}},
+        {closed_with + "closed: [@]}",
+         {{"gap", "g", true}, {"with", "bead"}, {"opening", ""}, {"date", "2026-06-15"}, {"callback", ""}, {"note", "x"}}},
         {closed_with + "closed: [@]}", {{"gap", "g", true}, {"with", ""}, {"opening", ""}, {"note", ""}}},
-        {closed_with + "closed: [@]}", {{"gap", "g", true}, {"with", "mesh"}, {"opening", "1 mm"}, {"note", "x"}}}};
+        {closed_with + "closed: [@]}", {{"gap", "g", true}, {"with", "mesh"}, {"opening", "1 mm"}, {"date", ""}, {"note", "x"}}},
+        {closed_with + "closed: [@]}", {{"gap", "g", true}, {"with", "mesh-1-8"}, {"opening", ""}, {"date", ""}, {"note", "x"}}},
+        {closed_with + "closed: [{gap: g, callback: @}]}", {{"date", "2026-06-15"}, {"cause", "x"}, {"mended", ""}}},
+        {closed_with + "occupied: [@]}",
+         {{"space", "den", true},
+          {"animal", "bat", true},
+          {"seen", "x", true},
+          {"way", "g", true},
+          {"left", "2026-06-15"},
+          {"note", "x"}}},
+        {closed_with + "sightings: [@]}",
+         {{"room", "den", true}, {"pest", "bat", true}, {"date", "2026-06-15"}, {"count", "2"}, {"note", "x"}}},
+        {closed_with + "checks: [@]}", {{"check", "co-alarms"}, {"date", "2026-06-15"}, {"by", "x"}, {"note", "x"}}},
+        {closed_with + "site: @}",
+         {{"state", "AZ"},
+          {"built", "1984"},
+          {"roof", "tile"},
+          {"occupants", "owner"},
+          {"association", "true"},
+          {"gates", "x"},
+          {"pets", "x"},
+          {"note", "x"}}}};
     return all;
 }
 
@@ -71,7 +97,10 @@ const std::vector<Item>& items() {
                                        {gap_with + "hole: {diameter: 1 mm}, at: [1 m, @, 2 m]}]}"},
                                        {gap_with + "hole: {diameter: 1 mm}, substrates: [wood, @]}]}"},
                                        {"{seamward: 1, pests: [@]}"},
-                                       {closed_with + "closed: [@]}"}};
+                                       {closed_with + "closed: [@]}"},
+                                       {closed_with + "occupied: [@]}"},
+                                       {closed_with + "sightings: [@]}"},
+                                       {closed_with + "checks: [@]}"}};
     return all;
 }
 

@@ -117,7 +117,22 @@ TEST(Plan, ACloseCallIsTold) {
     EXPECT_TRUE(plan_of(job).marginal.empty());
 }
 
-// Steel wool stops the mouse, sealant stops the beetle alone, and a rodent gnaws through it.
+// What goes through a hole is told by the hole that it needs: 1.9 mm is 5 % under 2 mm.
+TEST(Plan, ACloseCallOfAHoleIsTold) {
+    Job job = job_of(two_ways(), {90, 8, 40, 45});
+    job.survey.gaps[0].shape = Hole{1.9e-3};
+    const Plan plan = plan_of(job);
+    EXPECT_EQ(ids(job, plan), std::vector<std::string>{"eave"});
+    ASSERT_EQ(plan.marginal.size(), 1U);
+    EXPECT_EQ(job.survey[plan.marginal[0].gap].id, "screed");
+    EXPECT_NEAR(plan.marginal[0].share_short, 0.05, 2e-3);
+    job.survey.gaps[0].shape = Hole{1.7e-3};  // 15 % under: no close call
+    EXPECT_TRUE(plan_of(job).marginal.empty());
+}
+
+// Steel wool stops the mouse, sealant stops the beetle alone, and a rodent gnaws through it. The ladder has the same prices, of
+// 5 mm x 1 m: sealant 36 mm2 x 1 m x 1.1 at $9.50 a cartridge, $1.2595, and 3 + 1 + 2 = 6 min, $8.40; wool 5 mm x 25 mm x 1 m x
+// 1.1 at $18.00 for 1.5 l, $1.65, and 4 + 2 + 6 = 12 min, $16.80.
 TEST(Plan, WhoGnawsTakesAnotherTreatment) {
     SurveyBuilder build;
     build.outdoors("yard").living("kitchen").slot("crack", "yard", "kitchen", 5);
@@ -134,10 +149,14 @@ TEST(Plan, WhoGnawsTakesAnotherTreatment) {
     const Plan soft = plan_of(job);
     ASSERT_EQ(soft.steps.size(), 1U);
     EXPECT_TRUE(soft.steps[0].option.gnawed);
+    ASSERT_EQ(soft.ladder.size(), 1U);
+    EXPECT_EQ(soft.ladder[0].cost, Money{966});
     job.pests = {beetle, mouse};
     const Plan hard = plan_of(job);
     ASSERT_EQ(hard.steps.size(), 1U);
     EXPECT_FALSE(hard.steps[0].option.gnawed);
+    ASSERT_EQ(hard.ladder.size(), 1U);
+    EXPECT_EQ(hard.ladder[0].cost, Money{1845});
     EXPECT_GE(hard.cost, soft.cost);
 }
 

@@ -44,12 +44,21 @@ TEST(WorkOrder, RoundTheHouseClockwiseFromNorth) {
 
 TEST(WorkOrder, HeightCountsFromTheYard) {
     SurveyBuilder build = house();
-    build.slot("low", "yard", "wall", 1).at(0, 0, 100).slot("high", "yard", "wall", 1).at(0, 0, 102.1);
+    build.slot("low", "yard", "wall", 1).at(0, 0, 100).slot("high", "yard", "wall", 1).at(0, 0, 102.2);
     const double ground = ground_height(build.survey());
     EXPECT_EQ(ground, 100);
     EXPECT_EQ(zone_of(build.survey().gaps[0], build.survey(), ground), WorkZone::outside_low);
     EXPECT_EQ(zone_of(build.survey().gaps[1], build.survey(), ground), WorkZone::outside_high);
     EXPECT_STREQ(zone_words(WorkZone::outside_high), "outside, from a ladder");
+}
+
+// "Work higher than 2.1 m over the ground" is a ladder's (site_cautions.yaml): 2.1 m is not.
+TEST(WorkOrder, AsHighAsAPersonReachesIsWorkedFromTheGround) {
+    SurveyBuilder build = house();
+    build.slot("low", "yard", "wall", 1).at(0, 0, 0).slot("edge", "yard", "wall", 1).at(0, 0, 2.1);
+    build.slot("over", "yard", "wall", 1).at(0, 0, 2.101);
+    EXPECT_EQ(zone_of(build.survey().gaps[1], build.survey(), 0), WorkZone::outside_low);
+    EXPECT_EQ(zone_of(build.survey().gaps[2], build.survey(), 0), WorkZone::outside_high);
 }
 
 TEST(WorkOrder, UnknownHeightsAreWorkedFromTheGround) {

@@ -11,7 +11,7 @@ command_case(trace_help ARGS trace --help EXIT 0 OUT "JOB.*--pest.*--to.*--top.*
 command_case(picture_help ARGS picture --help EXIT 0 OUT "JOB.*-o,--output FILE.png.*--pest.*--to.*--way.*--gap.*--size WxH")
 command_case(export_help ARGS export --help EXIT 0 OUT "JOB.*-o,--output FILE.glb.FILE.obj")
 
-command_case(plan_help ARGS plan --help EXIT 0 OUT "JOB.*--against ID.*--budget MONEY.*--nominal.*--explain.*--prices FILE.*--json")
+command_case(plan_help ARGS plan --help EXIT 0 OUT "JOB.*--against ID.*--nominal.*--on DATE.*--prices FILE.*--json.*--budget MONEY.*--explain.*--diy")
 
 # Wrong usage: exit 2 and a message on standard error; standard output is empty, or with --json a document of errors.
 command_case(no_arguments EXIT 2 ERR "Usage: seamward")
@@ -125,3 +125,26 @@ command_case(plan_budget_without_unit ARGS plan ${J}/plan.yaml --budget 42 EXIT 
 command_case(plan_prices_missing ARGS plan ${J}/plan.yaml --prices ${J}/none.yaml EXIT 1 ERR "none.yaml: error: no such file")
 command_case(plan_explained ARGS plan ${J}/plan.yaml --explain EXIT 0 OUT "How sure this is.*Young bark scorpion: chance of a way in now certain, after these steps none")
 command_case(plan_explained_in_json ARGS plan ${J}/plan.yaml --explain --json EXIT 0 OUT "\"chances\": .*\"now\": {[^}]*\"chance\": 1.0,[^}]*\"exact\": true[^}]*}.*\"after\": {[^}]*\"chance\": 0.0,")
+
+# Quotes.
+command_case(quote_help ARGS quote --help EXIT 0 OUT "JOB.*--against ID.*--prices FILE.*--on DATE.*--json")
+# 48.00 of closings; a visit is 95.00 at the least; 15 % of 95.00 are 14.25, 8 % of 109.25 are 8.74; 30 % of 117.99 are 35.40.
+command_case(quote ARGS quote ${J}/plan.yaml --on 2026-06-15 EXIT 0 OUT "^Quote: plan.yaml\nMade on 2026-06-15, holds until 2026-07-15.*Warning: All prices here are invented.*Option 1\n  keeps out     Young bark scorpion\n  can get in    none.*2 gaps, about 24 min of work, 1 visit.*Closings, labor and material +.48.00\n  Up to the least charge of a visit +.47.00\n  Overhead, 15 % +.14.25\n  Tax, 8 % +.8.74\n.*Total +.117.99\n.*Due with the order, 30 % +.35.40\n.*Due when the work is done +.82.59\n.*eave.*sink.*Warranty.*12 months.*Customer  ____.*Company   ____")
+command_case(quote_in_json ARGS quote ${J}/plan.yaml --on 2026-06-15 --json EXIT 0 OUT "^{.*\"job\": \"plan.yaml\",.*\"date\": \"2026-06-15\",.*\"valid_until\": \"2026-07-15\",.*\"prices_invented\": true,.*\"name\": \"Young bark scorpion\",.*\"against\": .\"bark-scorpion-young\".,.*\"steps\": 2,.*\"what\": \"closings\",[^}]*\"amount\": 48.0.*\"what\": \"least\",[^}]*\"amount\": 47.0.*\"total\": 117.99,.*\"deposit\": 35.4,.*\"balance\": 82.59,.*\"stays_open\": ...*\"warranty\": {.*\"notes\": .\"All prices here are invented")
+command_case(quote_of_the_demo ARGS quote scenarios/demo.yaml --on 2026-06-15 EXIT 0 OUT "Option 1\n  keeps out     House mouse\n  can get in    American cockroach, Bark scorpion and Young bark scorpion: by a way.*Option 4\n  keeps out     House mouse, American cockroach, Bark scorpion and Young bark scorpion\n  can get in    none.*What it costs.*What is closed, by option.*Stays open: .*licensed person tests the appliances")
+command_case(quote_with_nothing_to_do ARGS quote ${J}/plan.yaml --against norway-rat EXIT 0 OUT "Option 1\n  keeps out     Norway rat\n.*nothing has to be closed against these animals, and nothing is charged.*Total +.0.00")
+command_case(quote_that_does_not_exist ARGS quote ${J}/no-plan.yaml EXIT 3 OUT "Not offered: Young bark scorpion\n.*No price: .*weep-holes: water leaves here.*What cannot be closed.*crack: the tile cracks again")
+command_case(quote_that_does_not_exist_in_json ARGS quote ${J}/no-plan.yaml --json EXIT 3 OUT "^{.*\"feasible\": false,.*\"stays_open\": .{[^}]*\"pest\": \"bark-scorpion-young\",[^}]*\"pinch_mm\": 2.0.*\"why\": ..*\"warranty\": {[^}]*\"months\": 0")
+command_case(quote_against_nobody ARGS quote ${J}/one.yaml EXIT 2 ERR "nothing to plan against.*--against")
+command_case(quote_against_a_stranger ARGS quote ${J}/plan.yaml --against zebra EXIT 2 ERR "--against: unknown id \"zebra\"")
+command_case(quote_on_no_day ARGS quote ${J}/plan.yaml --on 2026-02-30 EXIT 2 ERR "--on: there is no day \"2026-02-30\"; write year, month and day")
+command_case(quote_on_no_day_in_json ARGS quote ${J}/plan.yaml --on tomorrow --json EXIT 2 OUT "^{.*\"errors\".*tomorrow.*}\n$" ERR "--on: ")
+command_case(quote_prices_missing ARGS quote ${J}/plan.yaml --prices ${J}/none.yaml EXIT 1 ERR "none.yaml: error: no such file")
+command_case(quote_option_misspelled ARGS quote ${J}/plan.yaml --agianst bat EXIT 2 ERR "unknown option \"--agianst\".*did you mean --against[?]")
+
+# Animals that live in the house.
+command_case(plan_with_a_bat_in_season ARGS plan ${J}/occupied.yaml --on 2026-06-10 EXIT 0 OUT "Gates: the side gate sticks.*On a later visit, when the animals are gone: outside, from a ladder.*ridge.*Bat in attic .seen: 2026-06-02.*Not now: bats rear young.*2026-10-01.*After 7 nights.*2026-10-08")
+command_case(plan_with_a_bat_out_of_season ARGS plan ${J}/occupied.yaml --on 2026-11-10 EXIT 0 OUT "Hang netting.*2026-11-17 at the earliest")
+command_case(plan_with_a_bat_in_json ARGS plan ${J}/occupied.yaml --on 2026-06-10 --json EXIT 0 OUT "\"gap\": \"ridge\",.*\"people\": 2,.*\"waits\": true,.*\"departures\": .*\"device\": \"ridge\",.*\"close_from\": \"2026-10-08\",.*\"not_before\": \"2026-10-01\".*\"refused\": .*not before 2026-10-08")
+command_case(plan_for_an_owner ARGS plan ${J}/occupied.yaml --diy EXIT 0 OUT "low.*you can do this.*eave.*for hire.*To do yourself.*1 step,.*For hire stay 2 steps")
+command_case(plan_on_no_day ARGS plan ${J}/plan.yaml --on 2026-02-30 EXIT 2 ERR "--on: there is no day .2026-02-30.")

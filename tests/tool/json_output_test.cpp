@@ -55,6 +55,17 @@ TEST(JsonOutput, OfEveryPlanIsOneDocument) {
     }
 }
 
+TEST(JsonOutput, OfEveryQuoteIsOneDocument) {
+    for (const std::filesystem::path& job : jobs()) {
+        const Ran ran = run_shell(program + " quote " + shell_word(job.string()) + " --against bark-scorpion --json");
+        expect_one_json_document(ran, job.string());
+        EXPECT_TRUE(ran.exit_code == 0 || ran.exit_code == 1 || ran.exit_code == 3) << job << ran.err;
+        const Document answer = parse_json(ran.out, "answer");
+        EXPECT_EQ(value_of(answer.root(), "options").present(), ran.exit_code != 1) << job;
+        EXPECT_EQ(value_of(answer.root(), "errors").present(), ran.exit_code == 1) << job;
+    }
+}
+
 TEST(JsonOutput, OfFaultsHasTheirPlaces) {
     const Ran ran =
         run_shell("cd " + shell_word(source_folder.string()) + " && " + program + " trace tests/tool/jobs/faults.yaml --json");

@@ -1,0 +1,63 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "plan/plan.h"
+
+namespace seamward {
+
+/// What a plan would still do, and for how much.
+struct WorkLeft {
+    bool feasible = true;
+    std::vector<PlanStep> steps;
+    Money cost;
+};
+
+/// Whether one animal is shut out, and what that rests on.
+struct AnimalOutcome {
+    std::size_t pest = 0;  ///< position in PlanSettings::against
+    bool shut = false;     ///< no way in is left along the surveyed gaps
+    std::vector<GapIndex>
+        rests_on;                  ///< of the closings that hold those any one of which, opened again as it was found, lets it in
+    std::size_t gaps_on_ways = 0;  ///< gaps that lie on some open way
+    std::optional<OpenWay> widest;
+    std::vector<GapIndex> gnawed;  ///< closings on open ways that it gnaws through
+    WorkLeft left;                 ///< against it alone; nothing to do when it is shut out
+};
+
+/// When somebody should look at the closings again.
+struct Reinspection {
+    Date date;
+    GapIndex gap;
+    std::string why;
+};
+
+/// Gaps that stay open on purpose, by reason.
+struct LeftOpen {
+    std::string why, source;
+    std::vector<GapIndex> gaps;
+};
+
+/// Where the work stands: whether it is complete, or what keeps it from that.
+struct Completion {
+    std::vector<std::string> reasons;  ///< why there is no completion statement, for people; empty: there may be one
+    std::vector<AnimalOutcome> animals;
+    std::optional<WorkLeft> left;          ///< against all animals together that are not shut out, where there are several
+    std::vector<std::uint32_t> callbacks;  ///< positions in Job::closed, those that are not mended first, then the latest first
+    std::optional<Reinspection> reinspect;
+    std::vector<GapIndex> undated;  ///< closings that hold, of which nobody knows since when or for how long
+    bool burns_fuel = false;
+    std::optional<CheckMade> combustion_safety, co_alarms;  ///< the latest of each kind
+    std::vector<LeftOpen> left_open;
+
+    [[nodiscard]] bool complete() const { return reasons.empty(); }
+};
+
+/// Judges the house as it stands. An animal is shut out when no way in is left at the widths of `settings.sizing`; what was
+/// closed with something that it gnaws through is open to it. Deterministic.
+[[nodiscard]] Completion completion(const Job& job, const PlanSettings& settings, const RunContext& context);
+
+}  // namespace seamward

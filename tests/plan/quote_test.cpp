@@ -1,0 +1,186 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "plan/quote.h"
+
+#include <gtest/gtest.h>
+
+#include "plan/quote_terms.h"
+#include "tests/support/survey_builder.h"
+
+namespace seamward {
+namespace {
+
+using test::SurveyBuilder;
+
+// ---------------------------------------------------------------- Options
+
+Pest animal(const std::string& name, double millimeters) {
+    Pest pest;
+    pest.id = pest.name = name;
+    pest.size = {millimeters * 1e-3, millimeters * 1e-3};
+    return pest;
+}
+
+/// Slots of 1, 2, 3 ... mm straight into the kitchen, each with its price in dollars, and an animal half a millimeter smaller
+/// than each.
+Job side_by_side(const std::vector<int>& dollars) {
+    SurveyBuilder build;
+    build.outdoors("yard").living("kitchen");
+    Job job;
+    for (std::size_t i = 0; i < dollars.size(); ++i) {
+        const std::string number = std::to_string(i + 1);
+        build.slot("slot-" + number, "yard", "kitchen", static_cast<double>(i + 1));
+        build.last().closing.cost = Money{dollars[i] * 100};
+        job.pests.push_back(animal("animal-" + number, static_cast<double>(i) + 0.5));
+    }
+    job.survey = build.survey();
+    return job;
+}
+
+/// Nothing but the closings is charged.
+QuoteSettings bare(const Job& job) {
+    QuoteSettings settings;
+    settings.against = job.pests;
+    settings.prices.call_out = {};
+    settings.prices.overhead = settings.prices.tax = 0;
+    settings.date = *parse_date("2026-11-26").value;
+    return settings;
+}
+
+std::vector<std::int64_t> totals(const Quote& quote) {
+    std::vector<std::int64_t> all;
+    for (const QuoteOption& option : quote.options) all.push_back(option.sum.total.cents / 100);
+    return all;
+}
+
+TEST(Quote, OptionsKeepOutMoreAndMore) {
+    const Job job = side_by_side({10, 20, 40});
+    const Quote quote = make_quote(job, bare(job), RunContext());
+    ASSERT_EQ(totals(quote), (std::vector<std::int64_t>{40, 60, 70}));
+    EXPECT_EQ(quote.options[0].name, "animal-3");
+    EXPECT_EQ(quote.options[1].name, "animal-3 and animal-2");
+    EXPECT_EQ(quote.options[2].name, "animal-3, animal-2 and animal-1");
+    // With the widest slot shut the other two animals have the slot of 2 mm.
+    ASSERT_EQ(quote.options[0].stays_open.size(), 2U);
+    EXPECT_EQ(quote.animals[quote.options[0].stays_open[0].pest].name, "animal-2");
+    EXPECT_NEAR(quote.options[0].stays_open[0].pinch, 2e-3, 1e-12);
+    EXPECT_EQ(job.survey[quote.options[0].stays_open[0].pinch_gap].id, "slot-2");
+    EXPECT_EQ(quote.options[1].stays_open.size(), 1U);
+    EXPECT_TRUE(quote.options[2].stays_open.empty());
+    EXPECT_EQ(date_text(quote.valid_until), "2026-12-26");
+    EXPECT_EQ(quote.left_out, 0U);
+}
+
+TEST(Quote, AnimalsWithTheSamePlanAreOneOption) {
+    Job job = side_by_side({10, 20});
+    job.pests.push_back(animal("other", 1.2));  // 2 mm lets it in, 1 mm does not
+    const Quote quote = make_quote(job, bare(job), RunContext());
+    ASSERT_EQ(totals(quote), (std::vector<std::int64_t>{20, 30}));
+    EXPECT_EQ(quote.options[0].name, "animal-2 and other");
+}
+
+// Prices rise by 1, 2, 30, 4, 50, 6, 7 from the largest animal on: the steps of 30 and 50 are the largest in the middle.
+TEST(Quote, OfManyOptionsTheLargestStepsStay) {
+    const Job job = side_by_side({7, 6, 50, 4, 30, 2, 1});
+    const Quote quote = make_quote(job, bare(job), RunContext());
+    EXPECT_EQ(totals(quote), (std::vector<std::int64_t>{1, 33, 87, 100}));
+    EXPECT_EQ(quote.left_out, 3U);
+}
+
+TEST(Quote, WhatElseCanBeClosedIsOneMore) {
+    Job job = side_by_side({10, 20, 40});
+    job.pests = {job.pests[2]};
+    const Quote quote = make_quote(job, bare(job), RunContext());
+    ASSERT_EQ(totals(quote), (std::vector<std::int64_t>{40, 70}));
+    EXPECT_TRUE(quote.options[1].everything);
+    EXPECT_NEAR(quote.options[1].nothing_from, 1e-3, 1e-12);
+    EXPECT_EQ(quote.options[1].against, std::vector<std::size_t>{0});
+}
+
+// The small one gets in where nobody may close; the large one does not.
+TEST(Quote, WhoCannotBeKeptOutIsNamedWithoutAPrice) {
+    Job job = side_by_side({10, 20, 40});
+    job.survey.gaps[1].closing.never = "the wall drains there";
+    const Quote quote = make_quote(job, bare(job), RunContext());
+    ASSERT_EQ(quote.options.size(), 2U);
+    EXPECT_TRUE(quote.feasible());
+    EXPECT_EQ(quote.options[0].sum.total, Money{40'00});
+    EXPECT_FALSE(quote.options[1].plan.feasible);
+    EXPECT_EQ(quote.options[1].name, "animal-2 and animal-1");
+    EXPECT_EQ(quote.options[1].plan.open_way_reasons, std::vector<std::string>{"the wall drains there"});
+    EXPECT_EQ(quote.options[1].sum.total, Money{});
+    job.pests.pop_back();
+    EXPECT_FALSE(make_quote(job, bare(job), RunContext()).feasible());
+}
+
+// Only the animals asked for are planned against; what is left open is told for all of the job.
+TEST(Quote, TellsWhatStaysOpenToTheOthers) {
+    const Job job = side_by_side({10, 20, 40});
+    QuoteSettings settings = bare(job);
+    settings.against = {job.pests[1]};
+    const Quote quote = make_quote(job, settings, RunContext());
+    EXPECT_EQ(quote.options[0].name, "animal-2");
+    ASSERT_EQ(quote.options[0].stays_open.size(), 1U);
+    EXPECT_EQ(quote.animals[quote.options[0].stays_open[0].pest].name, "animal-1");
+}
+
+// ---------------------------------------------------------------- Terms
+
+bool any_has(const std::vector<std::string>& texts, const std::string& part) {
+    return std::any_of(texts.begin(), texts.end(), [&](const std::string& text) { return text.find(part) != std::string::npos; });
+}
+
+/// Cracks in stucco and in a block wall's joint, both closed with what the table has; a weep that stays.
+Job stucco_job() {
+    SurveyBuilder build;
+    build.outdoors("yard").space("block-cells", SpaceKind::harborage, true).cavity("wall").living("kitchen");
+    build.slot("crack", "yard", "kitchen", 4).slot("joint", "block-cells", "kitchen", 4).slot("weep", "yard", "wall", 5);
+    build.last().duty = Duty::weep;
+    Job job;
+    job.survey = build.survey();
+    job.survey.gaps[0].evidence.how = Evidence::How::assumed;
+    job.pests = {animal("beetle", 1)};
+    return job;
+}
+
+TEST(QuoteTerms, FollowFromTheClosings) {
+    Job job = stucco_job();
+    const QuoteSettings settings = bare(job);
+    const Quote quote = make_quote(job, settings, RunContext());
+    const QuoteTerms terms = terms_of(job, settings, quote);
+    ASSERT_EQ(quote.options.front().plan.steps.size(), 2U);
+    EXPECT_TRUE(any_has(terms.exclusions, "Stays open: weep: "));
+    EXPECT_TRUE(any_has(terms.exclusions, "option 1: 1 of 2 gaps"));
+    EXPECT_TRUE(any_has(terms.approvals, "sealant bead (smooth; paintable unless it is silicone, to choose from white"));
+    EXPECT_TRUE(any_has(terms.approvals, "The neighbor, before anybody works at what may be shared: joint"));
+    EXPECT_FALSE(any_has(terms.approvals, "association"));
+    EXPECT_FALSE(any_has(terms.approvals, "tenant"));
+    EXPECT_EQ(terms.warranty.months, 12U);
+    EXPECT_TRUE(any_has(terms.warranty.void_if, "sealant bead"));
+    job.site.association = true;
+    job.site.occupancy = Site::Occupancy::tenant;
+    const QuoteTerms let = terms_of(job, settings, make_quote(job, settings, RunContext()));
+    EXPECT_TRUE(any_has(let.approvals, "association"));
+    EXPECT_TRUE(any_has(let.approvals, "tenant"));
+}
+
+TEST(QuoteTerms, APriceBookOfOnesOwnWithInventedPricesLeftIsTold) {
+    const Job job = stucco_job();
+    QuoteSettings settings = bare(job);
+    const Quote quote = make_quote(job, settings, RunContext());
+    EXPECT_FALSE(any_has(terms_of(job, settings, quote).notes, "invented"));
+    settings.invented = false;
+    EXPECT_TRUE(any_has(terms_of(job, settings, quote).notes, "invented price for an hour of labor; polyurethane sealant"));
+    settings.prices.labor_per_hour = {70'00};
+    EXPECT_TRUE(any_has(terms_of(job, settings, quote).notes, "invented price for polyurethane sealant"));
+}
+
+TEST(QuoteTerms, WithoutAPlanNothingIsPromised) {
+    Job job = side_by_side({10});
+    job.survey.gaps[0].closing.never = "the wall drains there";
+    const QuoteTerms terms = terms_of(job, bare(job), make_quote(job, bare(job), RunContext()));
+    EXPECT_EQ(terms.exclusions, std::vector<std::string>{"Stays open: slot-1: the wall drains there (the survey)"});
+    EXPECT_EQ(terms.warranty.months, 0U);
+}
+
+}  // namespace
+}  // namespace seamward
