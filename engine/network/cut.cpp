@@ -8,6 +8,7 @@
 
 #include "network/flow.h"
 #include "network/union_find.h"
+#include "network/width_sort.h"
 
 namespace seamward {
 
@@ -94,10 +95,9 @@ std::vector<std::uint32_t> links_across(const Ways& ways, const GrowingFlow& flo
                                         std::span<const std::uint32_t> order) {
     std::vector<std::uint32_t> across;
     bool free_ones = false;
-    for (std::size_t i = 0; i < flow.open_edges(); ++i) {
-        if (flow.on_source_side(edges[i].a) == flow.on_source_side(edges[i].b)) continue;
-        across.push_back(order[i]);
-        free_ones = free_ones || edges[i].along == 0;
+    for (const std::uint32_t edge : flow.edges_across()) {
+        across.push_back(order[edge]);
+        free_ones = free_ones || edges[edge].along == 0;
     }
     std::sort(across.begin(), across.end());
     if (!free_ones) return across;
@@ -208,6 +208,74 @@ std::vector<std::uint32_t> useful_links(const Ways& ways, std::size_t count) {
     return order;
 }
 
+/// The same links in falling order of width. Of equally wide ones any may come first: the cut nearest to outdoors is the same.
+std::vector<std::uint32_t> widest_first(std::vector<std::uint32_t> order, std::span<const PricedLink> links) {
+    struct Sorted {
+        double width;
+        std::uint32_t link;
+    };
+    std::vector<Sorted> sorted;
+    sorted.reserve(order.size());
+    for (const std::uint32_t link : order) sorted.push_back({links[link].width, link});
+    sort_wide_to_narrow(sorted);
+    for (std::size_t i = 0; i < order.size(); ++i) order[i] = sorted[i].link;
+    return order;
+}
+
+/// Opens the links from the widest on.
+class LadderClimber {
+public:
+    LadderClimber(const Ways& ways, std::span<const std::uint32_t> order)
+        : ways_(ways), order_(order), edges_(edges_of(ways, order)) {}
+
+    [[nodiscard]] std::size_t distinct_widths() const {
+        std::size_t count = 0;
+        for (std::size_t i = 0; i < order_.size(); ++i) count += i == 0 || width(i) != width(i - 1) ? 1 : 0;
+        return count;
+    }
+
+    /// All rungs; those for whose number `wanted` says true with their links.
+    template <class Wanted>
+    [[nodiscard]] CutLadder climb(Wanted&& wanted) const {
+        GrowingFlow flow(ways_.nodes(), Ways::outside, Ways::inside, edges_);
+        UnionFind fixed(ways_.nodes());
+        CutLadder ladder;
+        std::vector<std::uint32_t> unshut;
+        for (std::size_t begin = 0; begin < order_.size();) {
+            std::size_t end = begin;
+            for (; end < order_.size() && width(end) == width(begin); ++end) {
+                if (ways_[order_[end]].price) continue;
+                unshut.push_back(order_[end]);
+                const std::uint32_t a = fixed.find(ways_.a(order_[end]));
+                const std::uint32_t b = fixed.find(ways_.b(order_[end]));
+                if (a != b) fixed.join(a, b);
+            }
+            if (fixed.find(Ways::outside) == fixed.find(Ways::inside)) {
+                ladder.stopped_by = way_along(ways_, unshut);
+                break;
+            }
+            const std::int64_t before = flow.value();
+            flow.open(end - begin);
+            if (flow.value() > before || !ladder.rungs.empty()) {
+                // A width that costs nothing more belongs to the rung before; its set has to be one for that width too.
+                if (flow.value() == before) ladder.rungs.pop_back();
+                Rung rung{width(begin), {flow.value()}, {}};
+                if (wanted(ladder.rungs.size())) rung.links = links_across(ways_, flow, edges_, order_);
+                ladder.rungs.push_back(std::move(rung));
+            }
+            begin = end;
+        }
+        return ladder;
+    }
+
+private:
+    [[nodiscard]] double width(std::size_t i) const { return ways_[order_[i]].width; }
+
+    const Ways& ways_;
+    std::span<const std::uint32_t> order_;
+    std::vector<FlowEdge> edges_;
+};
+
 }  // namespace
 
 Cut cheapest_cut(const Roles& roles, std::size_t space_count, std::span<const PricedLink> links) {
@@ -230,39 +298,25 @@ Cut cheapest_cut(const Roles& roles, std::size_t space_count, std::span<const Pr
     return cut;
 }
 
-CutLadder cut_ladder(const Roles& roles, std::size_t space_count, std::span<const PricedLink> links) {
+CutLadder cut_ladder(const Roles& roles, std::size_t space_count, std::span<const PricedLink> links, std::size_t most_rungs) {
     const Ways ways(roles, space_count, links);
-    std::vector<std::uint32_t> order = useful_links(ways, links.size());
-    std::stable_sort(order.begin(), order.end(),
-                     [&](std::uint32_t a, std::uint32_t b) { return links[a].width > links[b].width; });
-    const std::vector<FlowEdge> edges = edges_of(ways, order);
-    GrowingFlow flow(ways.nodes(), Ways::outside, Ways::inside, edges);
-    UnionFind fixed(ways.nodes());
-    CutLadder ladder;
-    std::vector<std::uint32_t> unshut;
-    for (std::size_t begin = 0; begin < order.size();) {
-        const double width = links[order[begin]].width;
-        std::size_t end = begin;
-        for (; end < order.size() && links[order[end]].width == width; ++end) {
-            if (links[order[end]].price) continue;
-            unshut.push_back(order[end]);
-            const std::uint32_t a = fixed.find(ways.a(order[end]));
-            const std::uint32_t b = fixed.find(ways.b(order[end]));
-            if (a != b) fixed.join(a, b);
-        }
-        if (fixed.find(Ways::outside) == fixed.find(Ways::inside)) {
-            ladder.stopped_by = way_along(ways, unshut);
-            break;
-        }
-        const std::int64_t before = flow.value();
-        flow.open(end - begin);
-        begin = end;
-        if (flow.value() > before || !ladder.rungs.empty()) {
-            // A width that costs nothing more belongs to the rung before; its set has to be one for that width too.
-            if (flow.value() == before) ladder.rungs.pop_back();
-            ladder.rungs.push_back({width, {flow.value()}, links_across(ways, flow, edges, order)});
-        }
+    const std::vector<std::uint32_t> order = widest_first(useful_links(ways, links.size()), links);
+    const LadderClimber climber(ways, order);
+    if (climber.distinct_widths() <= most_rungs) return climber.climb([](std::size_t) { return true; });
+    const CutLadder all = climber.climb([](std::size_t) { return false; });
+    const std::size_t count = all.rungs.size();
+    if (count <= most_rungs) return climber.climb([](std::size_t) { return true; });
+    std::vector<bool> wanted(count, false);
+    for (std::size_t i = 0; i < most_rungs; ++i) wanted[i * (count - 1) / (most_rungs - 1)] = true;
+    CutLadder ladder = climber.climb([&](std::size_t rung) { return wanted[rung]; });
+    std::size_t kept = 0;
+    for (std::size_t i = 0; i < count; ++i) {
+        if (!wanted[i]) continue;
+        if (kept != i) ladder.rungs[kept] = std::move(ladder.rungs[i]);
+        ++kept;
     }
+    ladder.rungs.resize(kept);
+    ladder.left_out = count - kept;
     return ladder;
 }
 

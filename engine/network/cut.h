@@ -51,11 +51,14 @@ struct Rung {
 /// The cheapest cut for every width. Prices rise from rung to rung and widths fall.
 struct CutLadder {
     std::vector<Rung> rungs;
+    std::size_t left_out = 0;  ///< rungs between those listed
     LinkPath stopped_by;  ///< where it ends early: a way in none of whose links can be shut
 };
 
 /// One flow for all widths: links are opened in falling order of width, and each new one only adds to it. A rung that costs
-/// nothing is left out. Throws as `cheapest_cut`.
-[[nodiscard]] CutLadder cut_ladder(const Roles& roles, std::size_t space_count, std::span<const PricedLink> links);
+/// nothing is left out. Of more than `most_rungs` (2 or more) that many are listed, evenly by their number, the first and the
+/// last among them: the sets of all would take memory of the square of the links. Throws as `cheapest_cut`.
+[[nodiscard]] CutLadder cut_ladder(const Roles& roles, std::size_t space_count, std::span<const PricedLink> links,
+                                   std::size_t most_rungs = 1000);
 
 }  // namespace seamward

@@ -55,6 +55,17 @@ void GrowingFlow::open(std::size_t count) {
     grow();
 }
 
+std::vector<std::uint32_t> GrowingFlow::edges_across() const {
+    std::vector<std::uint32_t> across;
+    for (std::uint32_t node = 0; node < tree_.size(); ++node) {
+        if (!on_source_side(node)) continue;
+        for (std::uint32_t i = first_[node]; i < open_end_[node]; ++i) {
+            if (!on_source_side(head_[arcs_[i]])) across.push_back(arcs_[i] / 2);
+        }
+    }
+    return across;
+}
+
 void GrowingFlow::activate(std::uint32_t node) {
     if (waiting_[node] != 0) return;
     waiting_[node] = 1;

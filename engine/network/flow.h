@@ -35,6 +35,8 @@ public:
     [[nodiscard]] std::size_t open_edges() const { return open_; }
     /// Whether what leaves the source could reach this node: the source's side of the least cut that lies nearest to the source.
     [[nodiscard]] bool on_source_side(std::uint32_t node) const { return tree_[node] == source_tree; }
+    /// The open edges from the source's side to the other, in no order. O(nodes + edges at the source's side)
+    [[nodiscard]] std::vector<std::uint32_t> edges_across() const;
     /// What flows along an edge from its `a` to its `b`, negative the other way.
     [[nodiscard]] std::int64_t flow(std::size_t edge) const { return edges_[edge].along - residual_[2 * edge]; }
 

@@ -15,7 +15,7 @@ namespace seamward {
 namespace {
 
 /// `a`, `a and b`, `a, b, c and 7 more`
-std::string listed(const std::vector<std::string>& names) {
+std::string first_few(const std::vector<std::string>& names) {
     constexpr std::size_t most = 3;
     const std::size_t shown = names.size() > most + 1 ? most : names.size();
     std::string text;
@@ -45,7 +45,7 @@ public:
 
 private:
     void add(const std::vector<std::string>& names, const std::string& one, const std::string& many) {
-        if (!names.empty()) remarks_.push_back(listed(names) + (names.size() == 1 ? one : many));
+        if (!names.empty()) remarks_.push_back(first_few(names) + (names.size() == 1 ? one : many));
     }
 
     void starts_and_ends() {
@@ -126,8 +126,8 @@ private:
             if (treatment != nullptr && treatment->gnawed && closed.holds())
                 names.push_back(survey_[closed.gap].label() + " (" + treatment->name + ')');
         }
-        add(names, ": closed with what is gnawed through by " + listed(animals),
-            ": closed with what is gnawed through by " + listed(animals));
+        add(names, ": closed with what is gnawed through by " + first_few(animals),
+            ": closed with what is gnawed through by " + first_few(animals));
     }
 
     void slots_wider_than_long() {

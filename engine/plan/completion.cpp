@@ -46,6 +46,7 @@ public:
         add_callbacks();
         add_occupants();
         add_checks();
+        add_later_days();
         add_reinspection();
         add_left_open();
         return std::move(completion_);
@@ -124,7 +125,7 @@ private:
             const std::vector<bool> in = reached(network, roles, roles.end_spaces());
             for (std::size_t i = 0; i < job_.closed.size(); ++i) {
                 const ClosedGap& closed = job_.closed[i];
-                if (!closed.holds() || is_gnawed_by(closed, animal) || !passes_again(closed, animal, survey)) continue;
+                if (!closed.holds() || !passes_again(closed, animal, survey)) continue;
                 const auto [a, b] = survey[closed.gap].between;
                 if ((out[a.value] && in[b.value]) || (out[b.value] && in[a.value])) needed[i] = true;
             }
@@ -229,6 +230,22 @@ private:
         else if (undated != nullptr)
             because(fuel + "nobody can tell whether " + what + " after the last closing: " + label(undated->gap) +
                     " was closed on a day that is not written down");
+    }
+
+    /// A day after that of the page is a slip, or the work is not done yet.
+    void add_later_days() {
+        std::string later;
+        const auto add = [&](const std::optional<Date>& date, const std::string& what) {
+            if (date && *date > settings_.date) later += (later.empty() ? "" : "; ") + what + " on " + date_text(*date);
+        };
+        for (const ClosedGap& closed : job_.closed) {
+            if (closed.holds()) add(closed.held_since(), label(closed.gap) + " closed");
+        }
+        for (const Occupant& occupant : job_.occupied) add(occupant.left, occupant.animal.name + " gone");
+        for (const CheckMade& check : job_.checks)
+            add(check.date, check.what == CheckMade::What::combustion_safety ? "the appliances tested" : "the alarms looked at");
+        if (!later.empty())
+            because("The day of this page, " + date_text(settings_.date) + ", comes before days that the job has: " + later);
     }
 
     void add_reinspection() {

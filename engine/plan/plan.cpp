@@ -110,6 +110,7 @@ private:
         const std::vector<Roles> roles = one_way_roles(survey_);
         const CutLadder ladder = roles.size() == 1 ? cut_ladder(roles.front(), survey_.spaces.size(), links)
                                                    : ladder_by_programs(roles, survey_.spaces.size(), links);
+        plan_.rungs_left_out = ladder.left_out;
         for (const Rung& rung : ladder.rungs) {
             LadderRung told{rung.width, rung.price, {}};
             for (const std::uint32_t link : rung.links) told.gaps.push_back(links[link].gap);
@@ -128,9 +129,9 @@ private:
             if (refusal.treatment.empty()) return refusal.why;
         }
         const DutyRuling ruling = ruling_on(survey_[gap], survey_);
-        if (ruling.restricted()) return ruling.why;
-        return options_[gap.value].options.empty() ? "no treatment of the table fits it"
-                                                   : "no treatment that fits it stops these animals";
+        const std::string why = ruling.restricted() ? ruling.why : "no treatment of the table fits it";
+        if (options_[gap.value].options.empty()) return why;
+        return "nothing that fits it stops these animals" + (ruling.restricted() ? "; " + ruling.why : "");
     }
 
     void add_open_way() {

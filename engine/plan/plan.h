@@ -107,6 +107,7 @@ struct Plan {
     std::uint32_t ladder_settings = 0;
     Proof proof;  ///< of the whole plan, whatever the budget; its routes' animals are positions in PlanSettings::against
     std::vector<LadderRung> ladder;
+    std::size_t rungs_left_out = 0;  ///< between those of the ladder, where it has very many
     std::optional<LadderStop> ladder_stop;
     std::vector<Purchase> materials;
     std::vector<RefusedGap> refused;

@@ -9,6 +9,7 @@
 #include <span>
 #include <tuple>
 
+#include "base/phrases.h"
 #include "plan/open_ways.h"
 
 namespace seamward {
@@ -197,12 +198,10 @@ std::optional<OpenWay> widest_left(const Job& job, const Plan& plan, const Pest&
 
 namespace {
 
-/// `A`, `A and B`, `A, B and C`
 std::string names_of(const std::vector<Pest>& animals, const std::vector<std::size_t>& which) {
-    std::string text;
-    for (std::size_t i = 0; i < which.size(); ++i)
-        text += (i == 0 ? "" : i + 1 == which.size() ? " and " : ", ") + animals[which[i]].name;
-    return text;
+    std::vector<std::string> names;
+    for (const std::size_t animal : which) names.push_back(animals[animal].name);
+    return listed(names);
 }
 
 bool needs_more(const Pest& a, const Pest& b) { return std::tie(a.size.slit, a.size.hole) > std::tie(b.size.slit, b.size.hole); }

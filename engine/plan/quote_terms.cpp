@@ -9,6 +9,7 @@
 #include <utility>
 
 #include "base/measure_text.h"
+#include "base/phrases.h"
 #include "catalog/shipped.h"
 
 namespace seamward {
@@ -27,16 +28,6 @@ constexpr std::array<std::string_view, 6> never_priced{
     "Painting, and matching of stucco, tile, paint and other finishes",
     "What nobody could see at the survey: behind finishes, insulation, fixed furniture and stored goods"};
 
-template <class Strings>
-std::string joined(const Strings& strings, std::string_view between) {
-    std::string text;
-    for (const auto& one : strings) {
-        if (!text.empty()) text += between;
-        text += one;
-    }
-    return text;
-}
-
 /// `option 2`, `options 1, 2 and 4`
 std::string options_text(const Numbers& numbers) {
     std::string text = numbers.size() == 1 ? "option " : "options ";
@@ -53,10 +44,6 @@ std::string options_text(const Numbers& numbers) {
 std::string sentence(std::string text) {
     if (!text.empty() && text.front() >= 'a' && text.front() <= 'z') text.front() = static_cast<char>(text.front() - 'a' + 'A');
     return text;
-}
-
-std::string count_text(std::size_t count, const std::string& one, const std::string& many) {
-    return std::to_string(count) + ' ' + (count == 1 ? one : many);
 }
 
 class Terms {
@@ -78,6 +65,7 @@ public:
             for (const std::string& check : option.plan.last_checks) add_once(terms_.checks, check);
         }
         notes();
+        warning();
         return std::move(terms_);
     }
 
@@ -129,7 +117,7 @@ private:
             const QuoteOption& option = quote_.options[i];
             if (option.guessed > 0)
                 counts.push_back("option " + std::to_string(i + 1) + ": " + std::to_string(option.guessed) + " of " +
-                                 count_text(option.plan.steps.size(), "gap", "gaps"));
+                                 counted(option.plan.steps.size(), "gap", "gaps"));
         }
         if (counts.empty()) return;
         terms_.exclusions.push_back("Other sizes than were guessed: nobody measured some gaps, and they are priced on a guess (" +
@@ -171,9 +159,8 @@ private:
     [[nodiscard]] std::string waiting_text(const std::string& who, const Departure& departure) const {
         const Removal& removal = *departure.removal;
         std::string text =
-            who + ": " + removal.how + ". " + count_text(departure.last.size(), "gap waits", "gaps wait") + " until it is gone";
-        if (removal.quiet_nights > 0)
-            text += ", " + count_text(removal.quiet_nights, "night", "nights") + " without a sign of it";
+            who + ": " + removal.how + ". " + counted(departure.last.size(), "gap waits", "gaps wait") + " until it is gone";
+        if (removal.quiet_nights > 0) text += ", " + counted(removal.quiet_nights, "night", "nights") + " without a sign of it";
         if (departure.season) text += "; not before " + date_text(departure.season->over) + ": " + departure.season->season->why;
         return text + "; the last closings follow on " + date_text(departure.close_from(quote_.date)) + " at the earliest";
     }
@@ -223,7 +210,7 @@ private:
         warranty.months = settings_.prices.warranty_months;
         if (warranty.months == 0) return;
         warranty.covers = "The closings listed for the option that is ordered, against the animals of that option: " +
-                          count_text(warranty.months, "month", "months") + " from the last visit on";
+                          counted(warranty.months, "month", "months") + " from the last visit on";
         warranty.callback =
             "When one of these closings lets one of these animals in within that time, it is done again free of charge";
         warranty.void_if = {"a closing is cut, pulled out or painted over where its label forbids that",
@@ -234,7 +221,7 @@ private:
             if (step.option.gnawed && treatment != nullptr) gnawed.insert(treatment->name);
         });
         if (!gnawed.empty())
-            warranty.void_if.push_back("animals gnaw through what can be gnawed through (" + joined(gnawed, ", ") + ')');
+            warranty.void_if.push_back("animals gnaw through what can be gnawed through (" + joined({gnawed.begin(), gnawed.end()}, ", ") + ')');
     }
 
     void notes() {
@@ -257,24 +244,45 @@ private:
             for (const std::string& doubt : option.plan.vent_doubts) add_once(terms_.notes, "Air: " + doubt);
         }
         if (quote_.left_out > 0)
-            terms_.notes.push_back(count_text(quote_.left_out, "option between these is", "options between these are") +
+            terms_.notes.push_back(counted(quote_.left_out, "option between these is", "options between these are") +
                                    " not shown: the price changes least there");
-        if (settings_.invented) return;
-        std::set<std::string> as_shipped;
+    }
+
+    /// Prices that are invented, as far as this quote has them.
+    void warning() {
+        if (settings_.invented) {
+            terms_.warning =
+                "All prices here are invented: they are the ones that come with the program. Do not give this quote to a "
+                "customer. "
+                "Write a price book of your own and name it with --prices.";
+            return;
+        }
+        const std::set<std::string> left = prices_as_shipped();
+        if (left.empty()) return;
+        terms_.warning = "These prices are the same as the invented ones that come with the program: " + joined({left.begin(), left.end()}, "; ") +
+                         ". Do not give this quote to a customer before you have checked them.";
+    }
+
+    [[nodiscard]] std::set<std::string> prices_as_shipped() const {
+        std::set<std::string> left;
+        const PriceBook& own = settings_.prices;
         const PriceBook& shipped = shipped_prices();
+        const auto compare = [&](const std::string& id) {
+            const Material* mine = own.find(id);
+            const Material* other = shipped.find(id);
+            if (mine != nullptr && other != nullptr && mine->price == other->price) left.insert(mine->name);
+        };
         for (const QuoteOption& option : quote_.options) {
-            for (const Purchase& purchase : option.plan.materials) {
-                const Material* own = settings_.prices.find(purchase.material);
-                const Material* other = shipped.find(purchase.material);
-                if (own != nullptr && other != nullptr && own->price == other->price) as_shipped.insert(own->name);
+            for (const Purchase& purchase : option.plan.materials) compare(purchase.material);
+            for (const Departure& departure : option.plan.departures) {
+                if (departure.waits() && departure.removal != nullptr) compare(departure.removal->material);
             }
         }
-        if (settings_.prices.labor_per_hour == shipped.labor_per_hour) as_shipped.insert("an hour of labor");
-        if (settings_.prices.call_out == shipped.call_out) as_shipped.insert("a visit");
-        if (!as_shipped.empty())
-            terms_.notes.push_back(
-                "For the company, to strike out before this is handed over: the price book has the shipped, invented price for " +
-                joined(as_shipped, "; "));
+        if (own.labor_per_hour == shipped.labor_per_hour) left.insert("an hour of labor");
+        if (own.call_out == shipped.call_out) left.insert("a visit");
+        if (own.overhead == shipped.overhead) left.insert("overhead");
+        if (own.tax == shipped.tax) left.insert("tax");
+        return left;
     }
 
     const Job& job_;

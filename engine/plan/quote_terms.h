@@ -18,6 +18,7 @@ struct Warranty {
 
 /// What stands in a quote beside the options and their prices, as whole sentences.
 struct QuoteTerms {
+    std::string warning;                  ///< that prices are invented; empty: they are the user's own
     std::vector<std::string> exclusions;  ///< what the price does not cover
     std::vector<std::string> approvals;   ///< what has to be settled, and with whom, before the work begins
     Warranty warranty;

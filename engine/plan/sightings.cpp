@@ -16,6 +16,10 @@ namespace seamward {
 
 namespace {
 
+/// A gap that an animal passes with a smaller chance than this counts as shut: widths are not known to a ten-millionth, and
+/// numbers of one system that are further apart than that would drown in its rounding.
+constexpr double least_chance = 1e-7;
+
 struct MouthOf {
     double operator()(const Slot& slot) const { return slot.length; }
     double operator()(const Hole& hole) const { return std::numbers::pi * hole.diameter; }
@@ -36,7 +40,8 @@ std::vector<Passage> passages_of(const Survey& survey, const PassageSize& pest) 
     std::vector<Passage> passages;
     for (std::uint32_t i = 0; i < survey.gaps.size(); ++i) {
         const Gap& gap = survey.gaps[i];
-        const double rate = chance_to_pass(gap, pest) * mouth_length(gap);
+        const double chance = chance_to_pass(gap, pest);
+        const double rate = chance < least_chance ? 0 : chance * mouth_length(gap);
         if (rate > 0) passages.push_back({gap.between[0], gap.between[1], {i}, rate});
     }
     return passages;
@@ -99,7 +104,7 @@ public:
         // Of an inner space these are visits: from elsewhere as many as from itself, as often as the walk gets there at all.
         if (row_[room.value] != no_row) found /= found[row_[room.value]];
         for (std::size_t i = 0; i < row_.size(); ++i) {
-            if (row_[i] != no_row) chances[i] = found[row_[i]];
+            if (row_[i] != no_row) chances[i] = std::clamp(found[row_[i]], 0.0, 1.0);
         }
         return chances;
     }

@@ -100,7 +100,7 @@ private:
         std::stable_sort(groups.begin(), groups.end(),
                          [](const auto& a, const auto& b) { return a.first.size() > b.first.size(); });
         title("What was closed");
-        line(count == 0 ? "Nothing had to be closed." : counted(count, "gap", "gaps") + ", and who is kept out by each:");
+        line(count == 0 ? "Nothing had to be closed." : counted(count, "gap.", "gaps."));
         for (const auto& [who, closings] : groups) {
             line(group_text(who, closings.size()));
             for (const ClosedGap* closed : closings) line(closing_text(*closed), "  - ");
@@ -113,9 +113,8 @@ private:
                                  : "Closed too, each with another behind or before it:";
         std::vector<std::string> names;
         for (const std::size_t pest : who) names.push_back(settings_.against[pest].name);
-        const std::string them = names.size() == 1 ? "it" : "them";
-        return listed(names) + (closings == 1 ? "; opened again, this lets " : "; any of these opened again lets ") + them +
-               " in:";
+        return (closings == 1 ? "Keeps out " : "Each keeps out ") + listed(names) + "; opened again, it lets " +
+               (names.size() == 1 ? "it" : "them") + " in:";
     }
 
     [[nodiscard]] std::string closing_text(const ClosedGap& closed) const {
@@ -198,7 +197,7 @@ private:
         lines_.push_back({});
         for (const char* who : {"  Work done by  ", "  Customer      "}) {
             lines_.push_back({});
-            lines_.push_back({std::string(who), std::string(30, '_') + "  Date " + std::string(14, '_')});
+            lines_.push_back({std::string(who), std::string(30, '_') + " Date " + std::string(14, '_')});
         }
     }
 

@@ -17,7 +17,9 @@ public:
         : job_(judged.job), survey_(judged.job.survey), completion_(judged.completion), judged_(judged), console_(console) {}
 
     void print() {
-        console_.out << console_.bold(judged_.heading) << "\n\n" << console_.bold("No completion statement yet:") << '\n';
+        console_.out << console_.bold(judged_.heading) << '\n'
+                     << date_text(judged_.settings.date) << "\n\n"
+                     << console_.bold("No completion statement yet:") << '\n';
         for (const std::string& reason : completion_.reasons) print_paragraph("  - ", reason + '.', console_);
         title("Animals");
         for (const AnimalOutcome& outcome : completion_.animals) animal(outcome);

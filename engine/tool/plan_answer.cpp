@@ -181,6 +181,7 @@ private:
             json_.end_object();
         }
         json_.end_array();
+        if (plan_.rungs_left_out > 0) json_.key("ladder_left_out").value(static_cast<std::int64_t>(plan_.rungs_left_out));
         if (!plan_.ladder_stop) return;
         json_.key("ladder_stops_at").begin_object().key("mm").value(answer_millimeters(plan_.ladder_stop->width));
         json_.key("gap").value(survey_[plan_.ladder_stop->gap].id).key("why").value(plan_.ladder_stop->why).end_object();

@@ -4,32 +4,21 @@
 #include <map>
 
 #include "base/measure_text.h"
+#include "base/phrases.h"
 #include "catalog/shipped.h"
 #include "plan/owner_part.h"
 #include "tool/plan_command.h"
 #include "tool/sightings_lines.h"
+#include "tool/treatment_name.h"
 
 namespace seamward {
 
 namespace {
 
-std::string names_of(const std::vector<Pest>& pests) {
-    std::string text;
-    for (std::size_t i = 0; i < pests.size(); ++i) text += (i == 0 ? "" : i + 1 == pests.size() ? " and " : ", ") + pests[i].name;
-    return text;
-}
-
-/// `45 min`, `3 h 10 min`
-std::string time_text(double minutes) {
-    const long whole = std::lround(minutes);
-    if (whole < 60) return std::to_string(whole) + " min";
-    const std::string hours = std::to_string(whole / 60) + " h";
-    return whole % 60 == 0 ? hours : hours + ' ' + std::to_string(whole % 60) + " min";
-}
-
-std::string treatment_name(const Option& option) {
-    const Treatment* treatment = shipped_treatments().find(option.treatment);
-    return treatment != nullptr ? treatment->name : "closed at the price that the survey states";
+std::vector<std::string> names_of(const std::vector<Pest>& pests) {
+    std::vector<std::string> names;
+    for (const Pest& pest : pests) names.push_back(pest.name);
+    return names;
 }
 
 class PlanTable {
@@ -86,13 +75,12 @@ private:
     }
 
     void summary() {
-        std::string text = "Against " + names_of(settings_.against) + ": ";
+        std::string text = "Against " + listed(names_of(settings_.against)) + ": ";
         if (plan_.steps.empty())
             text += plan_.budget && !plan_.budget->reaches_all ? "nothing within the budget helps." : "nothing to do.";
         else
-            text += std::to_string(plan_.steps.size()) + (plan_.steps.size() == 1 ? " gap" : " gaps") + " to treat, " +
-                    money_text(plan_.cost) + ", about " + time_text(plan_.minutes) +
-                    " of work. Call-out, overhead, tax and whole packs are not in this price.";
+            text += counted(plan_.steps.size(), "gap", "gaps") + " to treat, " + money_text(plan_.cost) + ", about " +
+                    time_text(plan_.minutes) + " of work. Call-out, overhead, tax and whole packs are not in this price.";
         paragraph("", text);
         if (settings_.sizing == Sizing::with_plus_minus)
             paragraph("", "Every gap counts as wide as its width and its plus-minus together.");
@@ -117,7 +105,7 @@ private:
             const std::string lead = std::string(4 - std::min<std::size_t>(3, number.size()), ' ') + number + "  ";
             std::string what = gap.label() + ", " + inches_text(clear_width(gap.shape));
             if (gap.count > 1) what += ", " + std::to_string(gap.count) + " pieces";
-            paragraph(lead, what + ": " + treatment_name(step.option) + ", " + money_text(step.option.cost) +
+            paragraph(lead, what + ": " + treatment_name(step.option.treatment) + ", " + money_text(step.option.cost) +
                                 (step.option.minutes > 0 ? ", " + time_text(step.option.minutes) : "") + ladder_text(step.stop) +
                                 (diy_ ? step.owner ? ", you can do this" : ", for hire" : ""));
             if (order == 1 || step.widest_open_after != plan_.steps[order - 2].widest_open_after)
@@ -197,13 +185,12 @@ private:
             paragraph("  ", "None of these steps is safe from the ground without training; hire for all of them.");
             return;
         }
-        paragraph("  ", std::to_string(part.steps) + (part.steps == 1 ? " step" : " steps") +
-                            ", all from the ground: material for " + money_text(part.to_buy) + " in whole packs, and about " +
-                            time_text(part.minutes) + " of work for somebody who does it often. Read the cautions first.");
+        paragraph("  ", counted(part.steps, "step", "steps") + ", all from the ground: material for " + money_text(part.to_buy) +
+                            " in whole packs, and about " + time_text(part.minutes) +
+                            " of work for somebody who does it often. Read the cautions first.");
         for (const Purchase& purchase : part.materials) paragraph("    ", purchase_text(purchase));
         if (part.hired_steps > 0)
-            paragraph("  ", "For hire stay " + std::to_string(part.hired_steps) + (part.hired_steps == 1 ? " step" : " steps") +
-                                ", " + money_text(part.hired) +
+            paragraph("  ", "For hire stay " + counted(part.hired_steps, "step", "steps") + ", " + money_text(part.hired) +
                                 " before call-out and tax: ladders, roof, attic and crawl space, and what takes a trade.");
     }
 
@@ -237,7 +224,7 @@ private:
         if (plan_.proof.routes.empty()) return;
         title("Why nothing cheaper will do");
         const Proof& proof = plan_.proof;
-        const std::string routes = std::to_string(proof.routes.size()) + (proof.routes.size() == 1 ? " way in" : " ways in");
+        const std::string routes = counted(proof.routes.size(), "way in", "ways in");
         if (proof.kind == Proof::Kind::flow)
             paragraph("  ", "There are " + routes + " that have to be closed each at a price of its own; these add up to " +
                                 money_text(proof.lower_bound) + ", the price of the plan.");
@@ -248,12 +235,8 @@ private:
                           (proof.solver_gap > 0 ? ", but for " + percent(proof.solver_gap) + "." : "."));
     }
 
-    static std::string one_decimal(double value) {
-        const long tenths = std::lround(value * 10);
-        return std::to_string(tenths / 10) + (tenths % 10 != 0 ? "." + std::to_string(tenths % 10) : "");
-    }
-    static std::string share(double part) { return one_decimal(part * 100) + " %"; }
-    static std::string percent(double share) { return one_decimal(std::ceil(share * 1000) / 10) + " %"; }
+    static std::string share(double part) { return percent_text(std::round(part * 1000) / 1000); }
+    static std::string percent(double share) { return percent_text(std::ceil(share * 1000) / 1000); }
 
     static std::string chance_text(const OpenChance& open) {
         if (open.chance <= 0) return "none";
@@ -281,7 +264,8 @@ private:
         const Material& material = *settings_.prices.find(purchase.material);
         std::string count;
         if (purchase.cases > 0) count = std::to_string(purchase.cases) + " x case of " + std::to_string(material.in_case);
-        if (purchase.units > 0) count += (count.empty() ? "" : " and ") + std::to_string(purchase.units) + " x " + material.unit;
+        const std::string unit = material.unit == "piece" ? "" : " " + material.unit;
+        if (purchase.units > 0) count += (count.empty() ? "" : " and ") + std::to_string(purchase.units) + " x" + unit;
         return count + " " + material.name + ", " + money_text(purchase.cost);
     }
 
@@ -318,10 +302,11 @@ private:
         if (plan_.ladder.empty()) return;
         title("What each price keeps out, by full closings");
         for (const LadderRung& rung : plan_.ladder) {
-            const std::string gaps = std::to_string(rung.gaps.size()) + (rung.gaps.size() == 1 ? " gap" : " gaps");
+            const std::string gaps = counted(rung.gaps.size(), "gap", "gaps");
             console_.out << "  " << padded(money_text(rung.cost), 12) << padded(gaps, 10) << "nothing " << width_text(rung.width)
                          << " wide or wider gets in\n";
         }
+        if (plan_.rungs_left_out > 0) paragraph("  ", std::to_string(plan_.rungs_left_out) + " more between these are left out.");
         if (plan_.ladder_stop)
             paragraph("  ", "It ends at " + width_text(plan_.ladder_stop->width) + ", " +
                                 survey_[plan_.ladder_stop->gap].label() + ": " + plan_.ladder_stop->why);

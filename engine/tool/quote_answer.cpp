@@ -24,7 +24,7 @@ public:
         strings("last_checks", terms_.checks);
         strings("cautions", terms_.cautions);
         std::vector<std::string> notes = terms_.notes;
-        if (settings_.invented) notes.insert(notes.begin(), invented_prices_warning);
+        if (!terms_.warning.empty()) notes.insert(notes.begin(), terms_.warning);
         strings("notes", notes);
         json_.end_object();
         return json_.text();
@@ -53,7 +53,12 @@ private:
             closings(option);
         }
         stays_open(option);
-        if (!option.plan.feasible) strings("why", option.plan.open_way_reasons);
+        if (!option.plan.feasible) {
+            json_.key("gaps").begin_array();
+            for (const GapIndex gap : option.stays_open.front().path.gaps) json_.value(survey_[gap].id);
+            json_.end_array();
+            strings("why", option.plan.open_way_reasons);
+        }
         json_.end_object();
     }
 

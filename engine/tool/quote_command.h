@@ -27,10 +27,4 @@ struct QuoteRequest : Planning {};
 void print_quote_table(const Job& job, const std::string& heading, const QuoteSettings& settings, const Quote& quote,
                        const QuoteTerms& terms, const Console& console);
 
-/// What every quote at shipped prices has to say.
-inline constexpr const char* invented_prices_warning =
-    "All prices here are invented: they are the ones that come with the program. Do not give this quote to a customer. Write a "
-    "price "
-    "book of your own and name it with --prices.";
-
 }  // namespace seamward

@@ -4,49 +4,17 @@
 #include <map>
 
 #include "base/measure_text.h"
+#include "base/phrases.h"
 #include "base/text.h"
 #include "catalog/shipped.h"
 #include "tool/quote_command.h"
+#include "tool/treatment_name.h"
 
 namespace seamward {
 
 namespace {
 
-/// `45 min`, `3 h 10 min`
-std::string time_text(double minutes) {
-    const long whole = std::lround(minutes);
-    if (whole < 60) return std::to_string(whole) + " min";
-    const std::string hours = std::to_string(whole / 60) + " h";
-    return whole % 60 == 0 ? hours : hours + ' ' + std::to_string(whole % 60) + " min";
-}
-
-/// `12.5 %`
-std::string percent_text(double share) {
-    std::string digits = std::to_string(std::llround(share * 10'000));
-    if (digits.size() < 3) digits.insert(0, 3 - digits.size(), '0');
-    std::string text = digits.substr(0, digits.size() - 2) + '.' + digits.substr(digits.size() - 2);
-    text.erase(text.find_last_not_of('0') + 1);
-    if (text.ends_with('.')) text.pop_back();
-    return text + " %";
-}
-
 std::string amount_text(Money money) { return money.cents < 0 ? "-" + money_text({-money.cents}) : money_text(money); }
-
-std::string treatment_name(const std::string& id) {
-    const Treatment* treatment = shipped_treatments().find(id);
-    return treatment != nullptr ? treatment->name : "closed at the price of the survey";
-}
-
-/// `A, B and C`
-std::string listed(const std::vector<std::string>& words) {
-    std::string text;
-    for (std::size_t i = 0; i < words.size(); ++i) text += (i == 0 ? "" : i + 1 == words.size() ? " and " : ", ") + words[i];
-    return text;
-}
-
-std::string counted(std::size_t count, const std::string& one, const std::string& many) {
-    return std::to_string(count) + ' ' + (count == 1 ? one : many);
-}
 
 class QuoteTable {
 public:
@@ -89,7 +57,7 @@ private:
         if (!job_.address.empty()) paragraph("", printable(job_.address));
         paragraph("", "Made on " + date_text(quote_.date) + ", holds until " + date_text(quote_.valid_until) +
                           ". Prices: " + settings_.prices.name + ".");
-        if (settings_.invented) paragraph("Warning: ", invented_prices_warning);
+        if (!terms_.warning.empty()) paragraph("Warning: ", terms_.warning);
     }
 
     void describe(std::size_t i) {

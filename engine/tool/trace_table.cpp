@@ -3,6 +3,7 @@
 #include <numeric>
 
 #include "base/measure_text.h"
+#include "base/phrases.h"
 #include "catalog/field_check.h"
 #include "catalog/shipped.h"
 #include "paths/remarks.h"
@@ -12,10 +13,6 @@
 namespace seamward {
 
 namespace {
-
-std::string counted(std::size_t n, const std::string& one, const std::string& many) {
-    return std::to_string(n) + ' ' + (n == 1 ? one : many);
-}
 
 /// `joint under the weep screed, 3/64 in not measured, one of 2, smallest, stays open: vent`
 std::string gap_text(const Gap& gap, bool smallest) {
@@ -51,9 +48,9 @@ std::vector<Pest> pests_of(const Job& job, const TraceSettings& settings) {
 }
 
 std::string names_of(const std::vector<Pest>& pests, const std::vector<std::size_t>& which) {
-    std::string text;
-    for (const std::size_t pest : which) text += (text.empty() ? "" : ", ") + pests[pest].name;
-    return text;
+    std::vector<std::string> names;
+    for (const std::size_t pest : which) names.push_back(pests[pest].name);
+    return joined(names, ", ");
 }
 
 std::string open_to_text(const Survey& survey, const std::vector<Pest>& pests, const RankedPath& ranked) {

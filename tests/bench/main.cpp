@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// bench OUTPUT.json: runs every benchmark, prints `name  ours  peer  ratio` and writes the same as JSON.
+// bench OUTPUT.json [pinches|paths|reading|houses|cuts]: runs every benchmark, or those of one sort, prints
+// `name  ours  peer  ratio` and writes the same as JSON.
 #include <algorithm>
 #include <array>
 #include <chrono>
@@ -35,8 +36,14 @@ int main(int argc, char** argv) try {
     seamward::JsonWriter json;
     json.begin_object().key("benchmarks").begin_array();
     std::printf("%-44s %12s %12s %8s\n", "name", "ours [s]", "peer [s]", "ratio");
-    for (auto* bench : {&seamward::bench::bench_pinches, &seamward::bench::bench_ranked_paths, &seamward::bench::bench_reading,
-                        &seamward::bench::bench_houses, &seamward::bench::bench_cuts}) {
+    using Bench = std::vector<Row> (*)();
+    constexpr std::array<std::pair<const char*, Bench>, 5> all{{{"pinches", &seamward::bench::bench_pinches},
+                                                                {"paths", &seamward::bench::bench_ranked_paths},
+                                                                {"reading", &seamward::bench::bench_reading},
+                                                                {"houses", &seamward::bench::bench_houses},
+                                                                {"cuts", &seamward::bench::bench_cuts}}};
+    for (const auto& [sort, bench] : all) {
+        if (argc > 2 && std::string(argv[2]) != sort) continue;
         for (const Row& row : bench()) {
             std::printf("%-44s %12.6f %12.6f %8.1f  %s\n", row.name.c_str(), row.ours, row.peer, row.ratio(), row.note.c_str());
             std::fflush(stdout);

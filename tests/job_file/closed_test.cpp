@@ -81,6 +81,12 @@ TEST(Closed, MayNameAGapThatIsNeverToBeClosed) {
     EXPECT_TRUE(is_shut(job_with("[{gap: never, with: foam}]").survey.gaps[2].shape));
 }
 
+TEST(Closed, KeepsWhatWasFound) {
+    const Job job = job_with("[{gap: bib, with: bead}]");
+    EXPECT_EQ(clear_width(job.closed.at(0).before), 0.005);
+    EXPECT_EQ(job.closed[0].plus_minus, 0.0005);
+}
+
 TEST(Closed, LeavesTheOtherGapsAlone) {
     const Job job = job_with("[{gap: bib}]");
     EXPECT_EQ(clear_width(job.survey.gaps[1].shape), 0.006);

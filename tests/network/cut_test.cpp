@@ -212,5 +212,30 @@ TEST(CutLadder, RungsAreCheapestCuts) {
     EXPECT_GT(stopped, 50);
 }
 
+// Of many rungs some are listed: the first, the last, and those between as they stand in the whole ladder.
+TEST(CutLadder, AVeryLongOneIsThinned) {
+    std::mt19937_64 random(44);
+    for (int round = 0; round < 50; ++round) {
+        const Survey survey = test::random_survey({.spaces = 14, .gaps = 80, .source_share = 0}, random());
+        const auto links = links_of(
+            survey, [&](std::uint32_t) { return std::optional<Money>(Money{static_cast<std::int64_t>(1 + random() % 500)}); });
+        const Roles roles(survey, {});
+        const CutLadder all = cut_ladder(roles, survey.spaces.size(), links);
+        if (all.rungs.size() < 5) continue;
+        const CutLadder some = cut_ladder(roles, survey.spaces.size(), links, 4);
+        ASSERT_EQ(some.rungs.size(), 4U);
+        EXPECT_EQ(some.left_out, all.rungs.size() - 4);
+        EXPECT_EQ(some.rungs.front().width, all.rungs.front().width);
+        EXPECT_EQ(some.rungs.back().width, all.rungs.back().width);
+        for (const Rung& rung : some.rungs) {
+            const auto same =
+                std::find_if(all.rungs.begin(), all.rungs.end(), [&](const Rung& one) { return one.width == rung.width; });
+            ASSERT_NE(same, all.rungs.end());
+            EXPECT_EQ(rung.price, same->price);
+            EXPECT_EQ(rung.links, same->links);
+        }
+    }
+}
+
 }  // namespace
 }  // namespace seamward

@@ -163,6 +163,19 @@ TEST(Completion, ASurveyWithoutEndsProvesNothing) {
     EXPECT_TRUE(has(reason(job), "no living space"));
 }
 
+TEST(Completion, DaysAfterThatOfThePageHoldItBack) {
+    Job job = done_job();
+    job.checks[1].date = 2026y / June / 21;
+    EXPECT_TRUE(has(reason(job), "2026-06-20, comes before days that the job has: the alarms looked at on 2026-06-21"));
+    job = done_job();
+    job.occupied = {{{2}, *shipped_pests().find("bat"), "", std::nullopt, 2027y / June / 1}};
+    EXPECT_TRUE(has(reason(job), "Bat gone on 2027-06-01"));
+    job = done_job();
+    job.closed[0].date = 2026y / July / 1;
+    job.checks[0].date = job.checks[1].date = 2026y / July / 1;
+    EXPECT_TRUE(has(reason(job), "screed closed on 2026-07-01"));
+}
+
 TEST(Completion, LooksAgainWhenTheFirstClosingIsDue) {
     Job job = done_job();
     const auto years = static_cast<int>(shipped_treatments().find("bead")->years);
@@ -175,6 +188,11 @@ TEST(Completion, LooksAgainWhenTheFirstClosingIsDue) {
     all = judged(job);
     EXPECT_EQ(all.reinspect->date, 2027y / June / 10);
     EXPECT_EQ(all.reinspect->gap, GapIndex{1});
+    // What is due before that stays first.
+    job.closed[0].date = months_after(2027y / January / 1, -12 * years);
+    all = judged(job);
+    EXPECT_EQ(all.reinspect->date, 2027y / January / 1);
+    EXPECT_EQ(all.reinspect->gap, GapIndex{0});
     job = done_job();
     for (ClosedGap& closed : job.closed) closed.with.clear();
     all = judged(job);

@@ -3,6 +3,7 @@
 
 #include <gtest/gtest.h>
 
+#include "catalog/shipped.h"
 #include "plan/quote_terms.h"
 #include "tests/support/survey_builder.h"
 
@@ -112,6 +113,21 @@ TEST(Quote, WhoCannotBeKeptOutIsNamedWithoutAPrice) {
     EXPECT_FALSE(make_quote(job, bare(job), RunContext()).feasible());
 }
 
+// The round one, 2 mm thick, gets in by a hole of 5 mm that nobody may close; the flat one, 1 mm thick and 9 mm wide, does not.
+TEST(Quote, WhoCannotBeKeptOutDoesNotSpoilTheRest) {
+    Job job = side_by_side({10, 20});
+    job.survey.gaps[0].shape = Hole{5e-3};
+    job.survey.gaps[0].closing.never = "the wall drains there";
+    job.pests = {animal("round", 2), animal("flat", 1)};
+    job.pests[1].size.hole = 9e-3;
+    const Quote quote = make_quote(job, bare(job), RunContext());
+    ASSERT_EQ(quote.options.size(), 2U);
+    EXPECT_EQ(quote.options[0].name, "flat");
+    EXPECT_EQ(quote.options[0].sum.total, Money{20'00});
+    EXPECT_EQ(quote.options[1].name, "round");
+    EXPECT_FALSE(quote.options[1].plan.feasible);
+}
+
 // Only the animals asked for are planned against; what is left open is told for all of the job.
 TEST(Quote, TellsWhatStaysOpenToTheOthers) {
     const Job job = side_by_side({10, 20, 40});
@@ -137,7 +153,7 @@ Job stucco_job() {
     build.last().duty = Duty::weep;
     Job job;
     job.survey = build.survey();
-    job.survey.gaps[0].evidence.how = Evidence::How::assumed;
+    job.survey.gaps[0].evidence.how = job.survey.gaps[1].evidence.how = Evidence::How::assumed;
     job.pests = {animal("beetle", 1)};
     return job;
 }
@@ -149,7 +165,7 @@ TEST(QuoteTerms, FollowFromTheClosings) {
     const QuoteTerms terms = terms_of(job, settings, quote);
     ASSERT_EQ(quote.options.front().plan.steps.size(), 2U);
     EXPECT_TRUE(any_has(terms.exclusions, "Stays open: weep: "));
-    EXPECT_TRUE(any_has(terms.exclusions, "option 1: 1 of 2 gaps"));
+    EXPECT_TRUE(any_has(terms.exclusions, "option 1: 2 of 2 gaps"));
     EXPECT_TRUE(any_has(terms.approvals, "sealant bead (smooth; paintable unless it is silicone, to choose from white"));
     EXPECT_TRUE(any_has(terms.approvals, "The neighbor, before anybody works at what may be shared: joint"));
     EXPECT_FALSE(any_has(terms.approvals, "association"));
@@ -167,11 +183,45 @@ TEST(QuoteTerms, APriceBookOfOnesOwnWithInventedPricesLeftIsTold) {
     const Job job = stucco_job();
     QuoteSettings settings = bare(job);
     const Quote quote = make_quote(job, settings, RunContext());
-    EXPECT_FALSE(any_has(terms_of(job, settings, quote).notes, "invented"));
-    settings.invented = false;
-    EXPECT_TRUE(any_has(terms_of(job, settings, quote).notes, "invented price for an hour of labor; polyurethane sealant"));
+    EXPECT_TRUE(terms_of(job, settings, quote).warning.starts_with("All prices here are invented"));
+    settings.invented = false;  // visits, overhead and tax are 0 here, and in the shipped book they are not
+    EXPECT_NE(terms_of(job, settings, quote).warning.find("program: an hour of labor; polyurethane sealant."), std::string::npos);
     settings.prices.labor_per_hour = {70'00};
-    EXPECT_TRUE(any_has(terms_of(job, settings, quote).notes, "invented price for polyurethane sealant"));
+    EXPECT_NE(terms_of(job, settings, quote).warning.find("program: polyurethane sealant."), std::string::npos);
+    for (Material& material : settings.prices.materials) material.price = material.price + Money{1};
+    EXPECT_EQ(terms_of(job, settings, quote).warning, "");
+}
+
+// Season in Arizona: young bats from May to September (table of removals); seven quiet nights from October 1 on end on October 8.
+TEST(QuoteTerms, AnimalsInsideAreTold) {
+    SurveyBuilder build;
+    build.outdoors("yard").cavity("attic").living("kitchen");
+    build.slot("eave", "yard", "attic", 20).slot("light", "attic", "kitchen", 20);
+    Job job;
+    job.survey = build.survey();
+    job.survey.gaps[0].closing.cost = Money{20'00};
+    job.survey.gaps[1].closing.cost = Money{500'00};
+    job.site.state = "AZ";
+    job.pests = {*shipped_pests().find("bat")};
+    for (const char* id : {"bat", "honey-bee"}) {
+        Occupant occupant;
+        occupant.space = {1};
+        occupant.animal = *shipped_pests().find(id);
+        job.occupied.push_back(occupant);
+    }
+    QuoteSettings settings = bare(job);
+    settings.date = *parse_date("2026-06-10").value;
+    const Quote quote = make_quote(job, settings, RunContext());
+    ASSERT_EQ(quote.options.size(), 1U);
+    EXPECT_EQ(quote.options[0].sum.visits, 2U) << "nothing can be done before the season is over";
+    const QuoteTerms terms = terms_of(job, settings, quote);
+    EXPECT_TRUE(any_has(terms.notes, "not before 2026-10-01: bats rear young"));
+    EXPECT_TRUE(any_has(terms.notes, "the last closings follow on 2026-10-08 at the earliest (option 1)"));
+    EXPECT_TRUE(any_has(terms.exclusions, "Honey bee, in attic: Somebody licensed takes the colony"));
+    EXPECT_TRUE(any_has(terms.cautions, "any bite is a case for a doctor"));
+    EXPECT_FALSE(any_has(terms.exclusions, "traps"));
+    job.occupied[0].left = settings.date;
+    EXPECT_FALSE(any_has(terms_of(job, settings, make_quote(job, settings, RunContext())).notes, "Bat"));
 }
 
 TEST(QuoteTerms, WithoutAPlanNothingIsPromised) {

@@ -37,7 +37,7 @@ struct Step {
 std::vector<Step> entries_of(const Survey& survey, const std::vector<double>& rates, std::uint32_t room) {
     std::vector<Step> entries;
     for (std::uint32_t g = 0; g < survey.gaps.size(); ++g) {
-        for (int side = 0; side < 2; ++side) {
+        for (std::size_t side = 0; side < 2; ++side) {
             const std::uint32_t from = survey.gaps[g].between[side].value, to = survey.gaps[g].between[1 - side].value;
             if (rates[g] > 0 && from != room && starts(survey.spaces[from]) &&
                 (inner(survey.spaces[to]) || lived_in(survey.spaces[to])))

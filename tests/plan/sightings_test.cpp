@@ -211,6 +211,10 @@ TEST(Sightings, ARoomMayBeASourceToo) {
     EXPECT_NEAR(share_of(job, of, "screed"), 0.5, 1e-12);
     EXPECT_NEAR(share_of(job, of, "door"), 0.25, 1e-12);
     EXPECT_EQ(share_of(job, of, "window"), 0);
+    // Back into the neighbor's own rooms is no way in.
+    PlanStep sink;
+    sink.gap = {2};
+    EXPECT_NEAR(told(job, {sink}).cut_share, 0.25, 1e-12) << "the screed still leads to the neighbor";
     job.sightings[0].room = build["neighbor"];
     of = told(job);
     EXPECT_NEAR(share_of(job, of, "window"), 1 / 1.5, 1e-12);
