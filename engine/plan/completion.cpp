@@ -46,6 +46,7 @@ public:
         add_callbacks();
         add_occupants();
         add_checks();
+        add_sightings();
         add_later_days();
         add_reinspection();
         add_left_open();
@@ -195,16 +196,35 @@ private:
         }
     }
 
+    /// What was seen after the last closing. Small animals that are inside stay for some weeks; others must have come in.
+    void add_sightings() {
+        std::optional<Date> last;
+        for (const ClosedGap& closed : job_.closed) {
+            const std::optional<Date> since = closed.holds() ? closed.held_since() : std::nullopt;
+            if (since && (!last || *since > *last)) last = since;
+        }
+        for (std::uint32_t i = 0; i < job_.sightings.size(); ++i) {
+            const Sighting& sighting = job_.sightings[i];
+            if (!last || !sighting.date || *sighting.date <= *last) continue;
+            const Removal* removal = removal_of(shipped_removals(), sighting.pest.id);
+            if (removal != nullptr && removal->by == Removal::By::nothing)
+                completion_.seen_since.push_back(i);
+            else
+                because(sighting.pest.name + " was seen in " + survey_[sighting.room].label() + " on " +
+                        date_text(*sighting.date) + ", after the last closing (" + date_text(*last) +
+                        "): find out how it came in");
+        }
+    }
+
     void add_checks() {
-        const std::vector<GapIndex> signs = signs_of_burning(survey_);
-        completion_.burns_fuel = !signs.empty() || !job_.inputs.empty();
+        const std::string where = where_fuel_burns(job_);
+        completion_.burns_fuel = !where.empty();
         for (const CheckMade& check : job_.checks) {
             std::optional<CheckMade>& latest =
                 check.what == CheckMade::What::combustion_safety ? completion_.combustion_safety : completion_.co_alarms;
             if (!latest || check.date >= latest->date) latest = check;
         }
         if (!completion_.burns_fuel) return;
-        const std::string where = signs.empty() ? survey_[job_.inputs.front().space].label() : label(signs.front());
         require_check(completion_.combustion_safety, "the appliances were tested for draft, spillage and carbon monoxide", where);
         require_check(completion_.co_alarms, "the carbon monoxide alarms were looked at", where);
     }

@@ -52,6 +52,7 @@ struct Completion {
     bool burns_fuel = false;
     std::optional<CheckMade> combustion_safety, co_alarms;  ///< the latest of each kind
     std::vector<LeftOpen> left_open;
+    std::vector<std::uint32_t> seen_since;  ///< sightings of small animals after the last closing, positions in Job::sightings
 
     [[nodiscard]] bool complete() const { return reasons.empty(); }
 };

@@ -17,22 +17,20 @@ constexpr std::array<std::string_view, 6> of_flues{"combustion-air-opening", "fl
 
 }  // namespace
 
-std::vector<GapIndex> signs_of_burning(const Survey& survey) {
-    std::vector<GapIndex> signs;
-    for (std::uint32_t i = 0; i < survey.gaps.size(); ++i) {
-        const Gap& gap = survey.gaps[i];
+std::string where_fuel_burns(const Job& job) {
+    for (const Gap& gap : job.survey.gaps) {
         const bool of_flue = std::find(of_flues.begin(), of_flues.end(), gap.feature) != of_flues.end();
-        if (of_flue || gap.duty == Duty::combustion_air) signs.push_back({i});
+        if (of_flue || gap.duty == Duty::combustion_air) return gap.label();
     }
-    return signs;
+    return job.inputs.empty() ? "" : job.survey[job.inputs.front().space].label();
 }
 
 std::vector<std::string> last_checks(const Job& job, std::span<const PlanStep> steps) {
     std::vector<std::string> checks;
-    const std::vector<GapIndex> signs = signs_of_burning(job.survey);
-    if (steps.empty() || signs.empty()) return checks;
+    const std::string where = where_fuel_burns(job);
+    if (steps.empty() || where.empty()) return checks;
     checks.push_back(
-        "Fuel is burned in this house (" + job.survey[signs.front()].label() +
+        "Fuel is burned in this house (" + where +
         "): a tighter house can starve a flue of draft. After the last closing a licensed person tests the appliances "
         "for draft, spillage and carbon monoxide. The work is not complete before that (common practice; NFPA 54 as a "
         "gas company's guide gives it)");

@@ -15,7 +15,8 @@ struct PlanStep;
 /// and the carbon monoxide alarms. Empty: nothing.
 [[nodiscard]] std::vector<std::string> last_checks(const Job& job, std::span<const PlanStep> steps);
 
-/// The openings that tell of an appliance that burns fuel and has a flue or takes air from outdoors.
-[[nodiscard]] std::vector<GapIndex> signs_of_burning(const Survey& survey);
+/// What tells that fuel is burned in the house: the label of an opening of a flue, a chimney or an appliance's air, or of a space
+/// whose appliances the job states. Empty: nothing does.
+[[nodiscard]] std::string where_fuel_burns(const Job& job);
 
 }  // namespace seamward

@@ -221,7 +221,8 @@ private:
             if (step.option.gnawed && treatment != nullptr) gnawed.insert(treatment->name);
         });
         if (!gnawed.empty())
-            warranty.void_if.push_back("animals gnaw through what can be gnawed through (" + joined({gnawed.begin(), gnawed.end()}, ", ") + ')');
+            warranty.void_if.push_back("animals gnaw through what can be gnawed through (" +
+                                       joined({gnawed.begin(), gnawed.end()}, ", ") + ')');
     }
 
     void notes() {
@@ -259,7 +260,8 @@ private:
         }
         const std::set<std::string> left = prices_as_shipped();
         if (left.empty()) return;
-        terms_.warning = "These prices are the same as the invented ones that come with the program: " + joined({left.begin(), left.end()}, "; ") +
+        terms_.warning = "These prices are the same as the invented ones that come with the program: " +
+                         joined({left.begin(), left.end()}, "; ") +
                          ". Do not give this quote to a customer before you have checked them.";
     }
 

@@ -52,6 +52,7 @@ public:
         opening();
         closings();
         departed();
+        seen_since();
         callbacks();
         fuel();
         look_again();
@@ -134,6 +135,18 @@ private:
         for (const Occupant* occupant : gone)
             line(occupant->animal.name + " in " + survey_[occupant->space].label() + ": gone since " + date_text(*occupant->left),
                  "  - ");
+    }
+
+    void seen_since() {
+        if (completion_.seen_since.empty()) return;
+        title("Seen since the last closing");
+        for (const std::uint32_t i : completion_.seen_since) {
+            const Sighting& sighting = job_.sightings[i];
+            line(std::to_string(sighting.count) + " x " + sighting.pest.name + " in " + survey_[sighting.room].label() + ", " +
+                     date_text(*sighting.date),
+                 "  - ");
+        }
+        line("What was inside may show up for some weeks. Call when there are still some after that.");
     }
 
     void callbacks() {

@@ -154,6 +154,20 @@ TEST(Completion, AClosingOfAnUnknownDayLeavesTheChecksInDoubt) {
     EXPECT_EQ(all.undated, std::vector<GapIndex>{{0}});
 }
 
+// A mouse after the last closing has come in somewhere; a scorpion may have been inside all along.
+TEST(Completion, WhatWasSeenAfterTheLastClosingCounts) {
+    Job job = done_job();
+    job.sightings = {{{4}, *shipped_pests().find("house-mouse"), 2026y / June / 2, 1},
+                     {{4}, *shipped_pests().find("bark-scorpion"), 2026y / June / 9, 2}};
+    EXPECT_EQ(reason(job), "") << "the mouse was there on the day of the work";
+    EXPECT_EQ(judged(job).seen_since, std::vector<std::uint32_t>{1});
+    job.sightings[0].date = 2026y / June / 3;
+    EXPECT_TRUE(has(reason(job), "House mouse was seen in kitchen on 2026-06-03, after the last closing (2026-06-02)"))
+        << reason(job);
+    job.sightings[0].date.reset();
+    EXPECT_EQ(reason(job), "") << "nobody knows when";
+}
+
 TEST(Completion, ASurveyWithoutEndsProvesNothing) {
     Job job = done_job();
     job.survey.spaces[0].kind = SpaceKind::cavity;

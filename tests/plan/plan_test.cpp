@@ -231,5 +231,15 @@ TEST(Plan, WhereTheFloorIsNotKnownALossIsTold) {
     ASSERT_EQ(plan.vent_doubts.size(), 1U);
 }
 
+// An appliance that the job states tells of fuel as a flue does.
+TEST(Plan, StatedAppliancesAskForTheLastChecks) {
+    Job job = job_of(two_ways(), {90, 8, 40, 45});
+    EXPECT_TRUE(plan_of(job).last_checks.empty());
+    job.inputs.push_back({two_ways()["kitchen"], 40'000});
+    const Plan plan = plan_of(job);
+    ASSERT_EQ(plan.last_checks.size(), 2U);
+    EXPECT_NE(plan.last_checks[0].find("kitchen"), std::string::npos);
+}
+
 }  // namespace
 }  // namespace seamward
