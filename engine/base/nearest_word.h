@@ -14,7 +14,8 @@ namespace seamward {
 /// `known`; nothing when no word is near. O(letters^2) a word.
 [[nodiscard]] std::optional<std::string_view> nearest_word(std::string_view word, std::span<const std::string_view> known);
 
-/// `did you mean X?`; `did you mean X-word or Y-word?` when a few known words have it as a part; or when nothing is near and the list is short, `known: A, B, C`.
+/// `did you mean X?`; `did you mean X-word or Y-word?` when a few known words have it as a part; or when nothing is near and the
+/// list is short, `known: A, B, C`.
 [[nodiscard]] std::string suggestion(std::string_view word, std::span<const std::string_view> known);
 
 }  // namespace seamward

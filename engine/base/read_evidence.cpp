@@ -9,7 +9,7 @@ namespace {
 
 constexpr std::array<std::string_view, 2> evidence_keys{"how", "plus_minus"};
 constexpr std::array<std::string_view, 3> how_words{"measured", "modeled", "assumed"};
-constexpr std::array<std::string_view, 2> closing_keys{"cost", "never"};
+constexpr std::array<std::string_view, 3> closing_keys{"cost", "with", "never"};
 
 }  // namespace
 
@@ -23,13 +23,17 @@ Evidence read_evidence(const Record& record, Diagnostics& diagnostics) {
     return read;
 }
 
-Closing read_closing(const Record& record, Diagnostics& diagnostics) {
+Closing read_closing(const Record& record, Words treatments, Diagnostics& diagnostics) {
     Closing read;
     if (!record.has("closing")) return read;
     const Record closing(record["closing"], closing_keys, "closing", diagnostics);
     read.cost = closing.money("cost");
     read.never = closing.text("never").value_or("");
     if (!closing.usable()) return read;
+    if (const auto with = closing.word("with", treatments)) read.with = treatments[*with];
+    if (closing.has("with") && !closing.has("cost"))
+        closing.report(closing["with"].place(), "with says what a cost is for, and there is no cost",
+                       "add cost: $..., or remove it");
     if (closing.has("never")) (void)closing.required_line("never");
     if (closing.has("cost") != closing.has("never")) return read;
     record.report(

@@ -58,6 +58,7 @@ struct Closing {
     std::optional<Money> cost;  ///< full closing of one piece, labor included; then the only treatment
     std::string never;          ///< why it must never be closed; empty when it may be
     std::string never_source;   ///< where a reference table has `never` from; empty where the survey itself says it
+    std::string with;           ///< the treatment that `cost` is for, an id; empty: the survey does not say
     bool mesh_allowed = false;  ///< `never` is said of a full closing; an open mesh may be put over it
 };
 
@@ -77,12 +78,14 @@ struct Gap {
     std::uint32_t count = 1;         ///< that many alike, one gap in paths; sizes and cost are per piece
     Duty duty = Duty::none;
     std::optional<Point> at;
-    std::optional<double> depth;  ///< meters, through the part
+    std::optional<double> depth;          ///< meters, through the part
+    std::optional<double> joint_spacing;  ///< meters to the next joint of its kind: so much wall grows and shrinks at this one
     std::vector<std::string> substrates;
     Evidence evidence;
     Closing closing;
     std::string feature;  ///< id of the kind of feature that makes it, in the table of features; empty: not known
     std::string usual;    ///< id of the treatment that is usual for it; empty: none is known
+    std::string note;     ///< the survey's, for people
 
     [[nodiscard]] const std::string& label() const { return name.empty() ? id : name; }
     /// Whether the gap is there to let water or air through, or the survey says that it must never be closed.

@@ -21,8 +21,8 @@ constexpr std::array<std::string_view, 4> edge_words{"bottom", "top", "left", "r
 /// As in job files.
 constexpr std::array<std::string_view, 10> duty_file_words{"none",           "drain", "weep",   "vent",     "exhaust",
                                                            "combustion-air", "flood", "relief", "movement", "operable"};
-constexpr std::array<std::string_view, 10> feature_keys{"id", "name",  "hosts",   "gaps",    "air",
-                                                        "up", "reach", "caution", "sources", "note"};
+constexpr std::array<std::string_view, 11> feature_keys{"id",    "name",    "hosts",   "gaps", "air", "up",
+                                                        "reach", "caution", "sources", "note", "hire"};
 constexpr std::array<std::string_view, 20> gap_keys{"id",      "name",   "at",      "shape", "form",   "width",   "diameter",
                                                     "opening", "around", "length",  "size",  "edges",  "upright", "rise",
                                                     "never",   "count",  "spacing", "duty",  "insert", "usual"};
@@ -263,6 +263,7 @@ Table<Feature> read_features(std::string_view yaml, const std::string& shown_as,
         feature.reach = size_of(record, "reach");
         feature.note = record.text("note").value_or("");
         feature.sources = reader.sources(record);
+        feature.hire = record.truth("hire").value_or(false);
         feature.caution = read_advice(record, "caution", caution_keys, reader);
         read_hosts(record, feature);
         record.require({"gaps"});

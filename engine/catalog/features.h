@@ -93,6 +93,7 @@ struct Feature {
     double up = 0;                     ///< usual height above the floor of the story; 0: not said
     double reach = 0;                  ///< how far it stands out of its host's face; 0: not said
     Advice caution;                    ///< for whoever works at it
+    bool hire = false;                 ///< gas, service equipment, flues: no work for an owner
     std::vector<std::string> sources;  ///< ids of the sources of its sizes
     std::string note;
 };

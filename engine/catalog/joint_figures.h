@@ -11,11 +11,11 @@ namespace seamward {
 
 /// One figure for sealed joints.
 struct JointFigure {
-    enum class Kind : std::uint8_t { length, share, rod, sealant_class, expansion };
+    enum class Kind : std::uint8_t { length, share, rod, sealant_class, expansion, degrees };
 
     std::string id;
     Kind kind = Kind::length;
-    double value = 0;    ///< meters, a share of one, or growth for a kelvin
+    double value = 0;    ///< meters, a share of one, growth for a kelvin, or kelvin
     double shrinks = 0;  ///< of a class: by what share the joint may get narrower
     std::string source;
     std::string note;
@@ -25,6 +25,7 @@ struct JointFigure {
 struct JointRules {
     double width_least = 0, depth_share = 0, depth_least = 0, depth_most = 0, caulk_below = 0, stock_step = 0;
     double rod_larger = 0, rod_larger_small = 0, rod_small_to = 0;
+    double range = 0;  ///< of temperature where nothing is known of it, kelvin
 };
 
 /// Reads the table of figures for joints. Throws BadInput that names file, line and column when a key is unknown, missing or says

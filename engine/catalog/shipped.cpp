@@ -21,6 +21,14 @@ const Table<Treatment>& shipped_treatments() {
     return table;
 }
 
+std::vector<std::string_view> full_closings() {
+    std::vector<std::string_view> ids;
+    for (const Treatment& row : shipped_treatments().rows) {
+        if (row.leaves == Treatment::Leaves::nothing) ids.emplace_back(row.id);
+    }
+    return ids;
+}
+
 const Table<Feature>& shipped_features() {
     static const Table<Feature> table =
         read_features(shipped_text::features, "engine/catalog/features.yaml", shipped_treatments());

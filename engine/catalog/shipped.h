@@ -21,6 +21,8 @@ namespace seamward {
 [[nodiscard]] const Table<MeshKind>& shipped_meshes();
 [[nodiscard]] const Table<FreeAreaRule>& shipped_free_areas();
 [[nodiscard]] const Table<JointFigure>& shipped_joints();
+/// Ids of the treatments that leave nothing open.
+[[nodiscard]] std::vector<std::string_view> full_closings();
 [[nodiscard]] const Table<Removal>& shipped_removals();
 [[nodiscard]] const Table<SiteCaution>& shipped_site_cautions();
 

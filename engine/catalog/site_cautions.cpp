@@ -7,10 +7,10 @@ namespace seamward {
 
 namespace {
 
-constexpr std::array<std::string_view, 6> keys{"id", "when", "above", "before", "text", "source"};
-constexpr std::array<std::string_view, 13> when_words{"ladder",       "high-ladder",  "ladder-reach",  "roof",      "tile-roof",
+constexpr std::array<std::string_view, 7> keys{"id", "when", "above", "before", "words", "text", "source"};
+constexpr std::array<std::string_view, 14> when_words{"ladder",       "high-ladder",  "ladder-reach",  "roof",      "tile-roof",
                                                       "shingle-roof", "metal-roof",   "membrane-roof", "foam-roof", "attic",
-                                                      "crawl-space",  "built-before", "droppings"};
+                                                      "crawl-space",  "built-before", "droppings",     "named"};
 
 using When = SiteCaution::When;
 
@@ -36,6 +36,11 @@ Table<SiteCaution> read_site_cautions(std::string_view yaml, const std::string& 
         row.id = record.required_line("id");
         row.when = static_cast<When>(record.word("when", when_words).value_or(0));
         row.limit = read_limit(record, row.when);
+        if ((row.when == When::named) != record.has("words"))
+            record.report(record.place(), "words and when: named go together", "add both, or none");
+        record.each("words", [&](Node word) {
+            if (std::optional<std::string> text = read_line(word, "word", diagnostics)) row.words.push_back(std::move(*text));
+        });
         row.text = record.required_line("text");
         row.source = reader.source(record);
         return row;

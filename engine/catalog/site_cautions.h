@@ -25,11 +25,13 @@ struct SiteCaution {
         attic,
         crawl_space,
         built_before,  ///< `limit` is a year
-        droppings      ///< rodents, bats or birds live here
+        droppings,     ///< rodents, bats or birds live here
+        named          ///< nobody says what the gap belongs to, and a word of its name tells of `words`; no work for an owner
     };
     std::string id;
     When when = When::ladder;
     double limit = 0;
+    std::vector<std::string> words;  ///< small letters
     std::string text;
     std::string source;
 };

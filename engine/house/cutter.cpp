@@ -113,6 +113,7 @@ GapIndex Cutter::enter_uncut(const FeatureDescription& feature, std::size_t numb
     gap.evidence = said.evidence;
     gap.closing = said.closing;
     gap.feature = feature.type->id;
+    gap.note = said.note;
     gap.usual = row.usual;
     if (gap.closing.never.empty() && !gap.closing.cost) {
         gap.closing.never = row.never.text;

@@ -173,7 +173,6 @@ FeatureDescription FeatureReader::read(Node node) {
         record.report(node.place(), "feature id \"" + feature.id + "\" stands twice", "give each its own");
     feature.type = read_type(record, type);
     feature.name = record.line("name").value_or("");
-    (void)record.text("note");
     read_place(record, feature);
     if (record.has("space")) {
         const Node space = record["space"];
@@ -244,7 +243,8 @@ void FeatureReader::read_gaps(const Record& record, FeatureDescription& feature)
     if (record.has("spacing")) feature.spacing = record.distance("spacing");
     FeatureDescription::Sizes all;
     read_size(record, all, false, diagnostics_);
-    all.closing = read_closing(record, diagnostics_);
+    all.closing = read_closing(record, full_closings(), diagnostics_);
+    all.note = record.text("note").value_or("");
     evidence_stated_ = record.has("evidence");
     for (const FeatureGap& row : feature.type->gaps) {
         feature.gaps.push_back(all);
@@ -271,9 +271,9 @@ void FeatureReader::read_gap(Node node, const FeatureGap& row, FeatureDescriptio
     const Record record(node, gap_keys, row.id, diagnostics_);
     sizes.id = record.line("id").value_or("");
     sizes.name = record.line("name").value_or("");
-    (void)record.text("note");
+    if (const auto note = record.text("note")) sizes.note = *note;
     read_size(record, sizes, evidence_stated_, diagnostics_);
-    if (record.has("closing")) sizes.closing = read_closing(record, diagnostics_);
+    if (record.has("closing")) sizes.closing = read_closing(record, full_closings(), diagnostics_);
 }
 
 }  // namespace seamward

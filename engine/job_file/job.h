@@ -44,6 +44,8 @@ struct Occupant {
     std::string seen;             ///< when, or what tells of it; may be empty
     std::optional<GapIndex> way;  ///< the gap that it was seen to use
     std::optional<Date> left;     ///< the day from which on it is known to be gone
+
+    [[nodiscard]] bool gone_on(Date date) const { return left && *left <= date; }
 };
 
 /// An animal that somebody saw.

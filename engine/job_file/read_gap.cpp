@@ -3,16 +3,19 @@
 
 #include <array>
 
+#include "base/nearest_word.h"
 #include "base/read_evidence.h"
 #include "base/record.h"
+#include "base/text.h"
+#include "catalog/shipped.h"
 
 namespace seamward {
 
 namespace {
 
-constexpr std::array<std::string_view, 15> gap_keys{"id",    "name",       "between",  "slot",    "hole",
-                                                    "ring",  "mesh",       "count",    "duty",    "at",
-                                                    "depth", "substrates", "evidence", "closing", "note"};
+constexpr std::array<std::string_view, 17> gap_keys{"id",         "name",     "between", "slot", "hole",  "ring",
+                                                    "mesh",       "count",    "duty",    "at",   "depth", "joint_spacing",
+                                                    "substrates", "evidence", "closing", "note", "type"};
 constexpr std::array<std::string_view, 4> shape_words{"slot", "hole", "ring", "mesh"};
 constexpr std::array<std::string_view, 2> slot_keys{"width", "length"};
 constexpr std::array<std::string_view, 1> hole_keys{"diameter"};
@@ -105,6 +108,16 @@ void read_at(const Record& record, Gap& gap, Diagnostics& diagnostics) {
     if (whole) gap.at = Point{point[0], point[1], point[2]};
 }
 
+/// What the gap belongs to, in the words of the table of features; empty: not said.
+std::string read_type(const Record& record) {
+    std::string type = record.line("type").value_or("");
+    if (type.empty() || shipped_features().find(type) != nullptr) return type;
+    std::string mend = suggestion(type, shipped_features().ids());
+    if (mend.empty()) mend = "docs/catalog.md lists them under Features; leave it out where none fits";
+    record.report(record["type"].place(), "unknown type " + in_quotes(type), mend);
+    return "";
+}
+
 }  // namespace
 
 Gap read_gap(Node node, const IdIndex& spaces, Diagnostics& diagnostics) {
@@ -113,19 +126,21 @@ Gap read_gap(Node node, const IdIndex& spaces, Diagnostics& diagnostics) {
     if (!record.usable()) return gap;
     gap.id = record.required_line("id");
     gap.name = record.line("name").value_or("");
-    (void)record.text("note");  // kept in the file for people
+    gap.note = record.text("note").value_or("");
+    gap.feature = read_type(record);
     read_ends(record, spaces, gap, diagnostics);
     read_the_shape(record, gap, diagnostics);
     gap.count = record.count("count").value_or(1);
     gap.duty = static_cast<Duty>(record.word("duty", duty_file_words).value_or(0));
     read_at(record, gap, diagnostics);
     gap.depth = record.length("depth");
+    gap.joint_spacing = record.distance("joint_spacing");
     record.each("substrates", [&](Node word) {
         if (std::optional<std::string> text = read_line(word, "substrate", diagnostics))
             gap.substrates.push_back(std::move(*text));
     });
     gap.evidence = read_evidence(record, diagnostics);
-    gap.closing = read_closing(record, diagnostics);
+    gap.closing = read_closing(record, full_closings(), diagnostics);
     return gap;
 }
 
@@ -140,7 +155,7 @@ GapUpdate read_gap_update(Node node, Diagnostics& diagnostics) {
     if (!record.usable()) return update;
     record.require({"id"});
     update.id = record["id"];
-    (void)record.text("note");
+    update.note = record.text("note");
     for (const auto& [word, key] : width_keys) {
         if (!record.has(word)) continue;
         const std::array<std::string_view, 1> keys{key};
@@ -151,7 +166,7 @@ GapUpdate read_gap_update(Node node, Diagnostics& diagnostics) {
         update.shape = word;
     }
     if (record.has("evidence")) update.evidence = read_evidence(record, diagnostics);
-    if (record.has("closing")) update.closing = read_closing(record, diagnostics);
+    if (record.has("closing")) update.closing = read_closing(record, full_closings(), diagnostics);
     if (record.has("duty")) update.duty = static_cast<Duty>(record.word("duty", duty_file_words).value_or(0));
     return update;
 }

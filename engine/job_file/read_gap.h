@@ -21,6 +21,7 @@ struct GapUpdate {
     std::optional<Evidence> evidence;
     std::optional<Duty> duty;
     std::optional<Closing> closing;
+    std::optional<std::string> note;
 };
 
 [[nodiscard]] GapUpdate read_gap_update(Node node, Diagnostics& diagnostics);

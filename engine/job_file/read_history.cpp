@@ -24,6 +24,11 @@ constexpr std::array<std::string_view, 8> site_keys{"state",       "built", "roo
                                                     "association", "gates", "pets", "note"};
 constexpr std::array<std::string_view, 5> roof_words{"tile", "shingle", "metal", "membrane", "foam"};
 constexpr std::array<std::string_view, 3> occupant_words{"owner", "tenant", "vacant"};
+/// Of the United States: states, the District of Columbia and territories, as the Postal Service abbreviates them.
+constexpr std::array<std::string_view, 56> states{
+    "AL", "AK", "AZ", "AR", "CA", "CO", "CT", "DE", "DC", "FL", "GA", "HI", "ID", "IL", "IN", "IA", "KS", "KY", "LA",
+    "ME", "MD", "MA", "MI", "MN", "MS", "MO", "MT", "NE", "NV", "NH", "NJ", "NM", "NY", "NC", "ND", "OH", "OK", "OR",
+    "PA", "RI", "SC", "SD", "TN", "TX", "UT", "VT", "VA", "WA", "WV", "WI", "WY", "PR", "GU", "VI", "AS", "MP"};
 constexpr int first_year_built = 1600;
 constexpr int last_year_built = 2999;
 
@@ -51,11 +56,11 @@ private:
             const std::string with = record.line("with").value_or("");
             const Treatment* treatment = with.empty() ? nullptr : shipped_treatments().find(with);
             if (!with.empty() && treatment == nullptr) {
-                record.report(record["with"].place(), "unknown treatment \"" + with + '"',
-                              suggestion(with, shipped_treatments().ids()));
+                record.report(record["with"].place(), "unknown treatment \"" + with + '"', meant_treatment(with));
                 return;
             }
             ClosedGap closed{{position.value_or(0)}, with, {}, record.date("date"), read_callback(record)};
+            check_days(record, closed);
             const double opening = opening_left(record, treatment);
             if (!position) return;
             if (seen[*position])
@@ -67,6 +72,23 @@ private:
             if (closed.holds()) close_gap(gap, opening);
             job_.closed.push_back(std::move(closed));
         });
+    }
+
+    /// What to write instead: the id of the treatment of that name, or the nearest id.
+    static std::string meant_treatment(const std::string& text) {
+        for (const Treatment& row : shipped_treatments().rows) {
+            if (row.name == text) return "write " + row.id;
+        }
+        return suggestion(text, shipped_treatments().ids());
+    }
+
+    /// A callback comes after the work, and its mending after the callback.
+    static void check_days(const Record& record, const ClosedGap& closed) {
+        if (!closed.callback || !closed.callback->date.ok()) return;
+        if (closed.date && *closed.date > closed.callback->date)
+            record.report(record["callback"].place(), "called back before it was closed", "check both dates");
+        if (closed.callback->mended && *closed.callback->mended < closed.callback->date)
+            record.report(record["callback"].place(), "mended before it was called back", "check both dates");
     }
 
     /// The clear opening that a closing left: a mesh's own, or the one that the file states. Meters.
@@ -121,6 +143,9 @@ private:
             if (const auto way = gaps_.resolve(record["way"], "gap", diagnostics_)) occupant.way = GapIndex{*way};
         }
         occupant.left = record.date("left");
+        const Parsed<Date> seen_on = parse_date(occupant.seen);
+        if (occupant.left && seen_on && *seen_on > *occupant.left)
+            record.report(record["left"].place(), "it was seen after it had left", "check both dates, or remove left");
         if (!space || !animal) return;
         if (job_.survey[*space].kind == SpaceKind::outdoors)
             record.report(record["space"].place(), "what lives outdoors does not live in the house",
@@ -156,10 +181,9 @@ private:
         const Record record(file_["site"], site_keys, "site", diagnostics_);
         Site& site = job_.site;
         site.state = record.line("state").value_or("");
-        const auto capital = [](char c) { return c >= 'A' && c <= 'Z'; };
-        if (!site.state.empty() && (site.state.size() != 2 || !std::all_of(site.state.begin(), site.state.end(), capital)))
+        if (!site.state.empty() && std::find(states.begin(), states.end(), site.state) == states.end())
             record.report(record["state"].place(), "state: " + in_quotes(site.state) + " is no state's two letters",
-                          "write AZ for Arizona");
+                          "write AZ for Arizona; leave it out for a house elsewhere");
         if (const auto built = record.line("built")) {
             int year = 0;
             const auto [end, error] = std::from_chars(built->data(), built->data() + built->size(), year);

@@ -156,6 +156,7 @@ private:
             gap.evidence.how = Evidence::How::unstated;  // the house's starting value was assumed, this one was typed
         if (update.duty) gap.duty = *update.duty;
         if (update.closing) gap.closing = *update.closing;
+        if (update.note) gap.note = *update.note;
     }
 
     /// Gaps and spaces that the job added have no solids.

@@ -2,6 +2,7 @@
 #include "materials/joints.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 #include "catalog/shipped.h"
@@ -28,6 +29,25 @@ double joint_width(double movement, double coefficient, double spacing, double d
 double joint_spacing(double movement, double width, double strain) { return movement * width / strain; }
 
 double stock_width(double width) { return std::ceil((width - tolerance) / rules().stock_step) * rules().stock_step; }
+
+double joint_movement(const std::vector<std::string>& substrates, double spacing) {
+    // Words of surveys, and the rows of the table that stand for them.
+    constexpr std::array<std::pair<std::string_view, std::string_view>, 9> rows{{{"brick", "brick"},
+                                                                                 {"block", "concrete"},
+                                                                                 {"concrete", "concrete"},
+                                                                                 {"stucco", "cement-mortar"},
+                                                                                 {"metal", "aluminum"},
+                                                                                 {"copper", "copper"},
+                                                                                 {"pvc", "vinyl"},
+                                                                                 {"vinyl", "vinyl"},
+                                                                                 {"wood", "douglas-fir-parallel"}}};
+    double most = 0;
+    for (const std::string& substrate : substrates) {
+        const auto row = std::find_if(rows.begin(), rows.end(), [&](const auto& one) { return one.first == substrate; });
+        if (row != rows.end()) most = std::max(most, shipped_joints().find(row->second)->value);
+    }
+    return joint_width(1, most, spacing, rules().range, 0, 0);
+}
 
 double joint_depth(double width) { return std::clamp(rules().depth_share * width, rules().depth_least, rules().depth_most); }
 

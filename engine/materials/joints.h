@@ -17,6 +17,10 @@ namespace seamward {
 /// The next whole step (1/8 in) up. Meters.
 [[nodiscard]] double stock_width(double width);
 
+/// By how much a joint gets wider and narrower between the coldest and the hottest day: growth of so much wall of the substrate
+/// that grows most, over the range of temperature of the table. Meters; 0 where no substrate is in the table.
+[[nodiscard]] double joint_movement(const std::vector<std::string>& substrates, double spacing);
+
 /// Depth of the sealant in a joint, meters: half the width, no less than 6 mm and no more than 13 mm.
 [[nodiscard]] double joint_depth(double width);
 

@@ -8,8 +8,10 @@
 #include <stdexcept>
 
 #include "base/measure_text.h"
+#include "base/phrases.h"
 #include "catalog/shipped.h"
 #include "materials/duty_rules.h"
+#include "materials/joints.h"
 
 namespace seamward {
 
@@ -22,6 +24,8 @@ constexpr double size_tolerance = 1e-9;
 /// Of a cent: half a cent rounds up, whatever is left of rounding.
 constexpr double cent_tolerance = 1e-6;
 constexpr double minutes_per_hour = 60;
+/// Joints that move by less are treated as if they did not, meters.
+constexpr double least_movement = 0.1e-3;
 
 template <class Value>
 bool holds(const std::vector<Value>& values, const Value& wanted) {
@@ -146,8 +150,8 @@ public:
     [[nodiscard]] std::vector<std::string> steps() const {
         std::vector<std::string> steps = row_.steps;
         if (!row_.conditions.empty()) steps.push_back("Conditions: " + row_.conditions);
-        if (side_ == Side::outside && row_.rain > 0) steps.push_back("Keep rain off for " + time_text(row_.rain));
-        if (row_.paint > 0) steps.push_back("Paint no earlier than after " + time_text(row_.paint));
+        if (side_ == Side::outside && row_.rain > 0) steps.push_back("Keep rain off for " + drying_text(row_.rain));
+        if (row_.paint > 0) steps.push_back("Paint no earlier than after " + drying_text(row_.paint));
         if (area_unknown(gap_))
             steps.push_back("Measure the screened opening first: its area is not stated, " + millimeters_text(row_.unstated) +
                             " square is reckoned with");
@@ -173,7 +177,7 @@ private:
         return *found;
     }
 
-    static std::string time_text(double minutes) {
+    static std::string drying_text(double minutes) {
         constexpr double hours_per_day = 24;
         const auto whole = [](double value) { return std::to_string(static_cast<long>(std::lround(value))); };
         const double hours = minutes / minutes_per_hour;
@@ -189,6 +193,23 @@ private:
     Piece piece_;
 };
 
+/// Why a joint that moves would tear or crack a treatment; empty: it would not.
+std::string torn_by_movement(const Treatment& row, const Gap& gap) {
+    const bool sticks_to_both = std::any_of(row.takes.begin(), row.takes.end(), [](const Take& take) {
+        return take.as == Take::As::bead || take.as == Take::As::fill;
+    });
+    if (!gap.joint_spacing || !sticks_to_both || !std::holds_alternative<Slot>(gap.shape)) return "";
+    const double moves = joint_movement(gap.substrates, *gap.joint_spacing);
+    if (moves < least_movement) return "";
+    const std::string by = "the joint moves by " + millimeters_text(moves) + " between the coldest and the hottest day";
+    if (row.movement <= 0) return by + ", and it is rigid";
+    const double width = bead_width(clear_width(gap.shape));
+    const double due = joint_width(row.movement, 0, 0, 0, moves, 0);
+    if (due <= width + size_tolerance) return "";
+    return by + "; it follows " + percent_text(row.movement) + " of its width, which takes a joint of " + millimeters_text(due) +
+           ", and this one is " + millimeters_text(width);
+}
+
 Option option_of(const Treatment& row, const Gap& gap, const Survey& survey, const PriceBook& prices, double ground) {
     const Estimate estimate(row, gap, survey, prices, ground);
     Option option;
@@ -203,17 +224,17 @@ Option option_of(const Treatment& row, const Gap& gap, const Survey& survey, con
     return option;
 }
 
-/// The only option of a gap whose closing the survey prices.
-Option stated_option(const Gap& gap, const std::vector<Option>& of_table) {
+/// The only option of a gap whose closing the survey prices. Where it says with what, that treatment's work and materials.
+Option stated_option(const Gap& gap, const Survey& survey, const PriceBook& prices, double ground) {
     Option option;
-    option.treatment = stated_closing;
+    const Treatment* with = shipped_treatments().find(gap.closing.with);
+    if (with != nullptr) option = option_of(*with, gap, survey, prices, ground);
     option.cost = *gap.closing.cost * gap.count;
-    for (const Option& other : of_table) {
-        if (other.opening > 0) continue;
-        option.minutes = other.minutes;
-        break;
-    }
-    option.steps = {"Close it as the survey has priced it"};
+    option.opening = 0;
+    option.gnawed = false;
+    if (with != nullptr) return option;
+    option.treatment = stated_closing;
+    option.steps = {"The survey states a price and no method: ask the estimator"};
     return option;
 }
 
@@ -221,12 +242,18 @@ Option stated_option(const Gap& gap, const std::vector<Option>& of_table) {
 
 GapOptions options_for(const Gap& gap, const Survey& survey, const PriceBook& prices, double ground) {
     GapOptions found;
-    if (is_shut(gap.shape)) return found;
+    if (is_shut(gap.shape) && gap.evidence.plus_minus == 0) return found;
     const DutyRuling ruling = ruling_on(gap, survey);
     bool any_fits = false;
+    bool any_torn = false;
     for (const Treatment& row : shipped_treatments().rows) {
         if (!fits(row, gap, survey)) continue;
         any_fits = true;
+        if (const std::string torn = torn_by_movement(row, gap); !torn.empty()) {
+            any_torn = true;
+            found.refused.push_back({row.id, torn, cited(shipped_joints().sources, shipped_joints().find("range")->source)});
+            continue;
+        }
         if (ruling.allows(row.id, row.opening))
             found.options.push_back(option_of(row, gap, survey, prices, ground));
         else
@@ -235,12 +262,12 @@ GapOptions options_for(const Gap& gap, const Survey& survey, const PriceBook& pr
     std::stable_sort(found.options.begin(), found.options.end(),
                      [](const Option& a, const Option& b) { return a.cost < b.cost; });
     if (gap.closing.cost && ruling.may_close) {
-        found.options = {stated_option(gap, found.options)};
+        found.options = {stated_option(gap, survey, prices, ground)};
         found.refused.clear();
     } else if (gap.closing.cost) {
         found.options.clear();
     }
-    if (found.options.empty() && ruling.restricted()) found.refused = {{"", ruling.why, ruling.source}};
+    if (found.options.empty() && ruling.restricted() && !any_torn) found.refused = {{"", ruling.why, ruling.source}};
     if (found.options.empty() && found.refused.empty() && !any_fits)
         found.refused = {{"", "no treatment of the table fits its shape, size, depth and material", "table of treatments"}};
     return found;

@@ -245,7 +245,11 @@ Closings cheapest_closing(const ClosingProblem& problem, std::size_t most_doorwa
     closings.cost = problem.cost_of(closings.picks);
     const auto cost = static_cast<double>(closings.cost.cents);
     if (cost > 0 && !(by_program && answer.proven)) closings.proof.solver_gap = std::max(0.0, (cost - bound) / cost);
-    if (closings.proof.lower_bound == closings.cost) closings.proof.solver_gap = 0;
+    if (closings.proof.lower_bound == closings.cost) {
+        closings.proof.solver_gap = 0;
+        // One animal: its routes add up to the cost and overload nothing, whatever program the closings come from.
+        if (problem.pests.size() == 1) closings.proof.kind = Proof::Kind::flow;
+    }
     return closings;
 }
 

@@ -33,7 +33,7 @@ std::vector<std::size_t> different_ones(std::span<const Pest> pests) {
 
 /// What each of `pests` can do at one gap.
 Doorway make_doorway(const Survey& survey, GapIndex index, std::span<const Pest> against, std::span<const std::size_t> pests,
-                     const GapOptions& options, Sizing sizing) {
+                     const GapOptions& options, Sizing sizing, Choices choices) {
     const Gap& gap = survey[index];
     Doorway doorway{index, gap.between[0], gap.between[1], counted_width(gap, sizing), 0, {}};
     for (std::size_t i = 0; i < pests.size(); ++i) {
@@ -54,7 +54,9 @@ Doorway make_doorway(const Survey& survey, GapIndex index, std::span<const Pest>
             else if (!lets_through(treated, pest.size, sizing))
                 choice.stops |= bit;
         }
-        if (choice.stops != 0) doorway.choices.push_back(choice);
+        const bool narrows =
+            choices == Choices::narrowing_too && choice.leaves < doorway.width && (doorway.open_to & ~choice.gnaw) != 0;
+        if (choice.stops != 0 || narrows) doorway.choices.push_back(choice);
     }
     return doorway;
 }
@@ -100,7 +102,7 @@ PestSet renumbered(PestSet set, std::span<const std::size_t> kept) {
 }
 
 /// Leaves out animals that another one stands for.
-void drop_outdone_pests(ClosingProblem& problem) {
+void drop_outdone_pests(ClosingProblem& problem, Choices choices) {
     std::vector<std::size_t> kept;
     for (std::size_t weak = 0; weak < problem.pests.size(); ++weak) {
         bool outdone = false;
@@ -119,7 +121,10 @@ void drop_outdone_pests(ClosingProblem& problem) {
             choice.stops = renumbered(choice.stops, kept);
             choice.gnaw = renumbered(choice.gnaw, kept);
         }
-        std::erase_if(doorway.choices, [](const Choice& choice) { return choice.stops == 0; });
+        std::erase_if(doorway.choices, [&](const Choice& choice) {
+            const bool narrows = choices == Choices::narrowing_too && (doorway.open_to & ~choice.gnaw) != 0;
+            return choice.stops == 0 && !narrows;
+        });
         drop_outdone(doorway.choices);
     }
     std::erase_if(problem.doorways, [](const Doorway& doorway) { return doorway.open_to == 0; });
@@ -168,16 +173,16 @@ Money ClosingProblem::cost_of(std::span<const Pick> picks) const {
 }
 
 ClosingProblem make_closing_problem(const Survey& survey, std::span<const Pest> against, std::span<const GapOptions> options,
-                                    Sizing sizing) {
+                                    Sizing sizing, Choices choices) {
     ClosingProblem problem{survey.spaces.size(), one_way_roles(survey), different_ones(against), {}};
     if (problem.pests.size() > ClosingProblem::most_pests)
         throw std::length_error("more than " + std::to_string(ClosingProblem::most_pests) +
                                 " animals of different sizes; plan against fewer at a time");
     for (std::uint32_t i = 0; i < survey.gaps.size(); ++i) {
-        Doorway doorway = make_doorway(survey, {i}, against, problem.pests, options[i], sizing);
+        Doorway doorway = make_doorway(survey, {i}, against, problem.pests, options[i], sizing, choices);
         if (doorway.open_to != 0) problem.doorways.push_back(std::move(doorway));
     }
-    drop_outdone_pests(problem);
+    drop_outdone_pests(problem, choices);
     return problem;
 }
 

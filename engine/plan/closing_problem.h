@@ -62,11 +62,18 @@ struct ClosingProblem {
     [[nodiscard]] const Choice& operator[](Pick pick) const { return doorways[pick.doorway].choices[pick.choice]; }
 };
 
+/// Which treatments are choices.
+enum class Choices : std::uint8_t {
+    stopping,       ///< those that stop some animal
+    narrowing_too,  ///< also those that only leave a narrower way; a budget may have nothing better
+};
+
 /// `options` has one entry for each gap. An animal is left out when another gets through wherever it does and is stopped by
 /// nothing that does not stop the first as well. Throws std::length_error when more than `most_pests` are left. O(gaps *
 /// pests^2).
 [[nodiscard]] ClosingProblem make_closing_problem(const Survey& survey, std::span<const Pest> against,
-                                                  std::span<const GapOptions> options, Sizing sizing);
+                                                  std::span<const GapOptions> options, Sizing sizing,
+                                                  Choices choices = Choices::stopping);
 
 /// The same, where only ways in count whose smallest width is more than `width` (meters): a gap that is left no wider is stopped.
 [[nodiscard]] ClosingProblem only_wider_than(const ClosingProblem& problem, double width);

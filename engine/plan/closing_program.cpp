@@ -135,6 +135,32 @@ ProgramAnswer cheapest_by_program(const ClosingProblem& problem) {
     return result;
 }
 
+namespace {
+
+/// Solves anew, without sets that cost more than the budget, until what it finds is affordable: the solver takes a sum for kept
+/// that is over by a hair, cents do not. Whoever holds a set that is too dear holds one more than all but one of it.
+IntegerAnswer solve_affordably(ProgramMaker& maker, const ClosingProblem& problem, const PickColumns& bought, Money most) {
+    constexpr int most_rounds = 2000;
+    IntegerAnswer answer;
+    for (int round = 0; round < most_rounds; ++round) {
+        answer = solve(maker.program);
+        if (answer.found != IntegerAnswer::Found::solution) return answer;
+        const std::vector<Pick> picks = maker.chosen(bought, answer);
+        if (problem.cost_of(picks) <= most) return answer;
+        IntegerProgram::Row too_dear{{}, -infinite, -1};
+        for (const Pick& pick : picks) {
+            if (problem[pick].cost.cents == 0) continue;
+            too_dear.terms.emplace_back(bought[pick.doorway][pick.choice], 1.0);
+            too_dear.most += 1;
+        }
+        maker.program.rows.push_back(std::move(too_dear));
+    }
+    answer.found = IntegerAnswer::Found::none_within_limits;
+    return answer;
+}
+
+}  // namespace
+
 std::optional<BudgetAnswer> best_within_budget(const ClosingProblem& problem, double width, Money budget) {
     ProgramMaker maker(problem);
     const PickColumns now = maker.add_picks(0);
@@ -142,23 +168,22 @@ std::optional<BudgetAnswer> best_within_budget(const ClosingProblem& problem, do
     maker.program.rows.push_back(maker.price_row(now, static_cast<double>(budget.cents)));
     maker.cut_off({&now}, width);
     maker.cut_off({&now, &later}, 0);
-    const IntegerAnswer least_later = solve(maker.program);
+    const IntegerAnswer least_later = solve_affordably(maker, problem, now, budget);
     if (least_later.found != IntegerAnswer::Found::solution) return std::nullopt;
-    const std::vector<Pick> rest = maker.chosen(later, least_later);
+    const Money rest = problem.cost_of(maker.chosen(later, least_later));
     // Of all that leave as little to pay, the cheapest.
-    maker.program.rows.push_back(maker.price_row(later, static_cast<double>(problem.cost_of(rest).cents)));
+    maker.program.rows.push_back(maker.price_row(later, static_cast<double>(rest.cents)));
     for (IntegerProgram::Column& column : maker.program.columns) column.cost = 0;
     for (std::size_t i = 0; i < now.size(); ++i) {
         for (std::size_t c = 0; c < now[i].size(); ++c)
             maker.program.columns[now[i][c]].cost = static_cast<double>(problem.doorways[i].choices[c].cost.cents);
     }
-    const IntegerAnswer least_now = solve(maker.program);
-    const bool both = least_now.found == IntegerAnswer::Found::solution;
+    const IntegerAnswer least_now = solve_affordably(maker, problem, later, rest);
+    const bool both =
+        least_now.found == IntegerAnswer::Found::solution && problem.cost_of(maker.chosen(now, least_now)) <= budget;
     const IntegerAnswer& best = both ? least_now : least_later;
     BudgetAnswer answer{maker.chosen(now, best), maker.chosen(later, best), both && least_later.proven && least_now.proven};
-    const bool affordable = problem.cost_of(answer.now) <= budget;
-    if (!affordable || !stops_all(only_wider_than(problem, width), answer.now, {}) ||
-        !stops_all(problem, answer.now, answer.later))
+    if (!stops_all(only_wider_than(problem, width), answer.now, {}) || !stops_all(problem, answer.now, answer.later))
         return std::nullopt;
     return answer;
 }

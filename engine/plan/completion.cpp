@@ -2,6 +2,7 @@
 #include "plan/completion.h"
 
 #include <algorithm>
+#include <iterator>
 
 #include "base/measure_text.h"
 #include "catalog/shipped.h"
@@ -43,8 +44,10 @@ public:
         survey_tells_something();
         for (std::size_t pest = 0; pest < settings_.against.size(); ++pest) add_animal(pest);
         add_work_for_all();
+        add_wrong_closings();
         add_callbacks();
         add_occupants();
+        add_ways_back();
         add_checks();
         add_sightings();
         add_later_days();
@@ -143,28 +146,25 @@ private:
         return lets_through(opened, animal.size, settings_.sizing);
     }
 
-    /// The plan against these animals, in the house as it stands to them.
+    /// What `seamward plan` says of the same house.
     [[nodiscard]] WorkLeft work_left(std::span<const Pest> animals) const {
-        Job job = job_;
-        for (const ClosedGap& closed : job_.closed) {
-            const bool gnawed =
-                std::any_of(animals.begin(), animals.end(), [&](const Pest& animal) { return is_gnawed_by(closed, animal); });
-            if (gnawed) open_again(closed, job.survey);
-        }
         PlanSettings settings = settings_;
         settings.against.assign(animals.begin(), animals.end());
         settings.budget.reset();
         settings.explain = false;
-        Plan plan = make_plan(job, settings, context_);
+        Plan plan = make_plan(job_, settings, context_);
         return {plan.feasible, std::move(plan.steps), plan.cost};
     }
 
     void add_work_for_all() {
-        std::vector<Pest> open;
-        for (const AnimalOutcome& outcome : completion_.animals) {
-            if (!outcome.shut) open.push_back(settings_.against[outcome.pest]);
-        }
-        if (open.size() > 1) completion_.left = work_left(open);
+        const auto open = std::count_if(completion_.animals.begin(), completion_.animals.end(),
+                                        [](const AnimalOutcome& outcome) { return !outcome.shut; });
+        if (open > 1) completion_.left = work_left(settings_.against);
+    }
+
+    void add_wrong_closings() {
+        completion_.wrong_closings = wrong_closings(job_);
+        for (const WrongClosing& wrong : completion_.wrong_closings) because(wrong_closing_text(survey_, wrong));
     }
 
     void add_callbacks() {
@@ -193,6 +193,22 @@ private:
             if (occupant.left || (removal != nullptr && removal->by == Removal::By::nothing)) continue;
             because(occupant.animal.name + " in " + survey_[occupant.space].label() +
                     (occupant.seen.empty() ? "" : " (seen: " + occupant.seen + ")") + " is not known to be gone");
+        }
+    }
+
+    /// Plans keep animals out of the rooms; into the space where one lived a way may be left.
+    void add_ways_back() {
+        for (std::uint32_t i = 0; i < job_.occupied.size(); ++i) {
+            const Occupant& occupant = job_.occupied[i];
+            const Removal* removal = removal_of(shipped_removals(), occupant.animal.id);
+            if (!occupant.left || (removal != nullptr && removal->by == Removal::By::nothing)) continue;
+            std::vector<GapIndex> gaps = open_way_out(job_, occupant);
+            if (gaps.empty()) continue;
+            const bool as_seen = occupant.way && std::find(gaps.begin(), gaps.end(), *occupant.way) != gaps.end();
+            std::vector<GapIndex> may_close;
+            std::copy_if(gaps.begin(), gaps.end(), std::back_inserter(may_close),
+                         [&](GapIndex gap) { return ruling_on(survey_[gap], survey_).may_close; });
+            completion_.ways_back.push_back({i, std::move(gaps), std::move(may_close), as_seen});
         }
     }
 
@@ -296,11 +312,16 @@ private:
     }
 
     void add_left_open() {
+        std::vector<bool> closed(survey_.gaps.size(), false);
+        for (const ClosedGap& one : job_.closed) closed[one.gap.value] = closed[one.gap.value] || one.holds();
         for (std::uint32_t i = 0; i < survey_.gaps.size(); ++i) {
             const Gap& gap = survey_.gaps[i];
             if (is_shut(gap.shape)) continue;
             const DutyRuling ruling = ruling_on(gap, survey_);
-            if (!ruling.restricted() || ruling.may_close) continue;
+            if (!ruling.restricted() || ruling.may_close) {
+                if (!closed[i]) completion_.also_open.push_back({i});
+                continue;
+            }
             std::vector<LeftOpen>& all = completion_.left_open;
             auto at = std::find_if(all.begin(), all.end(),
                                    [&](const LeftOpen& open) { return open.why == ruling.why && open.source == ruling.source; });

@@ -25,7 +25,9 @@ struct AnimalOutcome {
     std::size_t gaps_on_ways = 0;  ///< gaps that lie on some open way
     std::optional<OpenWay> widest;
     std::vector<GapIndex> gnawed;  ///< closings on open ways that it gnaws through
-    WorkLeft left;                 ///< against it alone; nothing to do when it is shut out
+    /// What the plan against it alone would do in the house as it stands; nothing when it is shut out. A plan counts what is
+    /// closed as shut, also what is gnawed through.
+    WorkLeft left;
 };
 
 /// When somebody should look at the closings again.
@@ -41,17 +43,28 @@ struct LeftOpen {
     std::vector<GapIndex> gaps;
 };
 
+/// How an animal that lived in the house and is gone may come back.
+struct WayBack {
+    std::uint32_t occupant = 0;       ///< position in Job::occupied
+    std::vector<GapIndex> gaps;       ///< from its space to outdoors
+    std::vector<GapIndex> may_close;  ///< of these the ones that are not there to stay open
+    bool as_seen = false;             ///< through the gap that it was seen to use
+};
+
 /// Where the work stands: whether it is complete, or what keeps it from that.
 struct Completion {
     std::vector<std::string> reasons;  ///< why there is no completion statement, for people; empty: there may be one
     std::vector<AnimalOutcome> animals;
-    std::optional<WorkLeft> left;          ///< against all animals together that are not shut out, where there are several
+    std::optional<WorkLeft> left;          ///< what the plan against all animals would do, where several are not shut out
     std::vector<std::uint32_t> callbacks;  ///< positions in Job::closed, those that are not mended first, then the latest first
     std::optional<Reinspection> reinspect;
     std::vector<GapIndex> undated;  ///< closings that hold, of which nobody knows since when or for how long
     bool burns_fuel = false;
     std::optional<CheckMade> combustion_safety, co_alarms;  ///< the latest of each kind
+    std::vector<WrongClosing> wrong_closings;
+    std::vector<WayBack> ways_back;
     std::vector<LeftOpen> left_open;
+    std::vector<GapIndex> also_open;        ///< all other gaps that are neither shut nor closed, in the order of the survey
     std::vector<std::uint32_t> seen_since;  ///< sightings of small animals after the last closing, positions in Job::sightings
 
     [[nodiscard]] bool complete() const { return reasons.empty(); }

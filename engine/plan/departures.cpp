@@ -8,6 +8,7 @@
 #include "catalog/passage.h"
 #include "catalog/shipped.h"
 #include "network/network.h"
+#include "plan/opened_again.h"
 
 namespace seamward {
 
@@ -15,17 +16,30 @@ namespace {
 
 constexpr std::uint32_t nowhere = std::numeric_limits<std::uint32_t>::max();
 
+/// How sure it must be that a gap lets an animal through.
+enum class Sure : std::uint8_t { yes, maybe };
+
+bool may_pass(const Gap& gap, const Pest& animal, Sure sure) {
+    if (sure == Sure::maybe) return lets_through(gap, animal.size, Sizing::with_plus_minus);
+    Gap least = gap;
+    least.shape = widened(gap.shape, -std::min(gap.evidence.plus_minus, clear_width(gap.shape)));
+    if (least.covered)
+        least.covered->shape =
+            widened(least.covered->shape, -std::min(least.covered->plus_minus, clear_width(least.covered->shape)));
+    return lets_through(least, animal.size, Sizing::stated);
+}
+
 /// The ways of one animal about the house, as it stands now.
 class WaysOut {
 public:
-    WaysOut(const Survey& survey, const Pest& animal, std::span<const TreatedGap> closings)
+    WaysOut(const Survey& survey, const Pest& animal, std::span<const TreatedGap> closings, Sure sure)
         : survey_(survey),
-          network_(make_network(survey, [&](const Gap& gap) { return lets_through(gap, animal.size, Sizing::with_plus_minus); })),
+          network_(make_network(survey, [&](const Gap& gap) { return may_pass(gap, animal, sure); })),
           closed_(survey.gaps.size(), false) {
         for (const TreatedGap& closing : closings) {
             Gap treated = survey[closing.gap];
             close_gap(treated, closing.opening);
-            closed_[closing.gap.value] = !lets_through(treated, animal.size, Sizing::with_plus_minus);
+            closed_[closing.gap.value] = !may_pass(treated, animal, Sure::yes);
         }
     }
 
@@ -142,39 +156,87 @@ private:
 /// Fills in what waits for the animal.
 void find_last(const Job& job, std::span<const TreatedGap> closings, Departure& departure) {
     const Occupant& occupant = job.occupied[departure.occupant];
-    const WaysOut ways(job.survey, occupant.animal, closings);
-    const std::vector<GapIndex> main = ways.main_way(occupant.space, occupant.way);
+    departure.way_passes = !occupant.way || may_pass(job.survey[*occupant.way], occupant.animal, Sure::maybe);
+    const std::optional<GapIndex> seen_at = departure.way_passes ? occupant.way : std::nullopt;
+    const WaysOut sure(job.survey, occupant.animal, closings, Sure::yes);
+    if (sure.out_when_closed(occupant.space)) return;
+    const WaysOut maybe(job.survey, occupant.animal, closings, Sure::maybe);
+    std::vector<GapIndex> main = sure.main_way(occupant.space, seen_at);
+    if (main.empty()) main = maybe.main_way(occupant.space, seen_at);
     departure.way_known = !main.empty();
     if (!departure.way_known) {
-        departure.last = ways.closings_around(occupant.space);
+        departure.last = maybe.closings_around(occupant.space);
         return;
     }
-    if (ways.out_when_closed(occupant.space)) return;
-    std::copy_if(main.begin(), main.end(), std::back_inserter(departure.last), [&](GapIndex gap) { return ways.is_closed(gap); });
+    std::copy_if(main.begin(), main.end(), std::back_inserter(departure.last), [&](GapIndex gap) { return sure.is_closed(gap); });
     if (departure.removal != nullptr && departure.removal->by == Removal::By::one_way && departure.waits())
         departure.device = departure.last.back();
 }
 
-}  // namespace
-
-Date Departure::close_from(Date date) const {
-    return days_after(season ? season->over : date, removal != nullptr ? static_cast<int>(removal->quiet_nights) : 0);
+/// The first day from which on all nights up to the closing are outside of closed seasons, and the season that came first.
+void find_days(const Job& job, Departure& departure, Date date) {
+    departure.begin = departure.close_from = date;
+    if (departure.removal == nullptr || !departure.waits()) return;
+    const Removal& removal = *departure.removal;
+    const auto nights = static_cast<int>(removal.quiet_nights);
+    const Date last_looked_at = days_after(date, 3 * 366);  // beyond that the table leaves no day at all
+    for (int day = 0; day <= nights && departure.begin < last_looked_at; ++day) {
+        const auto season = closed_season(removal, job.site.state, days_after(departure.begin, day));
+        if (!season) continue;
+        if (!departure.season) departure.season = season;
+        departure.begin = season->over;
+        day = -1;  // from there on anew
+    }
+    departure.close_from = days_after(departure.begin, nights);
 }
+
+/// What waits for several animals waits for the last of them.
+void wait_for_each_other(std::vector<Departure>& departures) {
+    const auto meet = [](const Departure& a, const Departure& b) {
+        return std::any_of(a.last.begin(), a.last.end(),
+                           [&](GapIndex gap) { return std::find(b.last.begin(), b.last.end(), gap) != b.last.end(); });
+    };
+    for (bool changed = true; changed;) {
+        changed = false;
+        for (Departure& one : departures) {
+            for (const Departure& other : departures) {
+                if (other.close_from <= one.close_from || !meet(one, other)) continue;
+                one.close_from = other.close_from;
+                changed = true;
+            }
+        }
+    }
+}
+
+}  // namespace
 
 std::vector<Departure> departures_of(const Job& job, std::span<const TreatedGap> closings, Date date) {
     std::vector<Departure> departures;
     for (std::size_t i = 0; i < job.occupied.size(); ++i) {
         const Occupant& occupant = job.occupied[i];
-        if (occupant.left) continue;
+        if (occupant.gone_on(date)) continue;
+        const bool listed = std::any_of(departures.begin(), departures.end(), [&](const Departure& other) {
+            const Occupant& before = job.occupied[other.occupant];
+            return before.space == occupant.space && before.animal.id == occupant.animal.id && before.way == occupant.way;
+        });
+        if (listed) continue;
         Departure departure;
         departure.occupant = i;
         departure.removal = removal_of(shipped_removals(), occupant.animal.id);
         if (departure.removal == nullptr || departure.removal->by != Removal::By::nothing) find_last(job, closings, departure);
-        if (departure.waits() && departure.removal != nullptr)
-            departure.season = closed_season(*departure.removal, job.site.state, date);
+        find_days(job, departure, date);
         departures.push_back(std::move(departure));
     }
+    wait_for_each_other(departures);
     return departures;
+}
+
+std::vector<GapIndex> open_way_out(const Job& job, const Occupant& occupant) {
+    if (job.survey[occupant.space].kind == SpaceKind::outdoors) return {};
+    const Survey survey = as_it_stands_to(job, occupant.animal);
+    std::optional<GapIndex> way = occupant.way;
+    if (way && !may_pass(survey[*way], occupant.animal, Sure::maybe)) way.reset();
+    return WaysOut(survey, occupant.animal, {}, Sure::maybe).main_way(occupant.space, way);
 }
 
 }  // namespace seamward

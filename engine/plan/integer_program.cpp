@@ -45,8 +45,8 @@ IntegerAnswer solve(const IntegerProgram& program, int most_nodes) {
     CbcMain0(model, settings);
     model.setLogLevel(0);
     const std::string nodes = std::to_string(most_nodes);
-    const char* words[] = {"seamward",      "-log", "0",         "-threads",    "0",      "-ratioGap", "0",
-                           "-allowableGap", "0",    "-maxNodes", nodes.c_str(), "-solve", "-quit"};
+    const char* words[] = {"seamward", "-log",          "0", "-slog",     "0",           "-threads", "0",    "-ratioGap",
+                           "0",        "-allowableGap", "0", "-maxNodes", nodes.c_str(), "-solve",   "-quit"};
     CbcMain1(
         static_cast<int>(std::size(words)), words, model, [](CbcModel*, int) { return 0; }, settings);
     const double* best = model.bestSolution();

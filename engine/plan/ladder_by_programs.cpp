@@ -20,7 +20,16 @@ CutLadder ladder_by_programs(std::span<const Roles> roles, std::size_t space_cou
     std::set<double, std::greater<>> widths;
     for (const PricedLink& link : links) widths.insert(link.width);
     CutLadder ladder;
-    for (const double width : widths) {
+    // Each width takes a program: of many, that many are looked at, evenly, the widest and the narrowest among them.
+    constexpr std::size_t most_programs = 48;
+    std::vector<double> looked_at(widths.begin(), widths.end());
+    if (looked_at.size() > most_programs) {
+        for (std::size_t i = 0; i < most_programs; ++i)
+            looked_at[i] = looked_at[i * (looked_at.size() - 1) / (most_programs - 1)];
+        looked_at.resize(most_programs);
+        ladder.left_out = widths.size() - most_programs;
+    }
+    for (const double width : looked_at) {
         ClosingProblem wide = all;
         std::erase_if(wide.doorways, [&](const Doorway& doorway) { return doorway.width < width; });
         const Closings closings = cheapest_closing(wide);

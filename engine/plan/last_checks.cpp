@@ -19,7 +19,9 @@ constexpr std::array<std::string_view, 6> of_flues{"combustion-air-opening", "fl
 
 std::string where_fuel_burns(const Job& job) {
     for (const Gap& gap : job.survey.gaps) {
-        const bool of_flue = std::find(of_flues.begin(), of_flues.end(), gap.feature) != of_flues.end();
+        const bool made_of_flue = std::any_of(gap.substrates.begin(), gap.substrates.end(),
+                                              [](const std::string& word) { return word == "flue" || word == "chimney"; });
+        const bool of_flue = made_of_flue || std::find(of_flues.begin(), of_flues.end(), gap.feature) != of_flues.end();
         if (of_flue || gap.duty == Duty::combustion_air) return gap.label();
     }
     return job.inputs.empty() ? "" : job.survey[job.inputs.front().space].label();

@@ -25,6 +25,8 @@ public:
         : job_(job), survey_(job.survey), settings_(settings), context_(context), roles_(survey_, {}) {}
 
     Plan run() {
+        plan_.wrong_closings = wrong_closings(job_);
+        for (const WrongClosing& wrong : plan_.wrong_closings) plan_.notes.push_back(wrong_closing_text(survey_, wrong));
         context_.stage("looking for treatments");
         const double ground = ground_height(survey_);
         for (const Gap& gap : survey_.gaps) options_.push_back(options_for(gap, survey_, settings_.prices, ground));
@@ -53,7 +55,8 @@ private:
     void solve() {
         while (true) {
             context_.check();
-            problem_.emplace(make_closing_problem(survey_, settings_.against, options_, settings_.sizing));
+            problem_.emplace(make_closing_problem(survey_, settings_.against, options_, settings_.sizing,
+                                                  settings_.budget ? Choices::narrowing_too : Choices::stopping));
             closings_ = cheapest_closing(*problem_);
             if (!closings_.possible || !refuse_starving()) return;
         }
@@ -130,8 +133,12 @@ private:
         }
         const DutyRuling ruling = ruling_on(survey_[gap], survey_);
         const std::string why = ruling.restricted() ? ruling.why : "no treatment of the table fits it";
-        if (options_[gap.value].options.empty()) return why;
-        return "nothing that fits it stops these animals" + (ruling.restricted() ? "; " + ruling.why : "");
+        const std::vector<Option>& options = options_[gap.value].options;
+        if (options.empty()) return why;
+        const bool all_gnawed =
+            std::all_of(options.begin(), options.end(), [](const Option& option) { return option.gnawed || option.opening > 0; });
+        return std::string(all_gnawed ? "nothing that fits it resists gnawing" : "nothing that fits it stops these animals") +
+               (ruling.restricted() ? "; " + ruling.why : "");
     }
 
     void add_open_way() {
@@ -228,8 +235,8 @@ private:
             in_order.push_back(of_gap[gap.value]);
             const Option& option = option_of(in_order.back());
             const Treatment* treatment = shipped_treatments().find(option.treatment);
-            const bool owner =
-                treatment != nullptr && treatment->owner && !waits[gap.value] && from_the_ground(survey_[gap], stop.zone, ground);
+            const bool owner = treatment != nullptr && treatment->owner && !waits[gap.value] && !stop.trade &&
+                               from_the_ground(survey_[gap], stop.zone, ground);
             plan_.steps.push_back({gap, option, std::move(stop), 0, waits[gap.value], owner});
             plan_.cost = plan_.cost + option.cost;
             plan_.minutes += option.minutes;
@@ -250,24 +257,30 @@ private:
             for (const GapIndex gap : departure.last) {
                 const auto step =
                     std::find_if(plan_.steps.begin(), plan_.steps.end(), [&](const PlanStep& one) { return one.gap == gap; });
-                plan_.refused.push_back(
-                    {gap,
-                     {step->option.treatment,
-                      occupant.animal.name + " in " + survey_[occupant.space].label() + ": " + departure.season->season->why +
-                          "; not before " + date_text(departure.close_from(settings_.date)),
-                      cited(shipped_removals().sources, departure.season->season->source)}});
+                plan_.refused.push_back({gap,
+                                         {step->option.treatment,
+                                          occupant.animal.name + " in " + survey_[occupant.space].label() + ": " +
+                                              departure.season->season->why + "; not before " + date_text(departure.close_from),
+                                          cited(shipped_removals().sources, departure.season->season->source)}});
             }
         }
     }
 
-    /// Spaces that animals live in and that start no ways in the survey.
+    /// Spaces that animals live in and that start no ways in the survey, and ways that are too small for them.
     void add_notes() {
+        for (const Departure& departure : plan_.departures) {
+            const Occupant& occupant = job_.occupied[departure.occupant];
+            if (!departure.way_passes)
+                plan_.notes.push_back(survey_[*occupant.way].label() + " is too small for " + occupant.animal.name +
+                                      " as it was measured, and it was seen to use it: measure again, or look for another way");
+        }
         for (std::uint32_t i = 0; i < survey_.spaces.size(); ++i) {
             const Space& space = survey_.spaces[i];
             if (space.source || space.is_living()) continue;
             std::string animals;
             for (const Occupant& occupant : job_.occupied) {
-                if (occupant.space.value == i && !occupant.left) animals += (animals.empty() ? "" : ", ") + occupant.animal.name;
+                if (occupant.space.value == i && !occupant.gone_on(settings_.date))
+                    animals += (animals.empty() ? "" : ", ") + occupant.animal.name;
             }
             if (animals.empty()) continue;
             plan_.notes.push_back(space.label() + " is lived in (" + animals +

@@ -11,6 +11,7 @@
 #include "job_file/job.h"
 #include "materials/options.h"
 #include "materials/quantities.h"
+#include "materials/wrong_closings.h"
 #include "paths/entry_path.h"
 #include "plan/chances.h"
 #include "plan/cheapest_closing.h"
@@ -115,10 +116,11 @@ struct Plan {
     std::optional<OpenWay> open_way;            ///< where there is no plan: a way in that cannot be closed
     std::vector<std::string> open_way_reasons;  ///< why not, gap by gap
     std::optional<BudgetResult> budget;
-    std::optional<PlanChances> chances;    ///< nothing: not asked for, or they cannot be told, see open_chances()
-    std::vector<std::string> vent_doubts;  ///< vents that lose air to a mesh, where nobody can tell whether enough is left
-    std::vector<std::string> notes;        ///< what else should be looked at
-    std::vector<std::string> last_checks;  ///< what has to be checked when the work is done, and by whom
+    std::optional<PlanChances> chances;        ///< nothing: not asked for, or they cannot be told, see open_chances()
+    std::vector<std::string> vent_doubts;      ///< vents that lose air to a mesh, where nobody can tell whether enough is left
+    std::vector<WrongClosing> wrong_closings;  ///< to open again: what was closed there must not be; `notes` has them too, first
+    std::vector<std::string> notes;            ///< what else should be looked at
+    std::vector<std::string> last_checks;      ///< what has to be checked when the work is done, and by whom
 };
 
 /// Plans against all of `settings.against`. Treatments that would starve a vent are refused on the way. Deterministic.

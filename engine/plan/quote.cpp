@@ -29,18 +29,6 @@ Money cost_of(const std::vector<Purchase>& purchases) {
     return cost;
 }
 
-/// What the cost of the closings has in it for material: amounts at the price of single units, no whole packs.
-Money material_in(const Plan& plan, const PriceBook& prices) {
-    double cents = 0;
-    for (const PlanStep& step : plan.steps) {
-        for (const Need& need : step.option.needs) {
-            const Material* material = prices.find(need.material);
-            if (material != nullptr) cents += static_cast<double>(material->price.cents) * need.amount / material->holds;
-        }
-    }
-    return rounded(cents);
-}
-
 bool holds(std::span<const GapIndex> gaps, GapIndex gap) { return std::find(gaps.begin(), gaps.end(), gap) != gaps.end(); }
 
 /// Of the steps at these gaps.
@@ -52,11 +40,26 @@ Money cost_at(const Plan& plan, std::span<const GapIndex> gaps) {
     return cost;
 }
 
-/// The visits that a plan takes, and what each has to do.
+/// Whole packs for the steps that are charged, less what their cost has in it for material: amounts at the price of single units.
+Money packs_beyond(const Plan& plan, const PriceBook& prices, std::span<const GapIndex> free) {
+    double cents = 0;
+    std::vector<Need> needs;
+    for (const PlanStep& step : plan.steps) {
+        if (holds(free, step.gap)) continue;
+        for (const Need& need : step.option.needs) {
+            needs.push_back(need);
+            const Material* material = prices.find(need.material);
+            if (material != nullptr) cents += static_cast<double>(material->price.cents) * need.amount / material->holds;
+        }
+    }
+    return difference(cost_of(to_buy(needs, prices)), rounded(cents));
+}
+
+/// The visits that a plan takes, and what each has to do. Work at `free` gaps takes a visit, and is not charged.
 class Visits {
 public:
-    Visits(const Plan& plan, const PriceBook& prices) : prices_(prices) {
-        for (const PlanStep& step : plan.steps) (step.waits ? closing_ : first_).add(step.option.cost);
+    Visits(const Plan& plan, const PriceBook& prices, std::span<const GapIndex> free) : prices_(prices) {
+        for (const PlanStep& step : plan.steps) (step.waits ? closing_ : first_).add(step.option.cost, holds(free, step.gap));
         for (const Departure& departure : plan.departures) {
             if (is_set_up(departure)) (departure.season ? after_season_ : first_).set_up.push_back(&departure);
         }
@@ -67,28 +70,34 @@ public:
         const std::array all{&first_, &after_season_, &closing_};
         return static_cast<std::uint32_t>(std::count_if(all.begin(), all.end(), [](const Visit* v) { return v->needed(); }));
     }
+    /// Of these those with work that is charged.
+    [[nodiscard]] std::uint32_t charged() const {
+        const std::array all{&first_, &after_season_, &closing_};
+        return static_cast<std::uint32_t>(std::count_if(all.begin(), all.end(), [](const Visit* v) { return v->charged(); }));
+    }
     [[nodiscard]] Money departures() const { return first_.charge + after_season_.charge; }
     [[nodiscard]] double minutes() const { return minutes_of(first_.set_up) + minutes_of(after_season_.set_up); }
-    /// What is done on the visit that comes first, packs not counted.
+    /// What is charged for the first visit that has such work, packs not counted.
     [[nodiscard]] Money first_work() const {
         for (const Visit* visit : {&first_, &after_season_}) {
-            if (visit->needed()) return visit->closings + visit->charge;
+            if (visit->charged()) return visit->closings + visit->charge;
         }
         return closing_.closings;
     }
 
 private:
     struct Visit {
-        std::size_t steps = 0;
-        Money closings;
+        std::size_t steps = 0, free_steps = 0;
+        Money closings;  ///< that are charged
         std::vector<const Departure*> set_up;
         Money charge;
 
-        void add(Money cost) {
-            ++steps;
-            closings = closings + cost;
+        void add(Money cost, bool free) {
+            ++(free ? free_steps : steps);
+            if (!free) closings = closings + cost;
         }
-        [[nodiscard]] bool needed() const { return steps > 0 || !set_up.empty(); }
+        [[nodiscard]] bool charged() const { return steps > 0 || !set_up.empty(); }
+        [[nodiscard]] bool needed() const { return charged() || free_steps > 0; }
     };
 
     static bool is_set_up(const Departure& departure) {
@@ -157,17 +166,17 @@ QuoteSum sum_of(const Plan& plan, const PriceBook& prices, std::span<const GapIn
     };
     add(Charge::closings, plan.cost);
     if (plan.steps.empty()) return sum;
-    const Visits visits(plan, prices);
+    const Visits visits(plan, prices, free);
     sum.visits = visits.count();
     sum.minutes = plan.minutes + visits.minutes();
     const Money credit = cost_at(plan, free);
     add(Charge::warranty, difference({}, credit));
     if (std::all_of(plan.steps.begin(), plan.steps.end(), [&](const PlanStep& step) { return holds(free, step.gap); }))
         return sum;
-    const Money packs = difference(cost_of(plan.materials), material_in(plan, prices));
+    const Money packs = packs_beyond(plan, prices, free);
     add(Charge::packs, packs);
     add(Charge::departures, visits.departures());
-    add(Charge::visits, prices.call_out * (std::int64_t{sum.visits} - 1));
+    add(Charge::visits, prices.call_out * (std::int64_t{visits.charged()} - 1));
     add(Charge::least, std::max(Money{}, difference(prices.call_out, visits.first_work() + packs)));
     add(Charge::overhead, share_of(sum.total, prices.overhead));
     add(Charge::tax, share_of(sum.total, prices.tax));
@@ -321,10 +330,11 @@ private:
 
     void describe(QuoteOption& option) const {
         option.name = option.everything ? "Everything that can be closed" : names_of(quote_.animals, option.against);
-        option.guessed =
-            static_cast<std::size_t>(std::count_if(option.plan.steps.begin(), option.plan.steps.end(), [&](const PlanStep& step) {
-                return job_.survey[step.gap].evidence.how == Evidence::How::assumed;
-            }));
+        for (const PlanStep& step : option.plan.steps) {
+            const Evidence::How how = job_.survey[step.gap].evidence.how;
+            option.guessed += how == Evidence::How::assumed ? 1 : 0;
+            option.unmeasured += how == Evidence::How::assumed || how == Evidence::How::unstated ? 1 : 0;
+        }
         for (std::size_t i = 0; i < quote_.animals.size(); ++i) {
             std::optional<OpenWay> way = widest_left(job_, option.plan, quote_.animals[i]);
             if (!way) continue;

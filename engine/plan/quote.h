@@ -15,10 +15,10 @@ namespace seamward {
 enum class Charge : std::uint8_t {
     closings,    ///< the plan's own cost: labor, and the material that is used
     warranty,    ///< closings that did not hold and are done again free of charge: a credit
-    packs,       ///< whole packs less the material that the closings use; below 0 where cases are cheaper than single packs
+    packs,       ///< whole packs less the material that charged closings use; below 0 where cases are cheaper than single packs
     departures,  ///< devices and traps for animals that live in the house, and the time for them
-    visits,      ///< each visit after the first
-    least,       ///< what the first visit's work falls short of the least charge of a visit
+    visits,      ///< each visit with work that is charged, after the first such
+    least,       ///< what is charged for the first such visit falls short of the least charge of a visit by so much
     overhead,    ///< share of all above
     tax          ///< share of all above
 };
@@ -42,8 +42,8 @@ struct QuoteSum {
     [[nodiscard]] Money of(Charge charge) const;
 };
 
-/// Half a cent goes up. A plan without steps costs nothing, nor does one whose steps are all at gaps of `free`. Every material
-/// must be in the book.
+/// Half a cent goes up. Work at the gaps of `free` is not charged, nor is its material, nor a visit for it alone. A plan without
+/// steps costs nothing, nor does one whose steps are all at gaps of `free`. Every material must be in the book.
 [[nodiscard]] QuoteSum sum_of(const Plan& plan, const PriceBook& prices, std::span<const GapIndex> free = {});
 
 /// The gaps whose closing did not hold, so that the customer called back within so many months of it, and that are open yet.
@@ -71,7 +71,8 @@ struct QuoteOption {
     /// For each animal of the quote that still gets in its widest way, with the position in Quote::animals. Where there is no
     /// plan, the one way that cannot be closed.
     std::vector<OpenWay> stays_open;
-    std::size_t guessed = 0;  ///< of its gaps those whose size nobody measured
+    std::size_t guessed = 0;     ///< of its gaps those whose size is a guess
+    std::size_t unmeasured = 0;  ///< those and the ones of which the survey does not say how their size is known
 };
 
 /// What a customer is offered.

@@ -28,6 +28,9 @@ constexpr std::array<std::string_view, 6> never_priced{
     "Painting, and matching of stucco, tile, paint and other finishes",
     "What nobody could see at the survey: behind finishes, insulation, fixed furniture and stored goods"};
 
+/// Sources of cautions of treatments that are for whoever lives there; all others are for whoever works there.
+constexpr std::array<std::string_view, 1> cautions_for_customers{"foam-reentry"};
+
 /// `option 2`, `options 1, 2 and 4`
 std::string options_text(const Numbers& numbers) {
     std::string text = numbers.size() == 1 ? "option " : "options ";
@@ -40,12 +43,6 @@ std::string options_text(const Numbers& numbers) {
     return text;
 }
 
-/// With a capital letter.
-std::string sentence(std::string text) {
-    if (!text.empty() && text.front() >= 'a' && text.front() <= 'z') text.front() = static_cast<char>(text.front() - 'a' + 'A');
-    return text;
-}
-
 class Terms {
 public:
     Terms(const Job& job, const QuoteSettings& settings, const Quote& quote)
@@ -55,11 +52,14 @@ public:
         if (!quote_.options.empty()) stays_open();
         guesses();
         departures();
+        for (const WrongClosing& wrong : wrong_closings(job_))
+            terms_.exclusions.push_back("Opening again what must not be there: " + wrong_closing_text(survey_, wrong));
         if (quote_.feasible()) terms_.exclusions.insert(terms_.exclusions.end(), never_priced.begin(), never_priced.end());
         approvals();
         if (quote_.feasible()) warranty();
         for_each_step([&](std::size_t, const PlanStep& step) {
-            for (const std::string& caution : step.option.cautions) add_once(terms_.cautions, sentence(caution));
+            const Treatment* treatment = shipped_treatments().find(step.option.treatment);
+            if (treatment != nullptr) customer_cautions(*treatment);
         });
         for (const QuoteOption& option : quote_.options) {
             for (const std::string& check : option.plan.last_checks) add_once(terms_.checks, check);
@@ -72,6 +72,14 @@ public:
 private:
     static void add_once(std::vector<std::string>& list, const std::string& text) {
         if (std::find(list.begin(), list.end(), text) == list.end()) list.push_back(text);
+    }
+
+    void customer_cautions(const Treatment& treatment) {
+        const auto& theirs = cautions_for_customers;
+        for (const Caution& caution : treatment.cautions) {
+            if (std::find(theirs.begin(), theirs.end(), caution.source) != theirs.end())
+                add_once(terms_.cautions, caution.text + " (" + cited(shipped_treatments().sources, caution.source) + ')');
+        }
     }
 
     /// Of every option, with the option's number.
@@ -115,18 +123,18 @@ private:
         std::vector<std::string> counts;
         for (std::size_t i = 0; i < quote_.options.size(); ++i) {
             const QuoteOption& option = quote_.options[i];
-            if (option.guessed > 0)
-                counts.push_back("option " + std::to_string(i + 1) + ": " + std::to_string(option.guessed) + " of " +
+            if (option.unmeasured > 0)
+                counts.push_back("option " + std::to_string(i + 1) + ": " + std::to_string(option.unmeasured) + " of " +
                                  counted(option.plan.steps.size(), "gap", "gaps"));
         }
         if (counts.empty()) return;
-        terms_.exclusions.push_back("Other sizes than were guessed: nobody measured some gaps, and they are priced on a guess (" +
+        terms_.exclusions.push_back("Other sizes than were written down: some gaps were not said to be measured (" +
                                     joined(counts, ", ") + "); where one turns out different, its price does too");
     }
 
     /// Animals that live in the house: what others have to do, and when closings must wait.
     void departures() {
-        std::map<std::string, Numbers> licensed, waits, stays;
+        std::map<std::string, Numbers> licensed, waits;
         for (std::size_t i = 0; i < quote_.options.size(); ++i) {
             for (const Departure& departure : quote_.options[i].plan.departures) {
                 const Pest& animal = job_.occupied[departure.occupant].animal;
@@ -139,11 +147,7 @@ private:
                 const Removal& removal = *departure.removal;
                 if (removal.by == Removal::By::licensed) licensed[who + ": " + removal.how].insert(i + 1);
                 if (removal.by == Removal::By::nothing) add_once(terms_.notes, who + ": " + removal.how);
-                if (!departure.waits()) {
-                    if (removal.by != Removal::By::nothing)
-                        stays[who + ": these closings leave it a way out; they do not drive it away"].insert(i + 1);
-                    continue;
-                }
+                if (!departure.waits()) continue;
                 if (removal.by == Removal::By::trapping)
                     add_once(terms_.exclusions, "Looking at the traps every day: you do that, or order it besides");
                 for (const Caution& caution : removal.cautions)
@@ -152,7 +156,6 @@ private:
             }
         }
         for (const auto& [text, numbers] : licensed) terms_.exclusions.push_back(text + " (" + options_text(numbers) + ')');
-        for (const auto& [text, numbers] : stays) terms_.notes.push_back(text + " (" + options_text(numbers) + ')');
         for (const auto& [text, numbers] : waits) terms_.notes.push_back(text + " (" + options_text(numbers) + ')');
     }
 
@@ -161,8 +164,8 @@ private:
         std::string text =
             who + ": " + removal.how + ". " + counted(departure.last.size(), "gap waits", "gaps wait") + " until it is gone";
         if (removal.quiet_nights > 0) text += ", " + counted(removal.quiet_nights, "night", "nights") + " without a sign of it";
-        if (departure.season) text += "; not before " + date_text(departure.season->over) + ": " + departure.season->season->why;
-        return text + "; the last closings follow on " + date_text(departure.close_from(quote_.date)) + " at the earliest";
+        if (departure.season) text += "; not before " + date_text(departure.begin) + ": " + departure.season->season->why;
+        return text + "; the last closings follow on " + date_text(departure.close_from) + " at the earliest";
     }
 
     static bool outside(const PlanStep& step) {
@@ -232,6 +235,11 @@ private:
                                    " and called back on " + date_text(closed.callback->date) +
                                    ": where an option closes it again, that is free of charge");
         }
+        bool warranted = false;
+        for_each_step([&](std::size_t, const PlanStep& step) {
+            warranted = warranted || std::find(quote_.free.begin(), quote_.free.end(), step.gap) != quote_.free.end();
+        });
+        if (warranted) terms_.notes.emplace_back("The visit for the work under warranty is free.");
         const QuoteOption* everything = nullptr;
         for (const QuoteOption& option : quote_.options) {
             if (option.everything) everything = &option;
@@ -295,6 +303,18 @@ private:
 };
 
 }  // namespace
+
+std::vector<std::string> who_stays_inside(const Job& job, const Plan& plan) {
+    std::vector<std::string> texts;
+    for (const Departure& departure : plan.departures) {
+        const bool as_it_comes = departure.removal != nullptr && departure.removal->by == Removal::By::nothing;
+        if (departure.waits() || as_it_comes) continue;
+        const Occupant& occupant = job.occupied[departure.occupant];
+        texts.push_back(occupant.animal.name + " stays in " + job.survey[occupant.space].label() +
+                        ": getting it out and closing its way is not in this option");
+    }
+    return texts;
+}
 
 QuoteTerms terms_of(const Job& job, const QuoteSettings& settings, const Quote& quote) {
     return Terms(job, settings, quote).run();

@@ -22,10 +22,13 @@ struct QuoteTerms {
     std::vector<std::string> exclusions;  ///< what the price does not cover
     std::vector<std::string> approvals;   ///< what has to be settled, and with whom, before the work begins
     Warranty warranty;
-    std::vector<std::string> cautions;  ///< what can hurt somebody; each names its source
+    std::vector<std::string> cautions;  ///< what can hurt the customer, not who works there; each names its source
     std::vector<std::string> checks;    ///< by a licensed person when the work is done; not in the price
     std::vector<std::string> notes;
 };
+
+/// For each animal that lives in the house and that an option's closings leave a way out: that it stays.
+[[nodiscard]] std::vector<std::string> who_stays_inside(const Job& job, const Plan& plan);
 
 /// The terms for all options together. A sentence that holds for some of them names these by their position, counted from 1.
 [[nodiscard]] QuoteTerms terms_of(const Job& job, const QuoteSettings& settings, const Quote& quote);

@@ -10,6 +10,7 @@
 #include <stdexcept>
 
 #include "plan/chances.h"
+#include "plan/open_ways.h"
 #include "plan/opened_again.h"
 
 namespace seamward {
@@ -141,8 +142,12 @@ private:
 class CutEntries {
 public:
     CutEntries(const Job& job, const Pest& pest, std::span<const PlanStep> steps, Sizing sizing)
-        : survey_(as_it_stands_to(job, pest)), passes_(survey_.gaps.size()) {
+        : survey_(as_it_stands_to(job, pest)), passes_(survey_.gaps.size()), worked_at_(survey_.gaps.size(), false) {
+        for (const ClosedGap& closed : job.closed) {
+            if (closed.holds()) worked_at_[closed.gap.value] = true;
+        }
         for (const PlanStep& step : steps) {
+            worked_at_[step.gap.value] = true;
             if (!pest.gnaws || !step.option.gnawed) close_gap(survey_.gaps[step.gap.value], step.option.opening);
         }
         for (std::uint32_t i = 0; i < survey_.gaps.size(); ++i) {
@@ -156,6 +161,9 @@ public:
         if (!passes_[gap.value]) return true;
         return !survey_[to].is_living() && !leads_in(from)[to.value];
     }
+
+    /// Whether a closing stops the animal at the gap itself.
+    [[nodiscard]] bool is_closed(GapIndex gap) const { return worked_at_[gap.value] && !passes_[gap.value]; }
 
 private:
     /// Inner spaces from which something that came from there gets into a room.
@@ -173,7 +181,7 @@ private:
     }
 
     Survey survey_;
-    std::vector<bool> passes_;
+    std::vector<bool> passes_, worked_at_;
     std::vector<Passage> passages_;
     std::map<std::optional<std::uint32_t>, std::vector<bool>> leads_in_;
 };
@@ -183,6 +191,7 @@ class Explainer {
 public:
     Explainer(const Job& job, const Pest& pest, std::span<const PlanStep> steps, Sizing sizing)
         : job_(job),
+          sizing_(sizing),
           cut_(job, pest, steps, sizing),
           shares_(job.survey.gaps.size(), 0),
           open_end_(job.survey.gaps.size(), false) {
@@ -198,7 +207,7 @@ public:
         else if (explain(sighting))
             answer_.explained += sighting.count;
         else
-            add_to(answer_.unexplained, sighting);
+            add_unexplained(sighting);
     }
 
     SightingsOfPest finished() {
@@ -207,7 +216,7 @@ public:
         for (std::uint32_t i = 0; i < shares_.size(); ++i) {
             if (shares_[i] <= 0) continue;
             const double share = shares_[i] / static_cast<double>(answer_.explained);
-            answer_.entries.push_back({{i}, share, !open_end_[i]});
+            answer_.entries.push_back({{i}, share, !open_end_[i], cut_.is_closed({i})});
             if (!open_end_[i]) answer_.cut_share += share;
         }
         std::stable_sort(answer_.entries.begin(), answer_.entries.end(),
@@ -224,6 +233,32 @@ private:
             list.push_back({sighting.room, sighting.count});
     }
 
+    void add_unexplained(const Sighting& sighting) {
+        add_to(answer_.unexplained, sighting);
+        const Survey& then = house_at(sighting).survey;
+        std::optional<OpenWay> way = widest_way_in(then);
+        if (!way || (answer_.other_room && answer_.other_room->way.pinch >= way->pinch)) return;
+        const Survey now = as_it_stands_to(job_, answer_.pest);
+        const bool still = std::all_of(way->path.gaps.begin(), way->path.gaps.end(), [&](GapIndex gap) {
+            return lets_through(now[gap], answer_.pest.size, sizing_) &&
+                   counted_width(now[gap], sizing_) >= counted_width(then[gap], sizing_);
+        });
+        answer_.other_room = OtherRoom{std::move(*way), still};
+    }
+
+    /// With the first of its narrowest gaps.
+    [[nodiscard]] std::optional<OpenWay> widest_way_in(const Survey& survey) const {
+        const std::vector<GapOptions> untreated(survey.gaps.size());
+        const std::optional<LeftWay> left =
+            widest_way(make_closing_problem(survey, std::span(&answer_.pest, 1), untreated, sizing_), {});
+        if (!left) return std::nullopt;
+        OpenWay way{left->path, left->pinch, {}, 0};
+        way.pinch_gap = *std::min_element(way.path.gaps.begin(), way.path.gaps.end(), [&](GapIndex a, GapIndex b) {
+            return counted_width(survey[a], sizing_) < counted_width(survey[b], sizing_);
+        });
+        return way;
+    }
+
     /// A house and the walks through it; neither moves.
     struct House {
         House(Survey as_it_was, const PassageSize& pest) : survey(std::move(as_it_was)), walk(survey, pest) {}
@@ -232,7 +267,7 @@ private:
     };
 
     /// The house on the day of the sighting; where that is not known, as it stands.
-    const RandomWalk& walk_at(const Sighting& sighting) {
+    const House& house_at(const Sighting& sighting) {
         std::vector<std::uint32_t> open;
         for (std::uint32_t i = 0; i < job_.closed.size(); ++i) {
             const ClosedGap& closed = job_.closed[i];
@@ -240,14 +275,14 @@ private:
             if (sighting.date && since && *since >= *sighting.date) open.push_back(i);
         }
         const auto found = houses_.find(open);
-        if (found != houses_.end()) return found->second.walk;
+        if (found != houses_.end()) return found->second;
         Survey survey = as_it_stands_to(job_, answer_.pest);
         for (const std::uint32_t i : open) open_again(job_.closed[i], survey);
-        return houses_.try_emplace(std::move(open), std::move(survey), answer_.pest.size).first->second.walk;
+        return houses_.try_emplace(std::move(open), std::move(survey), answer_.pest.size).first->second;
     }
 
     bool explain(const Sighting& sighting) {
-        const RandomWalk& walk = walk_at(sighting);
+        const RandomWalk& walk = house_at(sighting).walk;
         const std::vector<double> chances = walk.chances_to_reach(sighting.room);
         std::vector<std::pair<GapIndex, double>> likely;
         double sum = 0;
@@ -271,6 +306,7 @@ private:
     }
 
     const Job& job_;
+    Sizing sizing_;
     CutEntries cut_;
     SightingsOfPest answer_;
     std::vector<double> shares_;                          ///< of each gap, in animals

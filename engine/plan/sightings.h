@@ -2,6 +2,7 @@
 #pragma once
 
 #include <cstdint>
+#include <optional>
 #include <span>
 #include <vector>
 
@@ -14,8 +15,15 @@ namespace seamward {
 /// An entry (a gap that leads out of an outdoors or source space) and how much of what was seen it explains.
 struct EntryShare {
     GapIndex gap;
-    double share = 0;  ///< probability that an animal seen came in here
-    bool cut = false;  ///< once the steps are done, nothing gets from here into the rooms
+    double share = 0;     ///< probability that an animal seen came in here
+    bool cut = false;     ///< once the steps are done, nothing gets from here into the rooms
+    bool closed = false;  ///< it is closed then, or was since; otherwise the animal still gets in here
+};
+
+/// Another room that was open to an animal when it was seen where no way leads, by its widest way in.
+struct OtherRoom {
+    OpenWay way;        ///< OpenWay::pest is 0
+    bool still = true;  ///< this way is open in the house as it stands, too
 };
 
 /// Animals seen in one space.
@@ -27,13 +35,14 @@ struct SeenIn {
 /// Where the animals of one kind came in, as far as the model of docs/plans.md tells.
 struct SightingsOfPest {
     Pest pest;
-    std::uint64_t seen = 0;           ///< animals: explained, unexplained and those seen where ways begin
-    std::uint64_t explained = 0;      ///< animals to whose rooms some open way leads
-    std::vector<EntryShare> entries;  ///< best first; the shares add up to 1, unless nothing is explained
-    double cut_share = 0;             ///< sum of the shares of entries that are cut
-    std::vector<SeenIn> rooms;        ///< all that was seen, in the order of the job
-    std::vector<SeenIn> unexplained;  ///< no way leads there along gaps that the animal passes
-    std::vector<SeenIn> at_starts;    ///< seen outdoors or in a source space that is no room: that takes no way in
+    std::uint64_t seen = 0;               ///< animals: explained, unexplained and those seen where ways begin
+    std::uint64_t explained = 0;          ///< animals to whose rooms some open way leads
+    std::vector<EntryShare> entries;      ///< best first; the shares add up to 1, unless nothing is explained
+    double cut_share = 0;                 ///< sum of the shares of entries that are cut
+    std::vector<SeenIn> rooms;            ///< all that was seen, in the order of the job
+    std::vector<SeenIn> unexplained;      ///< no way leads there along gaps that the animal passes
+    std::optional<OtherRoom> other_room;  ///< by which what is unexplained may have come: the widest way into any room
+    std::vector<SeenIn> at_starts;        ///< seen outdoors or in a source space that is no room: that takes no way in
 };
 
 /// For each kind of animal that was seen, in the order of the job, the probabilities of its entries: every animal came alone, got

@@ -27,7 +27,14 @@ double along_the_ground(const Point& a, const Point& b) { return std::hypot(a.x 
 
 class WalkMaker {
 public:
-    explicit WalkMaker(const Job& job) : job_(job), ground_(ground_height(job.survey)) {}
+    explicit WalkMaker(const Job& job) : job_(job), ground_(ground_height(job.survey)), burns_(job.survey.spaces.size(), false) {
+        for (const SpaceInput& input : job.inputs) burns_[input.space.value] = true;
+        for (const Gap& gap : job.survey.gaps) {
+            if (gap.duty != Duty::combustion_air) continue;
+            for (const SpaceIndex end : gap.between)
+                burns_[end.value] = burns_[end.value] || job.survey[end].kind != SpaceKind::outdoors;
+        }
+    }
 
     Walk walk(std::span<const GapIndex> gaps) {
         for (const GapIndex gap : gaps) add(gap);
@@ -46,7 +53,36 @@ private:
             case WorkZone::hidden: stop.cautions.push_back(told(row_of(When::attic))); break;
             default: break;
         }
+        say_what_it_may_be(gap, stop);
+        stop.trade = stop.trade || is_trade(gap);
         walk_.stops.push_back(std::move(stop));
+    }
+
+    /// Of a gap that nobody gave a type, what its name tells.
+    void say_what_it_may_be(const Gap& gap, WalkStop& stop) const {
+        if (!gap.feature.empty()) return;
+        for (const SiteCaution& row : shipped_site_cautions().rows) {
+            const bool told_by_name = std::any_of(row.words.begin(), row.words.end(),
+                                                  [&](const std::string& word) { return names(gap.id + ' ' + gap.name, word); });
+            if (!told_by_name) continue;
+            stop.cautions.push_back(told(row));
+            stop.trade = true;
+        }
+    }
+
+    /// Whether some word of the text begins with `word`.
+    static bool names(std::string text, const std::string& word) {
+        for (char& c : text) c = c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+        for (std::size_t at = text.find(word); at != std::string::npos; at = text.find(word, at + 1)) {
+            if (at == 0 || text[at - 1] < 'a' || text[at - 1] > 'z') return true;
+        }
+        return false;
+    }
+
+    [[nodiscard]] bool is_trade(const Gap& gap) const {
+        const Feature* feature = gap.feature.empty() ? nullptr : shipped_features().find(gap.feature);
+        if (feature != nullptr && feature->hire) return true;
+        return std::any_of(gap.between.begin(), gap.between.end(), [&](SpaceIndex space) { return burns_[space.value]; });
     }
 
     void set_ladder(const Gap& gap, WalkStop& stop) {
@@ -96,6 +132,7 @@ private:
 
     const Job& job_;
     double ground_;
+    std::vector<bool> burns_;         ///< by space: an appliance burns fuel or takes air there
     std::optional<Point> ladder_at_;  ///< where its last setting began, while gaps near it may follow
     Walk walk_;
 };
@@ -105,11 +142,13 @@ private:
 Walk walk_to(const Job& job, std::span<const GapIndex> gaps) { return WalkMaker(job).walk(gaps); }
 
 bool from_the_ground(const Gap& gap, WorkZone zone, double ground) {
-    if (zone == WorkZone::outside_low) return true;
-    if (zone != WorkZone::attached && zone != WorkZone::rooms) return false;
+    if (zone != WorkZone::outside_low && zone != WorkZone::attached && zone != WorkZone::rooms) return false;
     const std::optional<Host> host = host_of(gap);
-    if (host == Host::ceiling || host == Host::roof || host == Host::duct) return false;
-    return host || !gap.at || gap.at->z <= ground + row_of(When::ladder).limit;
+    if (host == Host::ceiling || host == Host::roof || host == Host::eave || host == Host::gable || host == Host::duct)
+        return false;
+    // In rooms of an upper story heights say little, and what it is placed on has to do; a place that nobody knows is no owner's.
+    if (host && (zone == WorkZone::rooms || !gap.at)) return true;
+    return gap.at && gap.at->z <= ground + row_of(When::ladder).limit;
 }
 
 }  // namespace seamward

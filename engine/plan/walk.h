@@ -17,6 +17,8 @@ struct WalkStop {
     std::vector<std::string> cautions;                ///< of the place
     std::uint32_t ladder_first = 0, ladder_last = 0;  ///< settings of the ladder, counted from 1; 0: none
     bool two_people = false;
+    bool trade =
+        false;  ///< at gas, service equipment, a flue or the air of an appliance, as far as anybody can tell: no owner's work
 };
 
 /// The walk to some gaps, in working order.
@@ -31,6 +33,7 @@ struct Walk {
 [[nodiscard]] Walk walk_to(const Job& job, std::span<const GapIndex> gaps);
 
 /// Whether an owner can work there from the ground: outside low, in the garage or in rooms, and not at a ceiling or above reach.
+/// Where neither place nor type is known: no.
 [[nodiscard]] bool from_the_ground(const Gap& gap, WorkZone zone, double ground);
 
 }  // namespace seamward

@@ -2,6 +2,7 @@
 #include "plan/work_order.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <limits>
 #include <numbers>
@@ -20,6 +21,16 @@ bool leads_to(const Gap& gap, const Survey& survey, SpaceKind kind) {
 /// By its name, as people and described houses give it.
 bool is_crawl_space(const Space& space) {
     return space.kind == SpaceKind::cavity && (space.id + ' ' + space.name).find("crawl") != std::string::npos;
+}
+
+/// Whether its name or its spaces tell of a place under or at the roof.
+bool is_high_by_name(const Gap& gap, const Survey& survey) {
+    std::string text = gap.id + ' ' + gap.name;
+    for (const SpaceIndex end : gap.between) text += ' ' + survey[end].id + ' ' + survey[end].name;
+    for (char& c : text) c = c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+    constexpr std::array<std::string_view, 9> words{"attic", "roof",  "eave", "soffit", "fascia",
+                                                    "gable", "ridge", "rake", "ceiling"};
+    return std::any_of(words.begin(), words.end(), [&](std::string_view word) { return text.find(word) != std::string::npos; });
 }
 
 bool leads_under_the_floor(const Gap& gap, const Survey& survey) {
@@ -70,14 +81,18 @@ double ground_height(const Survey& survey) {
     for (const Gap& gap : survey.gaps) {
         if (gap.at && leads_to(gap, survey, SpaceKind::outdoors)) lowest = std::min(lowest, gap.at->z);
     }
-    return std::isfinite(lowest) ? lowest : 0;
+    // Surveys put their zero near the ground; one far above the sea has another, and then the lowest gap must do.
+    constexpr double another_zero = 30;
+    if (!std::isfinite(lowest)) return 0;
+    return lowest > another_zero ? lowest : std::min(lowest, 0.0);
 }
 
 WorkZone zone_of(const Gap& gap, const Survey& survey, double ground) {
     static const double reach = site_caution(shipped_site_cautions(), SiteCaution::When::ladder).limit;
     if (host_of(gap) == Host::roof) return WorkZone::roof;
     if (leads_to(gap, survey, SpaceKind::outdoors) || leads_to(gap, survey, SpaceKind::harborage))
-        return gap.at && gap.at->z > ground + reach ? WorkZone::outside_high : WorkZone::outside_low;
+        return (gap.at ? gap.at->z > ground + reach : is_high_by_name(gap, survey)) ? WorkZone::outside_high
+                                                                                    : WorkZone::outside_low;
     if (leads_to(gap, survey, SpaceKind::attached)) return WorkZone::attached;
     if (leads_to(gap, survey, SpaceKind::living)) return WorkZone::rooms;
     return leads_under_the_floor(gap, survey) ? WorkZone::crawl_space : WorkZone::hidden;

@@ -28,7 +28,8 @@ enum class WorkZone : std::uint8_t { outside_low, outside_high, roof, attached, 
 /// What the gap's feature is placed on, or nothing where nobody knows.
 [[nodiscard]] std::optional<Host> host_of(const Gap& gap);
 
-/// The height of the yard as far as the survey tells: of the lowest gap that leads outdoors; 0 when none has a place.
+/// The height of the yard as far as the survey tells: 0, or of the lowest gap that leads outdoors where that is lower, or where
+/// all are so high up that the survey has another zero.
 [[nodiscard]] double ground_height(const Survey& survey);
 
 }  // namespace seamward

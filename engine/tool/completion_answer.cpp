@@ -20,7 +20,10 @@ public:
         for (const AnimalOutcome& outcome : completion_.animals) animal(outcome);
         json_.end_array();
         if (completion_.left) work("plan", *completion_.left);
+        wrong_closings();
         callbacks();
+        ways_back();
+        gaps("also_open", completion_.also_open);
         json_.key("reinspect");
         if (completion_.reinspect)
             reinspection(*completion_.reinspect);
@@ -65,6 +68,26 @@ private:
             work("plan", outcome.left);
         }
         json_.end_object();
+    }
+
+    void wrong_closings() {
+        json_.key("wrong_closings").begin_array();
+        for (const WrongClosing& wrong : completion_.wrong_closings) {
+            json_.begin_object().key("gap").value(survey_[wrong.gap].id);
+            json_.key("why").value(wrong.why).key("source").value(wrong.source).end_object();
+        }
+        json_.end_array();
+    }
+
+    void ways_back() {
+        json_.key("ways_back").begin_array();
+        for (const WayBack& back : completion_.ways_back) {
+            const Occupant& occupant = judged_.job.occupied[back.occupant];
+            json_.begin_object().key("space").value(survey_[occupant.space].id).key("animal").value(occupant.animal.id);
+            gaps("gaps", back.gaps);
+            json_.end_object();
+        }
+        json_.end_array();
     }
 
     void callbacks() {

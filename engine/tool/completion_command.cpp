@@ -9,7 +9,7 @@ void run_completion(const CompletionRequest& request, const Console& console, co
     const Job job = read_job(request.job, context);
     const PlanSettings settings = plan_settings(request, job);
     const Completion judged = completion(job, settings, context);
-    const JudgedJob answer{job, printable(heading(job, request.job)), settings, judged, request.prices.empty()};
+    const JudgedJob answer{job, printable(heading(job, request.job)), settings, judged, !request.prices};
     if (request.json)
         console.out << completion_answer(answer);
     else

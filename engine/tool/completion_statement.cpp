@@ -59,6 +59,7 @@ public:
         rests_on();
         not_covered();
         left_open();
+        also_open();
         signatures();
         return std::move(lines_);
     }
@@ -133,8 +134,28 @@ private:
         if (gone.empty()) return;
         title("What lived here and is gone");
         for (const Occupant* occupant : gone)
-            line(occupant->animal.name + " in " + survey_[occupant->space].label() + ": gone since " + date_text(*occupant->left),
+            line(occupant->animal.name + " in " + survey_[occupant->space].label() + ": gone since " +
+                     date_text(*occupant->left) + way_back_text(*occupant),
                  "  - ");
+    }
+
+    /// Nobody is told to close what must stay open.
+    [[nodiscard]] std::string advice(const WayBack& back) const {
+        if (back.may_close.empty())
+            return "it must not be closed: ask whether a mesh may be put over it, or the animal comes back";
+        const bool all = back.may_close.size() == back.gaps.size();
+        return "close " + (all ? "it too" : labels(survey_, back.may_close)) + ", or it comes back";
+    }
+
+    [[nodiscard]] std::string way_back_text(const Occupant& occupant) const {
+        for (const WayBack& back : completion_.ways_back) {
+            if (&job_.occupied[back.occupant] != &occupant) continue;
+            const bool other = occupant.way && !back.as_seen;
+            return std::string(other ? "; the way that it was seen to use is closed, but another is open: "
+                                     : "; its way is still open: ") +
+                   labels(survey_, back.gaps) + "; " + advice(back);
+        }
+        return "";
     }
 
     void seen_since() {
@@ -204,6 +225,13 @@ private:
         title("What stays open on purpose");
         line("None of the animals named gets from there into the rooms. Please leave these open:");
         for (const LeftOpen& open : completion_.left_open) line(labels(survey_, open.gaps) + ": " + open.why, "  - ");
+    }
+
+    void also_open() {
+        if (completion_.also_open.empty()) return;
+        title("What else stays open");
+        line("Surveyed and left open, because nothing that it is about gets from there into the rooms:");
+        line(labels(survey_, completion_.also_open) + ".", "  - ");
     }
 
     void signatures() {

@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+
 #include "base/measure_text.h"
 #include "base/text.h"
 #include "tool/completion_command.h"
+#include "tool/treatment_name.h"
 
 namespace seamward {
 
@@ -44,6 +47,7 @@ private:
 
     [[nodiscard]] std::string work_text(const WorkLeft& left) const {
         if (!left.feasible) return "there is no plan: seamward plan tells which way cannot be closed.";
+        if (left.steps.empty()) return "seamward plan would close nothing: it counts what is closed as shut.";
         return "seamward plan would close " + counted(left.steps.size(), "gap", "gaps") + " for " + money_text(left.cost) +
                (judged_.invented_prices ? " (at prices that are invented)." : ".");
     }
@@ -69,9 +73,19 @@ private:
         for (std::size_t i = 0; i < way.path.gaps.size(); ++i)
             text += " > [" + survey_[way.path.gaps[i]].label() + "] > " + survey_[way.path.spaces[i + 1]].label();
         print_paragraph("    ", "The widest, " + width_text(way.pinch) + ": " + text, console_);
-        if (!outcome.gnawed.empty())
-            print_paragraph("    ", "It gnaws through what closed " + labels(outcome.gnawed) + '.', console_);
+        if (!outcome.gnawed.empty()) print_paragraph("    ", gnawed_text(name, outcome.gnawed), console_);
         print_paragraph("    ", "Against it alone, " + work_text(outcome.left), console_);
+    }
+
+    /// `House mouse gnaws through: cable, south (sealant bead): close it again with something that resists gnawing.`
+    [[nodiscard]] std::string gnawed_text(const std::string& name, const std::vector<GapIndex>& gaps) const {
+        std::string list;
+        for (const ClosedGap& closed : job_.closed) {
+            if (std::find(gaps.begin(), gaps.end(), closed.gap) == gaps.end()) continue;
+            list += (list.empty() ? "" : ", ") + survey_[closed.gap].label() + " (" + treatment_name(closed.with) + ')';
+        }
+        return name + " gnaws through: " + list + ": close " + (gaps.size() == 1 ? "it" : "them") +
+               " again with something that resists gnawing.";
     }
 
     void fuel() {

@@ -18,6 +18,7 @@
 #include "tool/plan_command.h"
 #include "tool/quote_command.h"
 #include "tool/trace_command.h"
+#include "tool/worksheet_command.h"
 #include "tool/wrong_usage.h"
 #ifdef SEAMWARD_PICTURES
 #include "offscreen/draw_picture.h"
@@ -73,8 +74,8 @@ void add_trace(CLI::App& app, seamward::TraceRequest& request) {
     trace->add_flag("--json", request.json, "Answer in JSON");
 }
 
-/// What every command that plans has.
-void add_planning(CLI::App& command, seamward::Planning& planning) {
+/// What every command that plans has, but for --json.
+void add_planning_for_people(CLI::App& command, seamward::Planning& planning) {
     command.add_option("JOB", planning.job, "Job file, YAML or JSON")->required();
     command.add_option("--against", planning.against, "Plan against this animal (repeatable; the job's when left out)")
         ->type_name("ID")
@@ -82,6 +83,10 @@ void add_planning(CLI::App& command, seamward::Planning& planning) {
     command.add_flag("--nominal", planning.nominal, "Take widths as stated, without their plus-minus");
     command.add_option("--on", planning.date, "Day of the work, such as 2026-06-15 (today when left out)")->type_name("DATE");
     command.add_option("--prices", planning.prices, "Price book of your own, YAML")->type_name("FILE");
+}
+
+void add_planning(CLI::App& command, seamward::Planning& planning) {
+    add_planning_for_people(command, planning);
     command.add_flag("--json", planning.json, "Answer in JSON");
 }
 
@@ -107,6 +112,11 @@ void add_quote(CLI::App& app, seamward::QuoteRequest& request) {
     quote->add_option("--prices", request.prices, "Price book of your own, YAML")->type_name("FILE");
     quote->add_option("--on", request.date, "Day of the quote, such as 2026-06-15 (today when left out)")->type_name("DATE");
     quote->add_flag("--json", request.json, "Answer in JSON");
+}
+
+void add_worksheet(CLI::App& app, seamward::WorksheetRequest& request) {
+    add_planning_for_people(*app.add_subcommand("worksheet", "The sheet for whoever does the work: stop by stop, with boxes"),
+                            request);
 }
 
 void add_picture(CLI::App& app, seamward::PictureCommand& command) {
@@ -188,6 +198,7 @@ int main(int argc, char** argv) {
     seamward::PlanRequest planned;
     seamward::CompletionRequest completed;
     seamward::QuoteRequest quoted;
+    seamward::WorksheetRequest sheet;
     const auto fail = [&](ExitCode code, const std::string& text, const std::vector<seamward::Diagnostic>& faults) {
         console.err << text << '\n';
         // Before the options are read, the word alone has to do.
@@ -213,6 +224,7 @@ int main(int argc, char** argv) {
     add_plan(app, planned);
     add_completion(app, completed);
     add_quote(app, quoted);
+    add_worksheet(app, sheet);
     add_picture(app, picture);
     add_export(app, exported);
     if (words.empty()) return fail(wrong_usage, app.help(), {});
@@ -227,6 +239,7 @@ int main(int argc, char** argv) {
         if (app.got_subcommand("plan") && !seamward::run_plan(planned, console, context)) return finish(no_plan);
         if (app.got_subcommand("quote") && !seamward::run_quote(quoted, console, context)) return finish(no_plan);
         if (app.got_subcommand("completion")) seamward::run_completion(completed, console, context);
+        if (app.got_subcommand("worksheet") && !seamward::run_worksheet(sheet, console, context)) return finish(no_plan);
         if (app.got_subcommand("picture")) draw(picture, console, context);
         if (app.got_subcommand("export")) seamward::export_house(exported.job, exported.file, context);
         return finish(done);
@@ -243,6 +256,10 @@ int main(int argc, char** argv) {
     } catch (const seamward::viewer::BadPicture& bad) {
         return fail_in_words(bad_input, bad.what());
 #endif
+    } catch (const std::overflow_error& fault) {
+        return fail_in_words(bad_input, std::string(fault.what()) + "; divide the job, or check its prices and counts");
+    } catch (const std::length_error& fault) {
+        return fail_in_words(bad_input, fault.what());
     } catch (const std::bad_alloc&) {
         return fail_in_words(bad_input, "the input needs more memory than there is");
     } catch (const std::exception& fault) {

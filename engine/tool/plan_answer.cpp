@@ -30,6 +30,7 @@ public:
         if (diy_ && plan_.feasible) owner();
         refused();
         marginal();
+        wrong_closings();
         write_sightings(job_, plan_, settings_, json_);
         if (plan_.chances) chances(*plan_.chances);
         std::vector<std::string> notes = plan_.vent_doubts;
@@ -91,12 +92,12 @@ private:
         json_.key("source").value(cited(shipped_removals().sources, removal.source));
         if (departure.waits()) {
             json_.key("quiet_nights").value(std::int64_t{removal.quiet_nights});
-            json_.key("close_from").value(date_text(departure.close_from(settings_.date)));
+            json_.key("close_from").value(date_text(departure.close_from));
         }
         if (departure.season) {
             const ClosedSeason& season = *departure.season->season;
             json_.key("season").begin_object().key("why").value(season.why);
-            json_.key("not_before").value(date_text(departure.season->over));
+            json_.key("not_before").value(date_text(departure.begin));
             json_.key("source").value(cited(shipped_removals().sources, season.source)).end_object();
         }
         std::vector<std::string> cautions;
@@ -218,6 +219,15 @@ private:
         for (const MarginalStop& stop : plan_.marginal) {
             json_.begin_object().key("gap").value(survey_[stop.gap].id).key("pest").value(settings_.against[stop.pest].id);
             json_.key("percent").value(std::int64_t(stop.share_short * 100 + 0.5)).end_object();
+        }
+        json_.end_array();
+    }
+
+    void wrong_closings() {
+        json_.key("wrong_closings").begin_array();
+        for (const WrongClosing& wrong : plan_.wrong_closings) {
+            json_.begin_object().key("gap").value(survey_[wrong.gap].id);
+            json_.key("why").value(wrong.why).key("source").value(wrong.source).end_object();
         }
         json_.end_array();
     }

@@ -9,9 +9,11 @@ namespace seamward {
 
 bool run_plan(const PlanRequest& request, const Console& console, const RunContext& context) {
     std::optional<Money> budget;
-    if (!request.budget.empty()) {
-        const Parsed<Money> parsed = parse_money(request.budget);
-        if (!parsed) throw WrongUsage("--budget: " + parsed.fault.what + "; " + parsed.fault.mend);
+    if (request.budget) {
+        const Parsed<Money> parsed = parse_money(*request.budget);
+        if (!parsed)
+            throw WrongUsage("--budget: " + parsed.fault.what +
+                             "; in a shell, money goes in single quotes, since it takes $4 for a name: --budget '$400'");
         budget = *parsed;
     }
     const Job job = read_job(request.job, context);

@@ -14,7 +14,7 @@ namespace seamward {
 
 /// `seamward plan` as it was asked for.
 struct PlanRequest : Planning {
-    std::string budget;  ///< as typed; empty: none
+    std::optional<std::string> budget;  ///< as typed
     bool explain = false;
     bool diy = false;  ///< tell what an owner can do
 };

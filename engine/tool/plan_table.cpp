@@ -5,32 +5,30 @@
 
 #include "base/measure_text.h"
 #include "base/phrases.h"
-#include "catalog/shipped.h"
 #include "plan/owner_part.h"
+#include "tool/departure_lines.h"
 #include "tool/plan_command.h"
+#include "tool/plan_words.h"
 #include "tool/sightings_lines.h"
+#include "tool/to_bring.h"
 #include "tool/treatment_name.h"
 
 namespace seamward {
 
 namespace {
 
-std::vector<std::string> names_of(const std::vector<Pest>& pests) {
-    std::vector<std::string> names;
-    for (const Pest& pest : pests) names.push_back(pest.name);
-    return names;
-}
-
 class PlanTable {
 public:
     PlanTable(const Job& job, const PlanSettings& settings, const Plan& plan, bool diy, const Console& console)
-        : job_(job), survey_(job.survey), settings_(settings), plan_(plan), diy_(diy), console_(console) {}
+        : job_(job), survey_(job.survey), settings_(settings), plan_(plan), diy_(diy), console_(console), cautions_(console) {}
 
     void print() {
         if (plan_.open_way) {
-            no_plan();
+            print_no_plan(job_, settings_, plan_, console_);
+            wrong_closings();
         } else {
             summary();
+            wrong_closings();
             before();
             steps();
             departures();
@@ -56,26 +54,8 @@ private:
     void title(const std::string& text) { console_.out << '\n' << console_.bold(text) << '\n'; }
     void paragraph(const std::string& lead, const std::string& text) { print_paragraph(lead, text, console_); }
 
-    [[nodiscard]] std::string way_text(const EntryPath& path) const {
-        std::string text = survey_[path.from()].label();
-        for (std::size_t i = 0; i < path.gaps.size(); ++i)
-            text += " > [" + survey_[path.gaps[i]].label() + "] > " + survey_[path.spaces[i + 1]].label();
-        return text;
-    }
-
-    void no_plan() {
-        title("No plan: there is a way in that must not or cannot be closed");
-        const OpenWay& way = *plan_.open_way;
-        paragraph("  way in   ", way_text(way.path));
-        paragraph("  pinch    ", width_text(way.pinch) + ", open to " + settings_.against[way.pest].name);
-        for (std::size_t i = 0; i < way.path.gaps.size(); ++i)
-            paragraph("  stays    ", survey_[way.path.gaps[i]].label() + ": " + plan_.open_way_reasons[i]);
-        paragraph(
-            "", "Measure these gaps anew, look for another place to stop the way, or plan against larger animals: --against ID.");
-    }
-
     void summary() {
-        std::string text = "Against " + listed(names_of(settings_.against)) + ": ";
+        std::string text = "Against " + names_text(settings_.against) + ": ";
         if (plan_.steps.empty())
             text += plan_.budget && !plan_.budget->reaches_all ? "nothing within the budget helps." : "nothing to do.";
         else
@@ -84,6 +64,13 @@ private:
         paragraph("", text);
         if (settings_.sizing == Sizing::with_plus_minus)
             paragraph("", "Every gap counts as wide as its width and its plus-minus together.");
+    }
+
+    void wrong_closings() {
+        if (plan_.wrong_closings.empty()) return;
+        title("Wrong closings to open again");
+        for (const WrongClosing& wrong : plan_.wrong_closings)
+            paragraph("  ", wrong_closing_text(survey_, wrong) + ". (" + wrong.source + ")");
     }
 
     void before() {
@@ -104,14 +91,15 @@ private:
             const std::string number = std::to_string(++order);
             const std::string lead = std::string(4 - std::min<std::size_t>(3, number.size()), ' ') + number + "  ";
             std::string what = gap.label() + ", " + inches_text(clear_width(gap.shape));
+            const double counted_as = counted_width(gap, settings_.sizing);
+            if (inches_text(counted_as) != inches_text(clear_width(gap.shape))) what += " to " + inches_text(counted_as);
             if (gap.count > 1) what += ", " + std::to_string(gap.count) + " pieces";
             paragraph(lead, what + ": " + treatment_name(step.option.treatment) + ", " + money_text(step.option.cost) +
                                 (step.option.minutes > 0 ? ", " + time_text(step.option.minutes) : "") + ladder_text(step.stop) +
                                 (diy_ ? step.owner ? ", you can do this" : ", for hire" : ""));
-            if (order == 1 || step.widest_open_after != plan_.steps[order - 2].widest_open_after)
-                paragraph("      ", step.widest_open_after > 0 ? "still open: " + width_text(step.widest_open_after)
+            if (opens_less(plan_, order - 1)) paragraph("      ", step.widest_open_after > 0 ? "still open: " + width_text(step.widest_open_after)
                                                                : "no way in is left open");
-            cautions(step, number);
+            cautions_.tell(step, number, "      ");
         }
     }
 
@@ -133,49 +121,7 @@ private:
     void departures() {
         if (plan_.departures.empty()) return;
         title("Animals that live in the house");
-        for (const Departure& departure : plan_.departures) {
-            const Occupant& occupant = job_.occupied[departure.occupant];
-            paragraph("  ", occupant.animal.name + " in " + survey_[occupant.space].label() +
-                                (occupant.seen.empty() ? "" : " (seen: " + occupant.seen + ")") + ": " + what_waits(departure));
-            if (departure.removal == nullptr) {
-                if (departure.waits())
-                    paragraph("    ",
-                              "The tables do not know this animal: nobody closes these before somebody who knows it has looked.");
-                continue;
-            }
-            if (departure.waits() || departure.removal->by == Removal::By::nothing) how_it_leaves(departure);
-        }
-    }
-
-    [[nodiscard]] std::string what_waits(const Departure& departure) const {
-        if (!departure.waits()) {
-            if (departure.removal != nullptr && departure.removal->by == Removal::By::nothing) return "nothing waits for it.";
-            return departure.way_known ? "these steps leave it a way out. They keep it out of the rooms and do not drive it away."
-                                       : "no way out is known, and these steps do not touch its space. Look for the way it came.";
-        }
-        std::string gaps;
-        for (const GapIndex gap : departure.last) gaps += (gaps.empty() ? "" : "; ") + survey_[gap].label();
-        return (departure.way_known ? "it must not be shut in. Its main way out stays open until it is gone: "
-                                    : "no way out is known, so all around its space waits until it is gone: ") +
-               gaps + ".";
-    }
-
-    void how_it_leaves(const Departure& departure) {
-        const Removal& removal = *departure.removal;
-        const std::string at = departure.device ? " Here: " + survey_[*departure.device].label() + "." : "";
-        paragraph("    ", removal.how + "." + at + " (" + cited(shipped_removals().sources, removal.source) + ")");
-        if (departure.season) {
-            const ClosedSeason& season = *departure.season->season;
-            paragraph("    ", "Not now: " + season.why + ". Begin on " + date_text(departure.season->over) +
-                                  " at the earliest (" + cited(shipped_removals().sources, season.source) + ")");
-        }
-        if (departure.waits())
-            paragraph("    ",
-                      (removal.quiet_nights > 0 ? "After " + std::to_string(removal.quiet_nights) + " nights without a sign, "
-                                                : "Once it is gone, ") +
-                          "on " + date_text(departure.close_from(settings_.date)) + " at the earliest, close what waits.");
-        for (const Caution& caution : removal.cautions)
-            paragraph("    Caution: ", caution.text + " (" + cited(shipped_removals().sources, caution.source) + ")");
+        for (const Departure& departure : plan_.departures) print_departure(job_, departure, console_);
     }
 
     void owner() {
@@ -185,54 +131,54 @@ private:
             paragraph("  ", "None of these steps is safe from the ground without training; hire for all of them.");
             return;
         }
+        if (!plan_.last_checks.empty())
+            paragraph("  ",
+                      "Fuel is burned in this house: before you begin, arrange for a licensed person to test the appliances once "
+                      "the gaps are closed.");
         paragraph("  ", counted(part.steps, "step", "steps") + ", all from the ground: material for " + money_text(part.to_buy) +
                             " in whole packs, and about " + time_text(part.minutes) +
                             " of work for somebody who does it often. Read the cautions first.");
-        for (const Purchase& purchase : part.materials) paragraph("    ", purchase_text(purchase));
+        for (const Purchase& purchase : part.materials) paragraph("    ", priced_packs(purchase));
         if (part.hired_steps > 0)
             paragraph("  ", "For hire stay " + counted(part.hired_steps, "step", "steps") + ", " + money_text(part.hired) +
                                 " before call-out and tax: ladders, roof, attic and crawl space, and what takes a trade.");
     }
 
-    /// Each in full where it first comes up.
-    void cautions(const PlanStep& step, const std::string& number) {
-        std::string told;
-        for (const std::string& caution : step.cautions()) {
-            const auto [first, anew] = told_at_.emplace(caution, number);
-            if (anew)
-                paragraph("      Caution: ", caution);
-            else if (told.find(" " + first->second + ",") == std::string::npos)
-                told += " " + first->second + ",";
-        }
-        if (!told.empty()) paragraph("      ", "Cautions as at" + told.substr(0, told.size() - 1));
-    }
-
     void budget(const BudgetResult& result) {
         title("Within " + money_text(*settings_.budget));
         if (result.reaches_all) {
-            paragraph("  ", "The whole plan fits in the budget.");
+            paragraph(
+                "  ",
+                "The whole plan fits in the budget. A quote adds whole packs, the least charge of a visit, overhead and tax.");
             return;
         }
         paragraph("  ", "The whole plan costs " + money_text(result.full_cost) + "; after these steps " +
-                            money_text(result.still_to_pay) + " is still to pay.");
+                            money_text(result.still_to_pay) +
+                            " is still to pay. A quote adds whole packs, the least charge of a visit, overhead and tax.");
         if (result.left_open)
             paragraph("  ", "The widest way that stays open is " + width_text(result.left_open->pinch) + ": " +
-                                way_text(result.left_open->path));
+                                way_text(survey_, result.left_open->path));
     }
 
     void proof() {
         if (plan_.proof.routes.empty()) return;
         title("Why nothing cheaper will do");
         const Proof& proof = plan_.proof;
+        const Money whole = plan_.budget ? plan_.budget->full_cost : plan_.cost;
         const std::string routes = counted(proof.routes.size(), "way in", "ways in");
         if (proof.kind == Proof::Kind::flow)
-            paragraph("  ", "There are " + routes + " that have to be closed each at a price of its own; these add up to " +
+            paragraph("  ", "No set of closings is cheaper: " + routes + (proof.routes.size() == 1 ? " has" : " have") +
+                                " to be closed, each at a price of its own, and these add up to " +
                                 money_text(proof.lower_bound) + ", the price of the plan.");
         else
             paragraph("  ",
-                      "There are " + routes + " that cost at least " + money_text(proof.lower_bound) +
-                          " to close. Between that and the price of the plan the solver has tried all that could be cheaper" +
-                          (proof.solver_gap > 0 ? ", but for " + percent(proof.solver_gap) + "." : "."));
+                      "No cheaper set was found: " + routes + (proof.routes.size() == 1 ? " costs" : " cost") + " at least " +
+                          money_text(proof.lower_bound) + " to close" +
+                          (proof.lower_bound == whole
+                               ? ", the price of the plan."
+                               : ", and between that and the price of the plan the solver has tried all that "
+                                 "could be cheaper" +
+                                     (proof.solver_gap > 0 ? ", but for " + percent(proof.solver_gap) + "." : std::string("."))));
     }
 
     static std::string share(double part) { return percent_text(std::round(part * 1000) / 1000); }
@@ -251,7 +197,8 @@ private:
         title("How sure this is, when every width within its plus-minus is as likely as any other");
         for (std::size_t i = 0; i < all.before.size(); ++i) {
             paragraph("  ", settings_.against[all.before[i].pest].name + ": chance of a way in now " +
-                                chance_text(all.before[i].open) + ", after these steps " + chance_text(all.after[i].open));
+                                chance_text(all.before[i].open) + ", after these steps " + chance_text(all.after[i].open) +
+                                (all.after[i].open.chance <= 0 ? ", if every width is right and the work is done well" : ""));
             for (const WorthMeasuring& one : worth_measuring(all, i)) {
                 if (one.change >= 0.001)
                     paragraph("    measure again: ",
@@ -260,53 +207,36 @@ private:
         }
     }
 
-    [[nodiscard]] std::string purchase_text(const Purchase& purchase) const {
-        const Material& material = *settings_.prices.find(purchase.material);
-        std::string count;
-        if (purchase.cases > 0) count = std::to_string(purchase.cases) + " x case of " + std::to_string(material.in_case);
-        const std::string unit = material.unit == "piece" ? "" : " " + material.unit;
-        if (purchase.units > 0) count += (count.empty() ? "" : " and ") + std::to_string(purchase.units) + " x" + unit;
-        return count + " " + material.name + ", " + money_text(purchase.cost);
+    [[nodiscard]] std::string priced_packs(const Purchase& purchase) const {
+        return packs_text(purchase, settings_.prices) + ", " + money_text(purchase.cost);
     }
 
     void materials() {
         if (plan_.materials.empty()) return;
         title("To bring");
-        for (const Purchase& purchase : plan_.materials) paragraph("  ", purchase_text(purchase));
+        for (const Purchase& purchase : plan_.materials) paragraph("  ", priced_packs(purchase));
     }
 
-    /// Tools and protection of all treatments, each once.
     void tools() {
-        std::vector<std::string> tools, protection;
-        const auto add = [](std::vector<std::string>& list, const std::vector<std::string>& more) {
-            for (const std::string& one : more) {
-                if (std::find(list.begin(), list.end(), one) == list.end()) list.push_back(one);
-            }
-        };
-        for (const PlanStep& step : plan_.steps) {
-            const Treatment* treatment = shipped_treatments().find(step.option.treatment);
-            if (treatment == nullptr) continue;
-            add(tools, treatment->tools);
-            add(protection, treatment->protection);
-        }
-        const auto list = [&](const char* lead, const std::vector<std::string>& things) {
-            std::string text;
-            for (const std::string& thing : things) text += (text.empty() ? "" : ", ") + thing;
-            if (!text.empty()) paragraph(lead, text);
-        };
-        list("  Tools: ", tools);
-        list("  To wear: ", protection);
+        const Kit kit = kit_of(plan_);
+        if (!kit.tools.empty()) paragraph("  Tools: ", joined(kit.tools, ", "));
+        if (!kit.protection.empty()) paragraph("  To wear: ", joined(kit.protection, ", "));
     }
 
     void ladder() {
         if (plan_.ladder.empty()) return;
         title("What each price keeps out, by full closings");
-        for (const LadderRung& rung : plan_.ladder) {
+        constexpr std::size_t most = 12;
+        const std::size_t count = plan_.ladder.size();
+        const std::size_t shown = std::min(count, most);
+        for (std::size_t i = 0; i < shown; ++i) {
+            const LadderRung& rung = plan_.ladder[shown > 1 ? i * (count - 1) / (shown - 1) : 0];
             const std::string gaps = counted(rung.gaps.size(), "gap", "gaps");
             console_.out << "  " << padded(money_text(rung.cost), 12) << padded(gaps, 10) << "nothing " << width_text(rung.width)
                          << " wide or wider gets in\n";
         }
-        if (plan_.rungs_left_out > 0) paragraph("  ", std::to_string(plan_.rungs_left_out) + " more between these are left out.");
+        const std::size_t left_out = plan_.rungs_left_out + count - shown;
+        if (left_out > 0) paragraph("  ", counted(left_out, "price", "prices") + " between these left out; --json has them.");
         if (plan_.ladder_stop)
             paragraph("  ", "It ends at " + width_text(plan_.ladder_stop->width) + ", " +
                                 survey_[plan_.ladder_stop->gap].label() + ": " + plan_.ladder_stop->why);
@@ -342,7 +272,7 @@ private:
     const Plan& plan_;
     bool diy_;
     const Console& console_;
-    std::map<std::string, std::string> told_at_;  ///< caution, number of the step where it stands
+    CautionTeller cautions_;
 };
 
 }  // namespace

@@ -10,8 +10,8 @@ namespace seamward {
 PlanSettings plan_settings(const Planning& planning, const Job& job) {
     PlanSettings settings;
     if (planning.nominal) settings.sizing = Sizing::stated;
-    if (!planning.date.empty()) {
-        const Parsed<Date> date = parse_date(planning.date);
+    if (planning.date) {
+        const Parsed<Date> date = parse_date(*planning.date);
         if (!date) throw WrongUsage("--on: " + date.fault.what + "; " + date.fault.mend);
         settings.date = *date;
     }
@@ -19,7 +19,10 @@ PlanSettings plan_settings(const Planning& planning, const Job& job) {
     if (settings.against.empty())
         throw WrongUsage(
             "there is nothing to plan against: the job lists no animals; name one with --against, or list pests in the job");
-    if (!planning.prices.empty()) settings.prices = read_prices(planning.prices, planning.prices);
+    if (planning.prices) {
+        if (planning.prices->empty()) throw WrongUsage("--prices: no file is named");
+        settings.prices = read_prices(*planning.prices, *planning.prices);
+    }
     return settings;
 }
 

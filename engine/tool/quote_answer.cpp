@@ -10,7 +10,7 @@ namespace {
 class QuoteAnswer {
 public:
     QuoteAnswer(const Job& job, const QuoteSettings& settings, const Quote& quote, const QuoteTerms& terms)
-        : survey_(job.survey), settings_(settings), quote_(quote), terms_(terms) {}
+        : job_(job), survey_(job.survey), settings_(settings), quote_(quote), terms_(terms) {}
 
     std::string text(const std::string& heading) {
         json_.begin_object().key("job").value(heading).key("date").value(date_text(quote_.date));
@@ -49,6 +49,8 @@ private:
             json_.key("minutes").value(option.sum.minutes);
             json_.key("visits").value(std::int64_t{option.sum.visits});
             json_.key("assumed").value(static_cast<std::int64_t>(option.guessed));
+            json_.key("not_measured").value(static_cast<std::int64_t>(option.unmeasured));
+            strings("stays_inside", who_stays_inside(job_, option.plan));
             sum(option.sum);
             closings(option);
         }
@@ -99,6 +101,7 @@ private:
         json_.end_object();
     }
 
+    const Job& job_;
     const Survey& survey_;
     const QuoteSettings& settings_;
     const Quote& quote_;

@@ -75,13 +75,18 @@ private:
         }
         if (option.stays_open.empty())
             paragraph("  can get in    ", "none of the animals of this job, as far as the survey goes");
+        for (const std::string& animal : who_stays_inside(job_, option.plan)) paragraph("  inside        ", animal + ".");
         if (option.plan.steps.empty()) {
             paragraph("  work          ", "none: nothing has to be closed against these animals, and nothing is charged");
             return;
         }
-        std::string work = counted(option.plan.steps.size(), "gap", "gaps") + ", about " + time_text(option.sum.minutes) +
-                           " of work, " + counted(option.sum.visits, "visit", "visits");
-        if (option.guessed > 0) work += "; the size of " + std::to_string(option.guessed) + " is a guess";
+        std::string work = counted(option.plan.steps.size(), "gap", "gaps");
+        if (option.sum.minutes > 0) work += ", about " + time_text(option.sum.minutes) + " of work";
+        work += ", " + counted(option.sum.visits, "visit", "visits");
+        if (option.unmeasured > 0)
+            work += "; " + std::to_string(option.unmeasured) + " of " + counted(option.plan.steps.size(), "gap", "gaps") +
+                    (option.unmeasured == 1 ? " was" : " were") + " not said to be measured";
+        if (option.guessed > 0) work += ", and the size of " + std::to_string(option.guessed) + " is a guess";
         paragraph("  work          ", work);
         paragraph("  total         ", amount_text(option.sum.total));
     }
@@ -246,6 +251,9 @@ private:
             zone = closing.zone;
             print_closing(closing, width, aside);
         }
+        const auto lacks = [](const Closing& closing) { return closing.marks.find('-') != std::string::npos; };
+        if (std::any_of(all.begin(), all.end(), lacks))
+            paragraph("  ", "-: not in that option, which closes the gap with something else or needs no closing there");
         const auto waits = [](const Closing& closing) { return closing.marks.find('w') != std::string::npos; };
         if (std::any_of(all.begin(), all.end(), waits))
             paragraph("  ", "w: closed on a later visit, when the animals inside are gone");

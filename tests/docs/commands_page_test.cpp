@@ -91,7 +91,7 @@ struct Workshop {
 TEST(CommandsPage, ListsCommandsThatWork) {
     const std::string text = page("docs/commands.md");
     const Workshop workshop;
-    for (const char* section : {"trace", "quote", "completion", "picture", "export"}) {
+    for (const char* section : {"trace", "quote", "completion", "worksheet", "picture", "export"}) {
         std::size_t at = text.find("\n## " + std::string(section) + '\n');
         const std::string commands = block_after(text, "| `-", at);
         std::size_t count = 0;
@@ -124,7 +124,7 @@ std::set<std::string> options_in(const std::string& text) {
 /// Each command's table has the options of its help, no more and no fewer.
 TEST(CommandsPage, ListsTheOptionsOfTheHelp) {
     const std::string text = page("docs/commands.md");
-    for (const std::string command : {"trace", "quote", "completion", "picture", "export"}) {
+    for (const std::string command : {"trace", "quote", "completion", "worksheet", "picture", "export"}) {
         std::set<std::string> help = options_in(run_shell(shell_word(SEAMWARD_PROGRAM) + ' ' + command + " --help").out);
         EXPECT_EQ(help.erase("--help"), 1U);
         std::set<std::string> listed;

@@ -90,6 +90,8 @@ TEST(JobSchema, KnowsTheIdsOfTheCatalog) {
     treatments.merge(words_at(schema, "/definitions/closed_mesh/properties/with/enum"));
     treatments.merge(words_at(schema, "/definitions/closed_mesh_of_the_table/properties/with/enum"));
     EXPECT_EQ(treatments, ids_of(shipped_treatments()));
+    const std::vector<std::string_view> full = full_closings();
+    EXPECT_EQ(words_at(schema, "/definitions/closing/properties/with/enum"), std::set<std::string>(full.begin(), full.end()));
 }
 
 /// What a job can say of a gap of its house stands in the page's table.

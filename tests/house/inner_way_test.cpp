@@ -86,6 +86,21 @@ TEST(InnerWay, FindsTheNearestPlaceInside) {
     EXPECT_GT(distance_to_edges(wall, *beside), 0.09);
 }
 
+/// A figure with many sides is searched piece by piece. The long slope passes near the start, but what lies ahead of it is a post
+/// 2 m off; the slope itself is met after 8 m.
+TEST(InnerWay, LooksAheadToTheNearestOfManySides) {
+    Figure triangle{{{0, 0}, {10, 0}, {0, 10}}, {box(3, 0.9, 3.2, 1.1)}};
+    Loop round;
+    for (int i = 0; i < 300; ++i) {
+        const double angle = 2 * std::numbers::pi * i / 300;
+        round.push_back({2 + 0.5 * std::cos(angle), 5 + 0.5 * std::sin(angle)});
+    }
+    triangle.holes.push_back(round);
+    EXPECT_NEAR(room_ahead(triangle, {1, 1}, {1, 0}), 2, 1e-12);
+    triangle.holes.erase(triangle.holes.begin());
+    EXPECT_NEAR(room_ahead(triangle, {1, 1}, {1, 0}), 8, 1e-12);
+}
+
 TEST(InnerWay, DoesNotCareWhichWayRoundLoopsRun) {
     const Loop outline = box(0, 0, 4, 3), hole = box(1, 0.2, 2, 2.5);
     const Way way = shortest_inside({outline, {hole}}, {0.5, 1}, {3.5, 1}, 0.015);

@@ -148,6 +148,7 @@ TEST(JointTable, HoldsClassesAndCoefficients) {
     EXPECT_NEAR(value("douglas-fir-parallel"), 3.78e-6, 1e-15);
     EXPECT_NEAR(value("douglas-fir-perpendicular"), 57.6e-6, 1e-15);
     EXPECT_NEAR(value("pine"), 5.04e-6, 1e-15);
+    EXPECT_NEAR(value("range"), 130 / 1.8, 1e-12);  // kelvin
 }
 
 /// The rules that a table must have, then one more row.
@@ -159,6 +160,7 @@ std::vector<Diagnostic> faults_of_row(const std::string& row) {
         text += "  - {id: " + std::string(id) + ", kind: length, length: 6 mm, source: book}\n";
     for (const char* id : {"depth-share", "rod-larger"})
         text += "  - {id: " + std::string(id) + ", kind: share, share: 50 %, source: book}\n";
+    text += "  - {id: range, kind: degrees, degrees: 130 F, source: book}\n";
     return faults_of([&] { (void)read_joints(text + row, "joints.yaml"); });
 }
 
@@ -166,10 +168,11 @@ TEST(JointTable, FaultsNameTheirPlace) {
     EXPECT_TRUE(faults_of_row("").empty());
     EXPECT_TRUE(faults_of_row("  - {id: x, kind: expansion, per: 6.5e-6 /C, source: book}\n").empty());
     const auto fault = [](const std::string& row, std::uint32_t column, const char* what) {
-        return only_fault(faults_of_row("  - " + row + "\n"), Place{15, column}, what, "");
+        return only_fault(faults_of_row("  - " + row + "\n"), Place{16, column}, what, "");
     };
     EXPECT_TRUE(fault("{id: x, kind: expansion, per: 6.5e-6, source: book}", 35, "no growth for a degree"));
     EXPECT_TRUE(fault("{id: x, kind: expansion, share: 5 %, per: 1e-6 /F, source: book}", 37, "says nothing of kind: expansion"));
+    EXPECT_TRUE(fault("{id: x, kind: degrees, degrees: 130, source: book}", 37, "no range of temperature"));
     EXPECT_TRUE(fault("{id: x, kind: rod, source: book}", 5, "has no length"));
     EXPECT_TRUE(fault("{id: x, kind: rods, length: 1 in, source: book}", 19, "unknown kind"));
 }
@@ -177,7 +180,7 @@ TEST(JointTable, FaultsNameTheirPlace) {
 TEST(JointTable, NeedsEveryRule) {
     const auto faults =
         faults_of([] { (void)read_joints("catalog: joints\nedition: e\nsources: []\njoints: []\n", "joints.yaml"); });
-    EXPECT_EQ(faults.size(), 9U) << listing(faults);
+    EXPECT_EQ(faults.size(), 10U) << listing(faults);
 }
 
 }  // namespace

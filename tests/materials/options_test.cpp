@@ -119,15 +119,31 @@ TEST(DemoOptions, WoolAndBeadInTheBlockWall) {
     expect_option("block-joints-house-face", "metal-wool-and-bead", 224, 36759, {{"metal-wool", 1980e-6}, {"sealant", 950.4e-6}});
 }
 
-/// The survey prices a lower corner of the garage door at $21.00; there are two. 2 + 2 x (4 + 2 x 0.06) = 10.24 min of a gasket.
+/// The survey prices a lower corner of the garage door at $21.00, with a garage door seal; there are two. 10 + 2 x (8 + 4 x 0.06)
+/// = 26.48 min, 2 x 0.06 m x 1.1 = 0.132 m of seal.
 TEST(DemoOptions, APriceOfTheSurveyIsTheOnlyOption) {
     const GapOptions found = demo_options("garage-door-corner");
     ASSERT_EQ(found.options.size(), 1U);
-    EXPECT_EQ(found.options[0].treatment, stated_closing);
+    EXPECT_EQ(found.options[0].treatment, "garage-door-seal");
     EXPECT_EQ(found.options[0].cost.cents, 4200);
-    EXPECT_NEAR(found.options[0].minutes, 10.24, 1e-9);
-    EXPECT_TRUE(found.options[0].needs.empty());
+    EXPECT_NEAR(found.options[0].minutes, 26.48, 1e-9);
+    ASSERT_EQ(found.options[0].needs.size(), 1U);
+    EXPECT_NEAR(found.options[0].needs[0].amount, 0.132, 1e-9);
+    EXPECT_FALSE(found.options[0].gnawed) << "what the survey prices counts as sound";
     EXPECT_TRUE(found.refused.empty());
+}
+
+/// A price without a method: nobody knows how long it takes or what it takes.
+TEST(DemoOptions, APriceWithoutAMethodSaysSo) {
+    Gap gap = *std::find_if(demo().survey.gaps.begin(), demo().survey.gaps.end(),
+                            [](const Gap& one) { return one.id == "garage-door-corner"; });
+    gap.closing.with.clear();
+    const GapOptions found = options_for(gap, demo().survey, shipped_prices());
+    ASSERT_EQ(found.options.size(), 1U);
+    EXPECT_EQ(found.options[0].treatment, stated_closing);
+    EXPECT_EQ(found.options[0].minutes, 0);
+    EXPECT_TRUE(found.options[0].needs.empty());
+    EXPECT_NE(found.options[0].steps.at(0).find("ask the estimator"), std::string::npos);
 }
 
 TEST(DemoOptions, WhatMustStayOpenIsRefusedOnce) {
@@ -367,6 +383,46 @@ TEST(RandomOptions, AreSortedAllowedPaidForAndTheSameEachTime) {
         }
     }
     EXPECT_GT(seen, 1000U);
+}
+
+// Brick between joints 24 ft apart, 130 F from the coldest to the hottest day (both as in Cornell's assignments):
+// 3.6e-6 x 288 in x 130 = 0.134784 in = 3.4235 mm. Sealant that follows 25 % takes 4 x 3.4235 = 13.694 mm.
+TEST(Options, AJointThatMovesTearsWhatIsTooNarrow) {
+    Gap gap;
+    gap.id = "joint";
+    SurveyBuilder builder;
+    builder.outdoors("yard").cavity("wall").slot("joint", "yard", "wall", 12.7);
+    gap = builder.last();
+    gap.substrates = {"brick"};
+    gap.duty = Duty::movement;
+    const auto has = [&](const GapOptions& found, const char* id) { return find(found, id) != nullptr; };
+    EXPECT_TRUE(has(options_for(gap, builder.survey(), shipped_prices()), "backer-and-bead")) << "nothing known of its movement";
+    gap.joint_spacing = 24 * 12 * 0.0254;
+    const GapOptions narrow = options_for(gap, builder.survey(), shipped_prices());
+    EXPECT_FALSE(has(narrow, "backer-and-bead"));
+    const auto refused = std::find_if(narrow.refused.begin(), narrow.refused.end(),
+                                      [](const Refusal& one) { return one.treatment == "backer-and-bead"; });
+    ASSERT_NE(refused, narrow.refused.end());
+    EXPECT_NE(refused->why.find("moves by 3.42 mm"), std::string::npos) << refused->why;
+    EXPECT_NE(refused->why.find("takes a joint of 13.69 mm"), std::string::npos) << refused->why;
+    EXPECT_NE(refused->source.find("Cornell"), std::string::npos) << refused->source;
+    gap.shape = Slot{0.0137, 1};
+    EXPECT_TRUE(has(options_for(gap, builder.survey(), shipped_prices()), "backer-and-bead"));
+    gap.shape = Slot{0.0136, 1};
+    EXPECT_FALSE(has(options_for(gap, builder.survey(), shipped_prices()), "backer-and-bead"));
+}
+
+// Mortar is rigid: in a joint that moves it cracks, in one that does not it may be used.
+TEST(Options, RigidFillsCrackInAJointThatMoves) {
+    SurveyBuilder builder;
+    builder.outdoors("yard").cavity("wall").slot("joint", "yard", "wall", 10);
+    Gap gap = builder.last();
+    gap.substrates = {"block"};
+    ASSERT_NE(find(options_for(gap, builder.survey(), shipped_prices()), "mortar"), nullptr);
+    gap.joint_spacing = 6;
+    EXPECT_EQ(find(options_for(gap, builder.survey(), shipped_prices()), "mortar"), nullptr);
+    gap.joint_spacing = 0.1;  // 0.1 m x 10.8e-6 x 72 = 0.08 mm
+    EXPECT_NE(find(options_for(gap, builder.survey(), shipped_prices()), "mortar"), nullptr);
 }
 
 }  // namespace

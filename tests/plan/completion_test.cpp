@@ -231,8 +231,7 @@ TEST(Completion, WhatIsGnawedThroughDoesNotShut) {
     const AnimalOutcome& outcome = all.animals.at(0);
     EXPECT_FALSE(outcome.shut);
     EXPECT_EQ(outcome.gnawed, (std::vector<GapIndex>{{0}, {1}}));
-    ASSERT_EQ(outcome.left.steps.size(), 1U);
-    EXPECT_FALSE(outcome.left.steps[0].option.gnawed);
+    EXPECT_TRUE(outcome.left.steps.empty()) << "a plan counts what is closed as shut";
 }
 
 /// Also where a mesh was put over the gap.

@@ -2,6 +2,7 @@
 // A mesh that stops one animal of two leaves the other a narrower way than a seal that this other one gnaws through.
 #include <gtest/gtest.h>
 
+#include "plan/cheapest_closing.h"
 #include "plan/closing_program.h"
 #include "plan/open_ways.h"
 #include "tests/support/survey_builder.h"
@@ -60,6 +61,26 @@ TEST(NarrowedGaps, WhatIsLeftIsToldForEachAnimal) {
     EXPECT_DOUBLE_EQ(left(1).value().pinch, 7e-3);
     EXPECT_FALSE(left(2).has_value());
     EXPECT_EQ(pinches_after_each(problem, std::vector<Pick>{{0, 1}, {1, 0}}), (std::vector<double>{7e-3, 7e-3}));
+}
+
+/// A mesh of 8 mm over a gap of 20 stops no mouse and leaves it a narrower way: with nothing better to be had, a budget buys it.
+/// The whole plan has no use for it.
+TEST(NarrowedGaps, AMeshThatStopsNobodyIsBoughtForANarrowerWay) {
+    SurveyBuilder build;
+    build.outdoors("yard").living("kitchen").slot("vent", "yard", "kitchen", 20);
+    std::vector<Pest> pests(1);
+    pests[0].size = {6e-3, 6e-3};
+    std::vector<GapOptions> options(1);
+    options[0].options = {option_of(10, 8e-3, false), option_of(50, 0, false)};
+    const ClosingProblem problem =
+        make_closing_problem(build.survey(), pests, options, Sizing::with_plus_minus, Choices::narrowing_too);
+    EXPECT_EQ(cheapest_closing(problem).cost, Money{5000});
+    const std::optional<BudgetAnswer> answer = best_within_budget(problem, 8e-3, Money{2000});
+    ASSERT_TRUE(answer.has_value());
+    EXPECT_EQ(problem.cost_of(answer->now), Money{1000});
+    EXPECT_EQ(problem.cost_of(answer->later), Money{5000});
+    EXPECT_DOUBLE_EQ(widest_way(problem, answer->now)->pinch, 8e-3);
+    EXPECT_EQ(make_closing_problem(build.survey(), pests, options, Sizing::with_plus_minus).doorways[0].choices.size(), 1U);
 }
 
 }  // namespace

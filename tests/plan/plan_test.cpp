@@ -241,5 +241,58 @@ TEST(Plan, StatedAppliancesAskForTheLastChecks) {
     EXPECT_NE(plan.last_checks[0].find("kitchen"), std::string::npos);
 }
 
+// Two ways in at once, in dollars and cents; the solver takes sums for equal that differ by a cent in so many.
+TEST(Plan, ABudgetThatLacksACentIsNotReached) {
+    SurveyBuilder build;
+    build.outdoors("yard").living("kitchen").slot("a", "yard", "kitchen", 3).slot("b", "yard", "kitchen", 4);
+    Job job = job_of(build, {1, 1});
+    job.survey.gaps[0].closing.cost = Money{1'343'099};
+    job.survey.gaps[1].closing.cost = Money{815'114};
+    PlanSettings settings;
+    settings.against = job.pests;
+    settings.budget = Money{1'343'099 + 815'114 - 1};
+    const Plan plan = make_plan(job, settings, RunContext());
+    EXPECT_EQ(ids(job, plan), std::vector<std::string>{"b"});
+    ASSERT_TRUE(plan.budget.has_value());
+    EXPECT_EQ(plan.budget->still_to_pay, Money{1'343'099});
+    EXPECT_NEAR(plan.budget->left_open->pinch, 3e-3, 1e-12);
+    settings.budget = Money{1'343'099 + 815'114};
+    EXPECT_TRUE(make_plan(job, settings, RunContext()).budget->reaches_all);
+}
+
+// 6 mm give or take 3 is as wide as 9 mm, to the last bit.
+TEST(Plan, SumsOfWidthsAreNoWiderThanWidths) {
+    SurveyBuilder build;
+    build.outdoors("yard").living("kitchen").slot("a", "yard", "kitchen", 6).slot("b", "yard", "kitchen", 9);
+    Job job = job_of(build, {5, 10});
+    job.survey.gaps[0].evidence.plus_minus = 0.003;
+    const Plan plan = plan_of(job);
+    ASSERT_EQ(plan.ladder.size(), 1U);
+    EXPECT_EQ(plan.ladder[0].cost, Money{1500});
+}
+
+// Stated as shut, and perhaps 3 mm wide: it is closed at its price.
+TEST(Plan, AGapThatIsPerhapsShutIsClosed) {
+    SurveyBuilder build;
+    build.outdoors("yard").living("kitchen").slot("a", "yard", "kitchen", 0);
+    Job job = job_of(build, {5});
+    job.survey.gaps[0].evidence.plus_minus = 0.003;
+    const Plan plan = plan_of(job);
+    EXPECT_TRUE(plan.feasible);
+    EXPECT_EQ(plan.cost, Money{500});
+    EXPECT_TRUE(plan_of(job, Sizing::stated).steps.empty());
+}
+
+// A living space that is a source: ways into it and out of it. Routes that add up to the price are a flow.
+TEST(Plan, ALivingSourceHasAFlowForItsProof) {
+    SurveyBuilder build;
+    build.outdoors("yard").space("unit", SpaceKind::living, true).living("kitchen");
+    build.slot("a", "yard", "unit", 3).slot("b", "unit", "kitchen", 4);
+    const Plan plan = plan_of(job_of(build, {1, 5}));
+    EXPECT_EQ(plan.proof.kind, Proof::Kind::flow);
+    EXPECT_EQ(plan.proof.lower_bound, plan.cost);
+    EXPECT_EQ(plan.cost, Money{600});
+}
+
 }  // namespace
 }  // namespace seamward

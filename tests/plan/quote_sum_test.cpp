@@ -115,8 +115,8 @@ TEST(QuoteSum, AnAnimalInsideTakesADeviceAndAVisit) {
     EXPECT_EQ(sum_of(plan, plain_book()).of(Charge::departures), Money{});
 }
 
-// 42.50 and 20.00 of closings, 20.00 of it free; three whole cartridges for the 2.25 that are used: 7.50. Free work counts for
-// the least charge of a visit: 95.00 less 70.00 is 25.00.
+// 42.50 and 20.00 of closings, 20.00 of it free. The rest is charged as if it were alone, see AddsUpByHand: 1.25 cartridges are
+// two whole ones, 7.50 more; a visit is 95.00 at the least, so 45.00 more.
 TEST(QuoteSum, WhatDidNotHoldIsDoneAgainForNothing) {
     const Plan plan = plan_of({step_of(0, 30, 1.25), step_of(1, 10, 1)});
     const std::vector<GapIndex> free{{1}};
@@ -124,11 +124,29 @@ TEST(QuoteSum, WhatDidNotHoldIsDoneAgainForNothing) {
     EXPECT_EQ(sum.of(Charge::closings), Money{62'50});
     EXPECT_EQ(sum.of(Charge::warranty), Money{-20'00});
     EXPECT_EQ(sum.of(Charge::packs), Money{7'50});
-    EXPECT_EQ(sum.of(Charge::least), Money{25'00});
+    EXPECT_EQ(sum.of(Charge::least), Money{45'00});
+    EXPECT_EQ(sum.total, sum_of(plan_of({step_of(0, 30, 1.25)}), plain_book()).total);
     const QuoteSum all = sum_of(plan_of({step_of(1, 10, 1)}), plain_book(), free);
     EXPECT_EQ(all.total, Money{});
     EXPECT_EQ(all.lines.size(), 2U);
     EXPECT_EQ(all.visits, 1U);
+}
+
+// The first visit is under warranty alone; 5 min and a cartridge, 15.00, wait for another: 80.00 up to the least charge, and no
+// further visit is charged.
+TEST(QuoteSum, AVisitUnderWarrantyAloneIsFree) {
+    const std::vector<GapIndex> free{{0}};
+    const QuoteSum sum = sum_of(plan_of({step_of(0, 20, 2), step_of(1, 5, 1, true)}), plain_book(), free);
+    EXPECT_EQ(sum.visits, 2U);
+    EXPECT_EQ(sum.of(Charge::visits), Money{});
+    EXPECT_EQ(sum.of(Charge::packs), Money{});
+    EXPECT_EQ(sum.of(Charge::least), Money{80'00});
+    // The other way round: what is done under warranty waits, and only the first visit is charged.
+    const std::vector<GapIndex> waits{{1}};
+    const QuoteSum later = sum_of(plan_of({step_of(0, 20, 2), step_of(1, 5, 1, true)}), plain_book(), waits);
+    EXPECT_EQ(later.visits, 2U);
+    EXPECT_EQ(later.of(Charge::visits), Money{});
+    EXPECT_EQ(later.of(Charge::least), Money{55'00});
 }
 
 // Warranted for twelve months from 2026-03-10: until 2027-03-09.

@@ -166,6 +166,10 @@ TEST(QuoteTerms, FollowFromTheClosings) {
     ASSERT_EQ(quote.options.front().plan.steps.size(), 2U);
     EXPECT_TRUE(any_has(terms.exclusions, "Stays open: weep: "));
     EXPECT_TRUE(any_has(terms.exclusions, "option 1: 2 of 2 gaps"));
+    job.survey.gaps[0].evidence.how = Evidence::How::unstated;
+    const Quote unstated = make_quote(job, settings, RunContext());
+    EXPECT_EQ(unstated.options.front().guessed, 1U);
+    EXPECT_EQ(unstated.options.front().unmeasured, 2U) << "what nobody stated is not measured either";
     EXPECT_TRUE(any_has(terms.approvals, "sealant bead (smooth; paintable unless it is silicone, to choose from white"));
     EXPECT_TRUE(any_has(terms.approvals, "The neighbor, before anybody works at what may be shared: joint"));
     EXPECT_FALSE(any_has(terms.approvals, "association"));
@@ -220,6 +224,7 @@ TEST(QuoteTerms, AnimalsInsideAreTold) {
     EXPECT_TRUE(any_has(terms.exclusions, "Honey bee, in attic: Somebody licensed takes the colony"));
     EXPECT_TRUE(any_has(terms.cautions, "any bite is a case for a doctor"));
     EXPECT_FALSE(any_has(terms.exclusions, "traps"));
+    EXPECT_TRUE(who_stays_inside(job, quote.options[0].plan).empty()) << "the bat is let out, and the bees are taken away";
     job.occupied[0].left = settings.date;
     EXPECT_FALSE(any_has(terms_of(job, settings, make_quote(job, settings, RunContext())).notes, "Bat"));
 }
@@ -230,6 +235,53 @@ TEST(QuoteTerms, WithoutAPlanNothingIsPromised) {
     const QuoteTerms terms = terms_of(job, bare(job), make_quote(job, bare(job), RunContext()));
     EXPECT_EQ(terms.exclusions, std::vector<std::string>{"Stays open: slot-1: the wall drains there (the survey)"});
     EXPECT_EQ(terms.warranty.months, 0U);
+}
+
+// The cheap closing is between the attic and the rooms: the bat keeps its way out.
+TEST(QuoteTerms, WhoStaysInsideIsTold) {
+    SurveyBuilder build;
+    build.outdoors("yard").cavity("attic").living("kitchen");
+    build.slot("eave", "yard", "attic", 20).slot("light", "attic", "kitchen", 20);
+    Job job;
+    job.survey = build.survey();
+    job.survey.gaps[0].closing.cost = Money{500'00};
+    job.survey.gaps[1].closing.cost = Money{20'00};
+    job.pests = {*shipped_pests().find("bat")};
+    for (const char* id : {"bat", "bark-scorpion"}) job.occupied.push_back({{1}, *shipped_pests().find(id), "", {}, {}});
+    const Quote quote = make_quote(job, bare(job), RunContext());
+    const std::vector<std::string> told = who_stays_inside(job, quote.options.at(0).plan);
+    ASSERT_EQ(told.size(), 1U) << "scorpions are shut in or out as it comes";
+    EXPECT_EQ(told[0], "Bat stays in attic: getting it out and closing its way is not in this option");
+    EXPECT_FALSE(any_has(terms_of(job, bare(job), quote).notes, "Bat"));
+}
+
+// What hurts those who work there stands in the plan; who lives there has to know when to come back to fresh foam.
+TEST(QuoteTerms, CautionsAreForTheCustomer) {
+    Job job = side_by_side({10});
+    job.pests = {animal("beetle", 0.5)};
+    job.survey.gaps[0].closing = {};
+    job.survey.gaps[0].shape = Slot{20e-3, 1};
+    const Quote quote = make_quote(job, bare(job), RunContext());
+    ASSERT_EQ(quote.options.at(0).plan.steps.size(), 1U);
+    Quote foamed = quote;
+    foamed.options[0].plan.steps[0].option.treatment = "foam";
+    const std::vector<std::string> cautions = terms_of(job, bare(job), foamed).cautions;
+    ASSERT_EQ(cautions.size(), 1U);
+    EXPECT_TRUE(any_has(cautions, "comes back for 8 to 24 hours"));
+    foamed.options[0].plan.steps[0].option.treatment = "mortar";
+    EXPECT_TRUE(terms_of(job, bare(job), foamed).cautions.empty());
+}
+
+TEST(QuoteTerms, WorkUnderWarrantyIsToldAsFree) {
+    Job job = side_by_side({10, 20});
+    job.closed.push_back({{1}, "", job.survey.gaps[1].shape, parse_date("2026-03-01").value, std::nullopt, 0});
+    job.closed[0].callback = Callback{*parse_date("2026-05-01").value, "it tore", std::nullopt};
+    const Quote quote = make_quote(job, bare(job), RunContext());
+    EXPECT_EQ(quote.options.back().sum.total, Money{10'00});
+    EXPECT_TRUE(any_has(terms_of(job, bare(job), quote).notes, "The visit for the work under warranty is free."));
+    job.closed.clear();
+    const Quote charged = make_quote(job, bare(job), RunContext());
+    EXPECT_FALSE(any_has(terms_of(job, bare(job), charged).notes, "warranty is free"));
 }
 
 }  // namespace

@@ -172,6 +172,43 @@ TEST(Sightings, AnEntryThatTheStepsCloseIsCut) {
     for (const EntryShare& entry : of.entries) EXPECT_EQ(entry.cut, entry.gap == GapIndex{3});
 }
 
+TEST(Sightings, AnEntryThatIsCutFurtherInIsNotClosed) {
+    const Job job = job_of(two_rooms(), {{"hall", 1}});
+    PlanStep door, sink, outlet;
+    door.gap = {3};
+    sink.gap = {1};
+    outlet.gap = {2};
+    const SightingsOfPest of = told(job, {door, sink, outlet});
+    ASSERT_EQ(of.entries.size(), 2U);
+    for (const EntryShare& entry : of.entries) {
+        EXPECT_TRUE(entry.cut);
+        EXPECT_EQ(entry.closed, entry.gap == GapIndex{3});
+    }
+    for (const EntryShare& entry : told(job).entries) EXPECT_FALSE(entry.closed);
+}
+
+// No way leads to the bath. The hall's door is the widest way into any room, until it is closed.
+TEST(Sightings, UnexplainedOnesMayHaveComeThroughAnotherRoom) {
+    Job job = job_of(two_rooms(), {{"bath", 1}});
+    job.survey.gaps[3].shape = Slot{9e-3, 0.5};
+    SightingsOfPest of = told(job);
+    ASSERT_TRUE(of.other_room.has_value());
+    EXPECT_EQ(of.other_room->way.pinch_gap, GapIndex{3});
+    EXPECT_EQ(job.survey[of.other_room->way.path.to()].id, "hall");
+    EXPECT_NEAR(of.other_room->way.pinch, 9e-3, 1e-12);
+    EXPECT_TRUE(of.other_room->still);
+    using namespace std::chrono;
+    job.closed.push_back({{3}, "", job.survey.gaps[3].shape, Date(2026y / March / 20), std::nullopt, 0});
+    close_gap(job.survey.gaps[3], 0);
+    job.sightings[0].date = 2026y / March / 19;
+    of = told(job);
+    EXPECT_EQ(of.other_room.value().way.pinch_gap, GapIndex{3});
+    EXPECT_FALSE(of.other_room->still);
+    job.sightings[0].date.reset();
+    EXPECT_NE(told(job).other_room.value().way.pinch_gap, GapIndex{3});
+    EXPECT_FALSE(told(job_of(two_rooms(), {{"hall", 1}})).other_room.has_value()) << "that is explained";
+}
+
 TEST(Sightings, WhatIsGnawedThroughCutsNothing) {
     Job job = job_of(two_rooms(), {{"hall", 1}});
     PlanStep step;

@@ -129,6 +129,31 @@ TEST(OwnerPart, WhatIsReachedFromTheGround) {
     EXPECT_FALSE(reached(4)) << "in the attic";
 }
 
+// What nobody gave a type is judged by its name, and what nobody can place is no owner's.
+TEST(OwnerPart, NamesTellOfTrades) {
+    SurveyBuilder build = house();
+    for (const char* id : {"gas riser", "electrical panel knockout", "Light over the door", "lightest crack", "furnace flue",
+                           "sole plate", "twilight joint"})
+        build.slot(id, "wall", "kitchen", 2).at(1, 1, 0.3);
+    build.slot("somewhere", "wall", "kitchen", 2);
+    build.slot("closet", "yard", "crawl-space", 8).at(0, 0, 0.2);
+    build.last().duty = Duty::combustion_air;
+    build.slot("pipe", "crawl-space", "kitchen", 2).at(1, 1, 0.3);
+    Job job;
+    job.survey = build.survey();
+    const Walk walk = walk_of(job);
+    EXPECT_TRUE(stop_of(walk, job, "gas riser").trade);
+    EXPECT_TRUE(says(stop_of(walk, job, "gas riser").cautions, "lines and valves"));
+    EXPECT_TRUE(stop_of(walk, job, "electrical panel knockout").trade);
+    EXPECT_TRUE(stop_of(walk, job, "Light over the door").trade);
+    EXPECT_TRUE(stop_of(walk, job, "furnace flue").trade);
+    EXPECT_FALSE(stop_of(walk, job, "sole plate").trade);
+    EXPECT_FALSE(stop_of(walk, job, "twilight joint").trade) << "no word of it begins so";
+    EXPECT_TRUE(stop_of(walk, job, "pipe").trade) << "into the air of an appliance";
+    EXPECT_TRUE(from_the_ground(job.survey.gaps[5], WorkZone::rooms, 0));
+    EXPECT_FALSE(from_the_ground(job.survey.gaps[7], WorkZone::rooms, 0)) << "nobody knows where";
+}
+
 // Of the steps of a plan, the owner's and the hired ones are all, and the prices add up to the plan's.
 TEST(OwnerPart, AddsUpToThePlan) {
     const Job job = read_job(std::string(SEAMWARD_SOURCE_FOLDER) + "/scenarios/demo.yaml", RunContext());

@@ -61,6 +61,22 @@ TEST(WorkOrder, AsHighAsAPersonReachesIsWorkedFromTheGround) {
     EXPECT_EQ(zone_of(build.survey().gaps[2], build.survey(), 0), WorkZone::outside_high);
 }
 
+// One gap 6 m up says nothing of where the ground is; names tell of places at the roof.
+TEST(WorkOrder, TheLowestGapIsNoGround) {
+    SurveyBuilder build = house();
+    build.slot("gable", "yard", "wall", 1).at(0, 0, 6).slot("ridge", "yard", "wall", 1).slot("sole", "yard", "wall", 1);
+    build.slot("up", "yard", "attic", 1);
+    const Survey& survey = build.survey();
+    EXPECT_EQ(ground_height(survey), 0);
+    EXPECT_EQ(zone_of(survey.gaps[0], survey, 0), WorkZone::outside_high);
+    EXPECT_EQ(zone_of(survey.gaps[1], survey, 0), WorkZone::outside_high);
+    EXPECT_EQ(zone_of(survey.gaps[2], survey, 0), WorkZone::outside_low);
+    EXPECT_EQ(zone_of(survey.gaps[3], survey, 0), WorkZone::outside_high) << "into the attic";
+    SurveyBuilder sunk = house();
+    sunk.slot("well", "yard", "wall", 1).at(0, 0, -1.2);
+    EXPECT_EQ(ground_height(sunk.survey()), -1.2);
+}
+
 TEST(WorkOrder, UnknownHeightsAreWorkedFromTheGround) {
     SurveyBuilder build = house();
     build.slot("somewhere", "yard", "wall", 1);
