@@ -7,6 +7,7 @@
 
 #include "catalog/passage.h"
 #include "catalog/shipped.h"
+#include "materials/wrong_closings.h"
 #include "network/network.h"
 #include "network/pinches.h"
 
@@ -102,16 +103,7 @@ private:
     }
 
     void closed_though_needed() {
-        for (const ClosedGap& closed : job_.closed) {
-            if (!closed.holds()) continue;
-            const Gap& gap = survey_[closed.gap];
-            const Treatment* treatment = shipped_treatments().find(closed.with);
-            if (treatment != nullptr && treatment->leaves == Treatment::Leaves::mesh && gap.closing.never.empty()) continue;
-            if (!gap.closing.never.empty())
-                remarks_.push_back(gap.label() + ": listed as closed, and must never be: " + gap.closing.never);
-            else if (gap.must_stay_open())
-                remarks_.push_back(gap.label() + ": listed as closed, but must stay open; its duty: " + duty_words(gap.duty));
-        }
+        for (const WrongClosing& wrong : wrong_closings(job_)) remarks_.push_back(wrong_closing_text(survey_, wrong));
     }
 
     void gnawed_closings() {

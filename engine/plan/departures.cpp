@@ -56,7 +56,7 @@ public:
         if (!by_way_of) return widest(from, nowhere);
         // To the near side of that gap, through it, and out on the other; the better of both directions.
         std::vector<GapIndex> best;
-        for (const int near : {0, 1}) {
+        for (const std::size_t near : {std::size_t{0}, std::size_t{1}}) {
             const SpaceIndex here = survey_[*by_way_of].between.at(near);
             const SpaceIndex there = survey_[*by_way_of].between.at(1 - near);
             const bool through_room = survey_[there].is_living() || (here != from && survey_[here].is_living());

@@ -5,8 +5,6 @@
 #include <array>
 #include <string_view>
 
-#include "plan/plan.h"
-
 namespace seamward {
 
 namespace {
@@ -27,10 +25,10 @@ std::string where_fuel_burns(const Job& job) {
     return job.inputs.empty() ? "" : job.survey[job.inputs.front().space].label();
 }
 
-std::vector<std::string> last_checks(const Job& job, std::span<const PlanStep> steps) {
+std::vector<std::string> last_checks(const Job& job) {
     std::vector<std::string> checks;
     const std::string where = where_fuel_burns(job);
-    if (steps.empty() || where.empty()) return checks;
+    if (where.empty()) return checks;
     checks.push_back(
         "Fuel is burned in this house (" + where +
         "): a tighter house can starve a flue of draft. After the last closing a licensed person tests the appliances "

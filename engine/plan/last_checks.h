@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <span>
 #include <string>
 #include <vector>
 
@@ -9,11 +8,9 @@
 
 namespace seamward {
 
-struct PlanStep;
-
 /// What has to be checked when the work is done: where fuel is burned in the house, a combustion safety test by a licensed person
 /// and the carbon monoxide alarms. Empty: nothing.
-[[nodiscard]] std::vector<std::string> last_checks(const Job& job, std::span<const PlanStep> steps);
+[[nodiscard]] std::vector<std::string> last_checks(const Job& job);
 
 /// What tells that fuel is burned in the house: the label of an opening of a flue, a chimney or an appliance's air, or of a space
 /// whose appliances the job states. Empty: nothing does.

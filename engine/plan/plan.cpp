@@ -46,7 +46,7 @@ public:
         add_marginal_stops(picks);
         add_proof();
         if (settings_.explain) add_chances(picks);
-        plan_.last_checks = last_checks(job_, plan_.steps);
+        if (!plan_.steps.empty()) plan_.last_checks = last_checks(job_);
         return std::move(plan_);
     }
 

@@ -26,8 +26,7 @@ public:
         for (const std::string& reason : completion_.reasons) print_paragraph("  - ", reason + '.', console_);
         title("Animals");
         for (const AnimalOutcome& outcome : completion_.animals) animal(outcome);
-        if (completion_.left)
-            print_paragraph("  ", "Against all that are not shut out, " + work_text(*completion_.left), console_);
+        if (completion_.left) print_paragraph("  ", "Against all animals together, " + work_text(*completion_.left), console_);
         if (!completion_.callbacks.empty()) title("What did not hold");
         for (const std::uint32_t i : completion_.callbacks)
             print_paragraph("  - ", callback_text(job_, job_.closed[i]), console_);

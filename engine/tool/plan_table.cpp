@@ -97,7 +97,8 @@ private:
             paragraph(lead, what + ": " + treatment_name(step.option.treatment) + ", " + money_text(step.option.cost) +
                                 (step.option.minutes > 0 ? ", " + time_text(step.option.minutes) : "") + ladder_text(step.stop) +
                                 (diy_ ? step.owner ? ", you can do this" : ", for hire" : ""));
-            if (opens_less(plan_, order - 1)) paragraph("      ", step.widest_open_after > 0 ? "still open: " + width_text(step.widest_open_after)
+            if (opens_less(plan_, order - 1))
+                paragraph("      ", step.widest_open_after > 0 ? "still open: " + width_text(step.widest_open_after)
                                                                : "no way in is left open");
             cautions_.tell(step, number, "      ");
         }

@@ -15,12 +15,12 @@ constexpr const char* blank = "________";
 
 /// An id as YAML: in quotes where it could be taken for something else.
 std::string yaml_id(const std::string& id) {
-    constexpr std::array<std::string_view, 8> taken{"null", "true", "false", "yes", "no", "on", "off", "y"};
+    constexpr std::array<std::string_view, 9> taken{"null", "true", "false", "yes", "no", "on", "off", "y", "n"};
     std::string small;
     for (const char c : id) small += static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
     const bool word = !small.empty() && small.front() >= 'a' && small.front() <= 'z' &&
                       small.find_first_not_of("abcdefghijklmnopqrstuvwxyz0123456789-_") == std::string::npos &&
-                      std::find(taken.begin(), taken.end(), small) == taken.end() && small != "n";
+                      std::find(taken.begin(), taken.end(), small) == taken.end();
     if (word) return id;
     std::string quoted = "\"";
     for (const char c : id) quoted += c == '"' || c == '\\' ? std::string{'\\', c} : std::string(1, c);
@@ -44,7 +44,6 @@ public:
     void print() {
         if (plan_.steps.empty() && plan_.wrong_closings.empty()) return;
         console_.out << '\n' << console_.bold("When it is done, write into the job file") << '\n';
-        if (!job_.closed.empty()) paragraph("The file has closed: already. These lines go below it, without a second closed:.");
         closed();
         if (!plan_.last_checks.empty()) checks();
         for (std::size_t i = 0; i < plan_.steps.size(); ++i) {
@@ -63,11 +62,16 @@ private:
         for (std::size_t i = 0; i < plan_.steps.size(); ++i) {
             const PlanStep& step = plan_.steps[i];
             if (entry_of(job_, step.gap) != nullptr) continue;
-            if (!begun) console_.out << "closed:\n";
+            if (!begun) begin_closed();
             begun = true;
             console_.out << "  - {gap: " << yaml_id(job_.survey[step.gap].id) << with_text(step) << ", date: " << blank << "}  # "
                          << i + 1 << (step.waits ? ", later visit" : "") << '\n';
         }
+    }
+
+    void begin_closed() {
+        if (!job_.closed.empty()) paragraph("The file has closed: already. These lines go below it, without a second closed:.");
+        console_.out << "closed:\n";
     }
 
     void checks() {

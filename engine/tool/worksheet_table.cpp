@@ -94,10 +94,9 @@ private:
             days += " Surveyed" + (job_.surveyed.empty() ? "" : ' ' + printable(job_.surveyed)) +
                     (job_.surveyor.empty() ? "" : " by " + printable(job_.surveyor)) + '.';
         paragraph("", days);
-        paragraph("", "Against " + names_text(settings_.against) + ": " +
-                          (plan_.steps.empty() ? std::string("nothing to close.")
-                                               : counted(plan_.steps.size(), "gap", "gaps") + " to close, about " +
-                                                     time_text(plan_.minutes) + " of work."));
+        std::string work = plan_.steps.empty() ? "nothing to close" : counted(plan_.steps.size(), "gap", "gaps") + " to close";
+        if (plan_.minutes > 0) work += ", about " + time_text(plan_.minutes) + " of work";
+        paragraph("", "Against " + names_text(settings_.against) + ": " + work + '.');
         survey_text("Notes: ", job_.notes);
         survey_text("Site: ", job_.site.notes);
     }
@@ -141,6 +140,7 @@ private:
             paragraph("  [ ] ", wrong_closing_text(survey_, wrong) + '.');
             done("      ");
         }
+        paragraph("  ", "What is opened may let animals in: take these entries out of the job file and make this sheet anew.");
     }
 
     // ------------------------------------------------------------ Stops
@@ -234,8 +234,8 @@ private:
         for (const Departure& departure : plan_.departures) {
             print_departure(job_, departure, console_);
             if (!departure.waits()) continue;
-            console_.out << "    [ ] " << what_begins(departure) << " on " << day << "  by " << day << "  last sign " << day
-                         << '\n';
+            console_.out << "    [ ] " << what_begins(departure) << " on " << day << "  by " << day << '\n'
+                         << "        last sign of it on " << day << '\n';
         }
     }
 

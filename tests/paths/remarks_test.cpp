@@ -68,8 +68,10 @@ TEST(Remarks, ObjectToClosedOpeningsThatMustStayOpen) {
         remarks(
             house + gaps +
             "closed: [{gap: weep, with: bead}, {gap: vent, with: mesh, opening: 6 mm}, {gap: flue}, {gap: door, with: sweep}]"),
-        (Lines{"weep: listed as closed, but must stay open; its duty: weep",
-               "flue: listed as closed, and must never be: it carries flue gas"}));
+        (Lines{
+            "weep is written down as closed with sealant bead. It must stay open: what is behind it drains and dries through it. "
+            "Open it again",
+            "flue is written down as closed. It must stay open: it carries flue gas. Open it again"}));
 }
 
 /// "Rodents can chew through caulk, expanding foam, plastic, wood" (University of California).

@@ -115,14 +115,14 @@ TEST(QuoteSum, AnAnimalInsideTakesADeviceAndAVisit) {
     EXPECT_EQ(sum_of(plan, plain_book()).of(Charge::departures), Money{});
 }
 
-// 42.50 and 20.00 of closings, 20.00 of it free. The rest is charged as if it were alone, see AddsUpByHand: 1.25 cartridges are
+// 42.50 and 25.00 of closings, 25.00 of it free. The rest is charged as if it were alone, see AddsUpByHand: 1.25 cartridges are
 // two whole ones, 7.50 more; a visit is 95.00 at the least, so 45.00 more.
 TEST(QuoteSum, WhatDidNotHoldIsDoneAgainForNothing) {
-    const Plan plan = plan_of({step_of(0, 30, 1.25), step_of(1, 10, 1)});
+    const Plan plan = plan_of({step_of(0, 30, 1.25), step_of(1, 10, 1.5)});
     const std::vector<GapIndex> free{{1}};
     const QuoteSum sum = sum_of(plan, plain_book(), free);
-    EXPECT_EQ(sum.of(Charge::closings), Money{62'50});
-    EXPECT_EQ(sum.of(Charge::warranty), Money{-20'00});
+    EXPECT_EQ(sum.of(Charge::closings), Money{67'50});
+    EXPECT_EQ(sum.of(Charge::warranty), Money{-25'00});
     EXPECT_EQ(sum.of(Charge::packs), Money{7'50});
     EXPECT_EQ(sum.of(Charge::least), Money{45'00});
     EXPECT_EQ(sum.total, sum_of(plan_of({step_of(0, 30, 1.25)}), plain_book()).total);
