@@ -7,8 +7,8 @@
 #include "base/plane.h"
 #include "base/solid.h"
 #include "base/survey.h"
-#include "base/vented.h"
 #include "base/vector.h"
+#include "base/vented.h"
 
 namespace seamward {
 

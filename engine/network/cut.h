@@ -52,7 +52,7 @@ struct Rung {
 struct CutLadder {
     std::vector<Rung> rungs;
     std::size_t left_out = 0;  ///< rungs between those listed
-    LinkPath stopped_by;  ///< where it ends early: a way in none of whose links can be shut
+    LinkPath stopped_by;       ///< where it ends early: a way in none of whose links can be shut
 };
 
 /// One flow for all widths: links are opened in falling order of width, and each new one only adds to it. A rung that costs
