@@ -257,7 +257,16 @@ private:
             job_.survey.gaps.push_back(read_gap(node, spaces_, diagnostics_));
             places.push_back(node.place());
         });
+        for (std::size_t i = 0; i < job_.survey.gaps.size(); ++i) check_price(job_.survey.gaps[i], places[i]);
         gaps_ = index(job_.survey.gaps, places, "gap");
+    }
+
+    /// The price of all pieces of a gap must stay far from the largest number of cents there is.
+    void check_price(const Gap& gap, Place place) {
+        constexpr std::int64_t most_cents = 1'000'000'000'000'000;
+        if (gap.closing.cost && gap.closing.cost->cents > most_cents / gap.count)
+            diagnostics_.add(place, "gap \"" + gap.id + "\": its cost times its count is more than $10,000,000,000,000",
+                             "check both");
     }
 
     void read_pests() {
