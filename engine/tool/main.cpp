@@ -74,49 +74,50 @@ void add_trace(CLI::App& app, seamward::TraceRequest& request) {
     trace->add_flag("--json", request.json, "Answer in JSON");
 }
 
-/// What every command that plans has, but for --json.
-void add_planning_for_people(CLI::App& command, seamward::Planning& planning) {
+/// What every command that plans has.
+void add_planning(CLI::App& command, seamward::Planning& planning) {
     command.add_option("JOB", planning.job, "Job file, YAML or JSON")->required();
     command.add_option("--against", planning.against, "Plan against this animal (repeatable; the job's when left out)")
         ->type_name("ID")
         ->allow_extra_args(false);
-    command.add_flag("--nominal", planning.nominal, "Take widths as stated, without their plus-minus");
     command.add_option("--on", planning.date, "Day of the work, such as 2026-06-15 (today when left out)")->type_name("DATE");
     command.add_option("--prices", planning.prices, "Price book of your own, YAML")->type_name("FILE");
 }
 
-void add_planning(CLI::App& command, seamward::Planning& planning) {
-    add_planning_for_people(command, planning);
-    command.add_flag("--json", planning.json, "Answer in JSON");
+void add_nominal(CLI::App& command, seamward::Planning& planning) {
+    command.add_flag("--nominal", planning.nominal, "Take widths as stated, without their plus-minus");
 }
+
+void add_json(CLI::App& command, bool& json) { command.add_flag("--json", json, "Answer in JSON"); }
 
 void add_plan(CLI::App& app, seamward::PlanRequest& request) {
     CLI::App* plan = app.add_subcommand("plan", "The cheapest closings that leave the animals no way in, in working order");
     add_planning(*plan, request);
+    add_nominal(*plan, request);
+    add_json(*plan, request.json);
     plan->add_option("--budget", request.budget, "Spend no more than this, such as $400")->type_name("MONEY");
     plan->add_flag("--explain", request.explain, "Tell how sure it is: chances of a way in, and what to measure again");
     plan->add_flag("--diy", request.diy, "Tell which steps an owner can do safely, and what is left for hire");
 }
 
 void add_completion(CLI::App& app, seamward::CompletionRequest& request) {
-    add_planning(*app.add_subcommand("completion", "The page to leave with the customer, or what keeps it from being given"),
-                 request);
+    CLI::App* completion =
+        app.add_subcommand("completion", "The page to leave with the customer, or what keeps it from being given");
+    add_planning(*completion, request);
+    add_nominal(*completion, request);
+    add_json(*completion, request.json);
 }
 
 void add_quote(CLI::App& app, seamward::QuoteRequest& request) {
     CLI::App* quote = app.add_subcommand("quote", "What a customer can order, what each option costs, and what it leaves open");
-    quote->add_option("JOB", request.job, "Job file, YAML or JSON")->required();
-    quote->add_option("--against", request.against, "Quote against this animal (repeatable; the job's when left out)")
-        ->type_name("ID")
-        ->allow_extra_args(false);
-    quote->add_option("--prices", request.prices, "Price book of your own, YAML")->type_name("FILE");
-    quote->add_option("--on", request.date, "Day of the quote, such as 2026-06-15 (today when left out)")->type_name("DATE");
-    quote->add_flag("--json", request.json, "Answer in JSON");
+    add_planning(*quote, request);
+    add_json(*quote, request.json);
 }
 
 void add_worksheet(CLI::App& app, seamward::WorksheetRequest& request) {
-    add_planning_for_people(*app.add_subcommand("worksheet", "The sheet for whoever does the work: stop by stop, with boxes"),
-                            request);
+    CLI::App* sheet = app.add_subcommand("worksheet", "The sheet for whoever does the work: stop by stop, with boxes");
+    add_planning(*sheet, request);
+    add_nominal(*sheet, request);
 }
 
 void add_picture(CLI::App& app, seamward::PictureCommand& command) {
