@@ -303,8 +303,8 @@ std::vector<Cutout> Cutter::cutouts(const FeatureGap& row, const GapSizes& sizes
         switch (row.shape) {
             case ShapeKind::hole: out.push_back({&skin, around_circle(p, w / 2, pipe_sides), p}); break;
             case ShapeKind::ring:
-                out.push_back(
-                    {&skin, around_circle(p, sizes.around / 2 + w, pipe_sides), p + Point2{0, sizes.around / 2 + w / 2}});
+                out.push_back({&skin, hole_round(around_circle(p, sizes.around / 2, pipe_sides), w),
+                               p + Point2{0, sizes.around / 2 + w / 2}});
                 break;
             case ShapeKind::mesh: {
                 const Point2 least = p - Point2{a, b}, most = p + Point2{a, b};
@@ -314,7 +314,7 @@ std::vector<Cutout> Cutter::cutouts(const FeatureGap& row, const GapSizes& sizes
             case ShapeKind::slot:
                 if (row.form == FeatureGap::Form::around)
                     out.push_back(
-                        {&skin, rectangle(p - Point2{a + w, b + w}, p + Point2{a + w, b + w}), p + Point2{0, b + w / 2}});
+                        {&skin, hole_round(rectangle(p - Point2{a, b}, p + Point2{a, b}), w), p + Point2{0, b + w / 2}});
                 else if (row.form == FeatureGap::Form::beside)
                     out.push_back({&skin, rectangle(p + Point2{-a, b}, p + Point2{a, b + w}), p + Point2{0, b + w / 2},
                                    rectangle(p - Point2{a, b}, p + Point2{a, b})});

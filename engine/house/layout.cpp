@@ -132,6 +132,34 @@ Loop around_circle(Point2 middle, double radius, int sides) {
     return loop;
 }
 
+Loop hole_round(const Loop& part, double width) {
+    // A side that touches the arc of radius w round a corner of the part lies at w. Two that turn by 2h from one to the next meet
+    // at w / cos h from that corner, and the ball that touches both and the corner is 2w / (1 + cos h) wide.
+    constexpr double excess = 2e-5;  // of that ball, meters
+    const double least_cosine = 2 * width / (width + excess) - 1;
+    const std::size_t n = part.size();
+    const auto along = [&](std::size_t i) {
+        const Point2 side = part[(i + 1) % n] - part[i % n];
+        const double far = std::sqrt(dot(side, side));
+        return Point2{side.x / far, side.y / far};
+    };
+    Loop hole;
+    for (std::size_t i = 0; i < n; ++i) {
+        const Point2 a = along(i + n - 1), b = along(i), out_of_a{a.y, -a.x}, out_of_b{b.y, -b.x};
+        const double turn = std::atan2(cross(a, b), dot(a, b));
+        const int count = std::max(1, static_cast<int>(std::ceil(turn / (2 * std::acos(least_cosine)))));
+        const double half = turn / (2 * count), reach = width * std::tan(half);
+        // The first and the last stand on the straight sides, without rounding off them.
+        hole.push_back(part[i] + out_of_a * width + a * reach);
+        for (int k = 1; k + 1 < count; ++k) {
+            const double angle = (2 * k + 1) * half;
+            hole.push_back(part[i] + (out_of_a * std::cos(angle) + a * std::sin(angle)) * (width / std::cos(half)));
+        }
+        if (count > 1) hole.push_back(part[i] + out_of_b * width - b * reach);
+    }
+    return hole;
+}
+
 Loop offset_outline(const Loop& outline, const std::vector<double>& outward) {
     const std::size_t n = outline.size();
     Loop moved;

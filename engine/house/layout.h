@@ -220,6 +220,9 @@ void go_round_obstacles(Layout& layout);
 /// A regular polygon about a point, such that circles of that radius fit into it and touch all sides; corners first at half a
 /// step.
 [[nodiscard]] Loop around_circle(Point2 middle, double radius, int sides);
+/// The hole round a convex part that leaves a gap of that width on all sides: sides parallel to the part's, corners rounded
+/// about its corners. A ball in the gap is nowhere larger than the width by more than a fiftieth of a millimeter.
+[[nodiscard]] Loop hole_round(const Loop& part, double width);
 /// The outline with each edge moved outward by its own distance; corners where neighbors cross.
 [[nodiscard]] Loop offset_outline(const Loop& outline, const std::vector<double>& outward);
 /// An id as it is spoken: "north wall" for "north-wall".

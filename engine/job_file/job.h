@@ -11,6 +11,7 @@
 #include "base/survey.h"
 #include "base/vented.h"
 #include "catalog/tables.h"
+#include "exchange/read_model.h"
 #include "house/build_house.h"
 
 namespace seamward {
@@ -77,6 +78,14 @@ struct Site {
     std::string gates, pets, notes;
 };
 
+/// The 3D file that a survey is drawn on.
+struct ModelReference {
+    std::string file;               ///< as the job file has it, from its folder
+    std::filesystem::path path;     ///< where that is from here
+    std::optional<ModelUnit> unit;  ///< nothing: what the file says
+    std::optional<UpAxis> up;
+};
+
 /// One visit to one house, as its job file tells it.
 struct Job {
     std::string name;
@@ -93,6 +102,7 @@ struct Job {
     std::vector<SpaceInput> inputs;  ///< of appliances that burn fuel, as far as known
     /// The described house, when the job has one and its solids were asked for. Its survey is the job's.
     House house;
+    std::optional<ModelReference> model;
 };
 
 /// Reads a job file (YAML, or JSON when its name ends in `.json`). Throws BadInput with all faults of the file,

@@ -13,14 +13,15 @@
 #include "job_file/job.h"
 #include "job_file/read_gap.h"
 #include "job_file/read_history.h"
+#include "job_file/read_model_reference.h"
 
 namespace seamward {
 
 namespace {
 
 constexpr std::string_view version = "1";
-constexpr std::array<std::string_view, 11> job_file_keys{"seamward", "job",      "house",     "spaces", "gaps", "pests",
-                                                         "closed",   "occupied", "sightings", "checks", "site"};
+constexpr std::array<std::string_view, 12> job_file_keys{"seamward", "job",      "house",     "spaces", "gaps", "pests",
+                                                         "closed",   "occupied", "sightings", "checks", "site", "model"};
 constexpr std::array<std::string_view, 5> job_keys{"name", "address", "surveyed", "surveyor", "notes"};
 constexpr std::array<std::string_view, 7> space_keys{"id", "kind", "source", "name", "note", "floor", "burns"};
 constexpr std::array<std::string_view, 5> kind_words{"outdoors", "cavity", "attached", "living", "harborage"};
@@ -58,6 +59,7 @@ public:
         check_version();
         read_head();
         read_house();
+        read_drawn_on();
         read_spaces();
         read_gaps();
         read_pests();
@@ -101,9 +103,8 @@ private:
         }
         const std::string ending = path.extension().string();
         if (ending != ".yaml" && ending != ".yml" && ending != ".json") {
-            file_.report(file_["house"].place(),
-                         "this version opens described houses (.yaml, .json), not 3D files: " + path.string(),
-                         "describe the house, or list its spaces and gaps in the job file");
+            file_.report(file_["house"].place(), "house names a described house (.yaml, .json), not 3D files: " + path.string(),
+                         "run seamward find on that file with -o, and use the job file that it writes");
             diagnostics_.throw_if_any();
         }
         has_house_ = true;
@@ -126,6 +127,13 @@ private:
         job_.survey = std::move(job_.house.survey);
         job_.vented = job_.house.vented;
         if (job_.name.empty()) job_.name = job_.house.name;
+    }
+
+    void read_drawn_on() {
+        job_.model = read_model_reference(file_, diagnostics_);
+        if (job_.model && has_house_)
+            file_.report(file_["model"].place(), "a job is about a described house or drawn on a 3D file, not both",
+                         "remove house or model");
     }
 
     /// An entry that only says something new of a gap of the house.

@@ -14,6 +14,8 @@
 #include "base/text.h"
 #include "tool/completion_command.h"
 #include "tool/console.h"
+#include "tool/find_command.h"
+#include "tool/interrupt.h"
 #include "tool/picture_command.h"
 #include "tool/plan_command.h"
 #include "tool/quote_command.h"
@@ -120,9 +122,26 @@ void add_worksheet(CLI::App& app, seamward::WorksheetRequest& request) {
     add_nominal(*sheet, request);
 }
 
+void add_find(CLI::App& app, seamward::FindRequest& request) {
+    CLI::App* find = app.add_subcommand("find", "Spaces and gaps of a 3D file, and the ways in, from its geometry alone");
+    find->add_option("MODEL", request.model, "3D file; docs/models.md lists the kinds")->required();
+    find->add_option("--room", request.rooms, "A point in a room, in meters, and what to call the room (repeatable)")
+        ->type_name("NAME[:KIND]=X,Y,Z")
+        ->allow_extra_args(false);
+    find->add_option("--smallest", request.smallest, "What is narrower counts as shut (0.3 mm when left out)")
+        ->type_name("WIDTH");
+    find->add_option("--widest", request.widest, "What is wider is no gap but one space (25 mm when left out)")
+        ->type_name("WIDTH");
+    find->add_option("--unit", request.unit, "What one unit of the file is (what the file says, else m)")
+        ->type_name("m|cm|mm|in|ft");
+    find->add_option("--up", request.up, "The axis of the file that points up (what the file says, else y)")->type_name("x|y|z");
+    find->add_option("-o,--output", request.output, "Job file to write")->type_name("JOB");
+    add_json(*find, request.json);
+}
+
 void add_picture(CLI::App& app, seamward::PictureCommand& command) {
     CLI::App* picture = app.add_subcommand("picture", "The house of a job and its ways in as a picture");
-    picture->add_option("JOB", command.job, "Job file with a described house")->required();
+    picture->add_option("JOB", command.job, "Job file with a described house or a model")->required();
     picture->add_option("-o,--output", command.file, "PNG to write")->type_name("FILE.png")->required();
     add_pests_and_ends(*picture, command.pests, command.to);
     add_count(*picture, "--way", "N", "Show this way in, by its rank (1 when left out)", command.way);
@@ -200,10 +219,11 @@ int main(int argc, char** argv) {
     seamward::CompletionRequest completed;
     seamward::QuoteRequest quoted;
     seamward::WorksheetRequest sheet;
+    seamward::FindRequest finding;
     const auto fail = [&](ExitCode code, const std::string& text, const std::vector<seamward::Diagnostic>& faults) {
         console.err << text << '\n';
         // Before the options are read, the word alone has to do.
-        if (request.json || planned.json || completed.json || quoted.json ||
+        if (request.json || planned.json || completed.json || quoted.json || finding.json ||
             std::find(words.begin(), words.end(), "--json") != words.end())
             answer_errors(faults, console.out);
         return code;
@@ -226,14 +246,20 @@ int main(int argc, char** argv) {
     add_completion(app, completed);
     add_quote(app, quoted);
     add_worksheet(app, sheet);
+    add_find(app, finding);
     add_picture(app, picture);
     add_export(app, exported);
     if (words.empty()) return fail(wrong_usage, app.help(), {});
+    const auto fail_by_signal = [&] {
+        console.err << "seamward: stopped; nothing was written\n";
+        seamward::end_by_signal(seamward::CancelOnSignal::signal_seen());
+        return fault_of_the_program;
+    };
     try {
         check_words(app, words);
         app.parse(argc, argv);
         const auto begin = std::chrono::steady_clock::now();
-        const seamward::RunContext context([&](std::string_view stage) {
+        seamward::RunContext context([&](std::string_view stage) {
             if (std::chrono::steady_clock::now() - begin > std::chrono::seconds(1)) console.err << stage << " ...\n";
         });
         if (app.got_subcommand("trace")) seamward::run_trace(request, console, context);
@@ -241,6 +267,10 @@ int main(int argc, char** argv) {
         if (app.got_subcommand("quote") && !seamward::run_quote(quoted, console, context)) return finish(no_plan);
         if (app.got_subcommand("completion")) seamward::run_completion(completed, console, context);
         if (app.got_subcommand("worksheet") && !seamward::run_worksheet(sheet, console, context)) return finish(no_plan);
+        if (app.got_subcommand("find")) {
+            const seamward::CancelOnSignal guard(context);
+            seamward::run_find(finding, console, context);
+        }
         if (app.got_subcommand("picture")) draw(picture, console, context);
         if (app.got_subcommand("export")) seamward::export_house(exported.job, exported.file, context);
         return finish(done);
@@ -251,7 +281,11 @@ int main(int argc, char** argv) {
                              std::string(error.what()) + "; seamward --help and seamward COMMAND --help tell what there is");
     } catch (const seamward::WrongUsage& error) {
         return fail_in_words(wrong_usage, error.what());
+    } catch (const seamward::Cancelled&) {
+        return fail_by_signal();
     } catch (const seamward::BadInput& bad) {
+        // Ctrl-C also reaches the program that reads the model, which then seems to fail.
+        if (seamward::CancelOnSignal::signal_seen() != 0) return fail_by_signal();
         return fail(bad_input, bad.what(), bad.diagnostics());
 #ifdef SEAMWARD_PICTURES
     } catch (const seamward::viewer::BadPicture& bad) {

@@ -10,6 +10,7 @@
 #include "exchange/write_whole_file.h"
 #include "house/route.h"
 #include "tool/find_ids.h"
+#include "tool/model_house.h"
 #include "tool/wrong_usage.h"
 
 namespace seamward {
@@ -19,8 +20,10 @@ namespace {
 constexpr std::size_t drawn_ways = 6;      ///< the best, and the one shown: only they need a line
 constexpr std::size_t furthest_way = 100;  ///< that can be shown, and so far ways are counted
 
+/// A job with its house; with what its model has where it is drawn on one.
 Job read_with_solids(const std::string& path, const RunContext& context) {
     Job job = read_job(path, context, Make::solids);
+    if (job.model) read_model_house(job, context);
     if (job.house.parts.empty())
         throw BadInput({{.file = path,
                          .what = "the job has no described house, so there is nothing to draw",
@@ -31,6 +34,7 @@ Job read_with_solids(const std::string& path, const RunContext& context) {
 std::optional<GapIndex> find_gap(const Job& job, const std::string& id) {
     if (id.empty()) return std::nullopt;
     std::vector<std::string_view> known;
+    if (job.model) throw WrongUsage("--gap: gaps are shown from close by in described houses, not in a model");
     for (std::uint32_t i = 0; i < job.survey.gaps.size(); ++i) {
         if (job.survey.gaps[i].id == id) {
             if (job.house.places[i].through.empty())
@@ -72,6 +76,7 @@ PictureContent picture_content(const PictureCommand& command, const RunContext& 
     content.routes.resize(content.ways.size());
     for (std::size_t i = 0; i < content.ways.size(); ++i) {
         const EntryPath& way = content.ways[i].path;
+        if (content.job.model) continue;  // straight lines, from gap to gap
         if (i < drawn_ways || i + 1 == command.way) content.routes[i] = route(content.job.house, way.gaps, way.spaces);
     }
     return content;
@@ -82,6 +87,10 @@ void export_house(const std::string& job_file, const std::string& file, const Ru
     const std::string ending = path.extension().string();
     if (ending != ".glb" && ending != ".obj") throw WrongUsage("-o: " + in_quotes(file) + " ends neither in .glb nor in .obj");
     const Job job = read_with_solids(job_file, context);
+    if (job.model)
+        throw BadInput({{.file = job_file,
+                         .what = "the job has no described house: it is drawn on a 3D file, " + job.model->path.string(),
+                         .mend = "use that file"}});
     const std::string name = heading(job, job_file);
     if (ending == ".glb") {
         write_whole_file(path, file, gltf_binary(job.house.parts, job.survey, name));

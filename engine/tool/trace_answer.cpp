@@ -1,14 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "base/json_writer.h"
 #include "base/measure_text.h"
 #include "paths/remarks.h"
 #include "tool/trace_command.h"
 
 namespace seamward {
 
-std::string trace_answer(const Job& job, const TraceSettings& settings, const Trace& trace) {
-    JsonWriter json;
-    json.begin_object().key("paths").begin_array();
+void write_paths(const Job& job, const Trace& trace, JsonWriter& json) {
+    json.key("paths").begin_array();
     std::int64_t rank = 0;
     for (const RankedPath& ranked : trace.paths) {
         json.begin_object().key("rank").value(++rank);
@@ -23,7 +21,14 @@ std::string trace_answer(const Job& job, const TraceSettings& settings, const Tr
         for (const std::size_t pest : open_to(job.survey, ranked.path, job.pests)) json.value(job.pests[pest].id);
         json.end_array().end_object();
     }
-    json.end_array().key("rooms").begin_array();
+    json.end_array();
+}
+
+std::string trace_answer(const Job& job, const TraceSettings& settings, const Trace& trace) {
+    JsonWriter json;
+    json.begin_object();
+    write_paths(job, trace, json);
+    json.key("rooms").begin_array();
     const auto rooms_open = rooms_open_to(job.survey, settings.to, trace.rooms, job.pests);
     for (std::size_t i = 0; i < trace.rooms.size(); ++i) {
         const RoomPinch& room = trace.rooms[i];

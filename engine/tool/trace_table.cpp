@@ -182,6 +182,13 @@ private:
     bool check_in_row_ = true;
 };
 
+/// `House mouse or Bat`: whose ways were asked for.
+std::string names_asked_for(const TraceSettings& settings) {
+    std::string asked;
+    for (const Pest& pest : settings.pests) asked += (asked.empty() ? "" : " or ") + pest.name;
+    return asked;
+}
+
 }  // namespace
 
 void print_trace_table(const Job& job, const std::string& heading, const TraceSettings& settings, const Trace& trace,
@@ -191,10 +198,15 @@ void print_trace_table(const Job& job, const std::string& heading, const TraceSe
     if (!job.closed.empty()) summary += " (" + std::to_string(job.closed.size()) + " closed already)";
     console.out << console.bold(heading) << '\n';
     print_paragraph("", summary + ". Each way in is as wide as its smallest gap; the widest come first.", console);
-    std::string asked;
-    for (const Pest& pest : settings.pests) asked += (asked.empty() ? "" : " or ") + pest.name;
+    const std::string asked = names_asked_for(settings);
     if (!asked.empty()) print_paragraph("", "Only ways open to: " + asked + ".", console);
     console.out << '\n';
+    print_ways_in(job, settings, trace, console, true);
+}
+
+void print_ways_in(const Job& job, const TraceSettings& settings, const Trace& trace, const Console& console, bool with_options) {
+    const Survey& survey = job.survey;
+    const std::string asked = names_asked_for(settings);
     std::vector<std::string> remarks = remarks_on(job, settings);
     if (const auto widths = remark_on_widths(survey, trace)) remarks.push_back(*widths);
     for (const std::string& remark : remarks) print_paragraph("Check: ", remark, console);
@@ -208,14 +220,15 @@ void print_trace_table(const Job& job, const std::string& heading, const TraceSe
     } else {
         printer.print_paths();
         const bool more = trace.paths.size() == settings.top;
-        if (more) print_paragraph("", "There may be more: --top K shows K of them, --to SPACE those into one space.", console);
+        if (more && with_options)
+            print_paragraph("", "There may be more: --top K shows K of them, --to SPACE those into one space.", console);
         printer.print_rooms(rooms_open_to(survey, settings.to, trace.rooms, pests), shared_air(survey, settings, trace.rooms));
         if (!kept_out.empty()) {
             console.out << '\n';
             print_paragraph("", names_of(pests, kept_out) + ": no way in, as far as this survey goes.", console);
         }
     }
-    if (!kept_out.empty() || trace.paths.empty()) print_hollow_spaces(survey, settings, console);
+    if (with_options && (!kept_out.empty() || trace.paths.empty())) print_hollow_spaces(survey, settings, console);
     print_pests(pests, console);
 }
 

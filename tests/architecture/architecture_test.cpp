@@ -82,11 +82,24 @@ TEST(Architecture, ThirdPartyHeadersStayWithTheirOwners) {
     const std::vector<std::pair<std::regex, std::string>> owners{
         {std::regex("^yaml\\.h$"), "base"}, {std::regex("^rapidjson/"), "base"},
         {std::regex("^CLI/"), "tool"},      {std::regex("^CGAL/"), "geometry"},
-        {std::regex("^Eigen/"), "plan"},    {std::regex("^(assimp/|vtk|Q[A-Z]|boost/|lemon/)"), "nobody"}};
+        {std::regex("^Eigen/"), "plan"},    {std::regex("^(vtk|Q[A-Z]|boost/|lemon/)"), "nobody"}};
     for (const SourceFile& file : sources_under("engine")) {
         for (const std::string& name : includes_of(file)) {
             for (const auto& [pattern, owner] : owners) {
                 EXPECT_TRUE(!std::regex_search(name, pattern) || folder_of(file) == owner) << file.path << " includes " << name;
+            }
+        }
+    }
+}
+
+/// What imports files of strangers is linked into the program that locks itself in, and nowhere else.
+TEST(Architecture, ImportersStayWithTheProgramThatReads) {
+    const std::regex importers("^(assimp/|ifcpp/|carve/|seccomp\\.h$)");
+    for (const char* top : {"engine", "viewer"}) {
+        for (const SourceFile& file : sources_under(top)) {
+            for (const std::string& name : includes_of(file)) {
+                EXPECT_TRUE(!std::regex_search(name, importers) || file.path.parent_path() == "engine/exchange/reader")
+                    << file.path << " includes " << name;
             }
         }
     }

@@ -91,7 +91,11 @@ struct Workshop {
 TEST(CommandsPage, ListsCommandsThatWork) {
     const std::string text = page("docs/commands.md");
     const Workshop workshop;
-    for (const char* section : {"trace", "quote", "completion", "worksheet", "picture", "export"}) {
+    const std::string mock_up = shell_word((workshop.folder.path() / "mock-up.glb").string());
+    const Ran exported = run_shell("cd " + shell_word(SEAMWARD_SOURCE_FOLDER) + " && " + shell_word(SEAMWARD_PROGRAM) +
+                                   " export scenarios/wall-corner.yaml -o " + mock_up);
+    EXPECT_EQ(exported.exit_code, 0) << exported.err;
+    for (const char* section : {"trace", "quote", "completion", "worksheet", "find", "picture", "export"}) {
         std::size_t at = text.find("\n## " + std::string(section) + '\n');
         const std::string commands = block_after(text, "| `-", at);
         std::size_t count = 0;
@@ -104,7 +108,8 @@ TEST(CommandsPage, ListsCommandsThatWork) {
             EXPECT_TRUE(ran.exit_code == 0 || draws_none) << command << '\n' << ran.err;
             const std::size_t file = command.find(" -o ");
             if (file == std::string::npos || draws_none) continue;
-            EXPECT_TRUE(std::filesystem::exists(workshop.folder.path() / command.substr(file + 4))) << command;
+            const std::string name = command.substr(file + 4, command.find(' ', file + 4) - file - 4);
+            EXPECT_TRUE(std::filesystem::exists(workshop.folder.path() / name)) << command;
         }
         EXPECT_GE(count, 2U) << section;
     }
@@ -124,7 +129,7 @@ std::set<std::string> options_in(const std::string& text) {
 /// Each command's table has the options of its help, no more and no fewer.
 TEST(CommandsPage, ListsTheOptionsOfTheHelp) {
     const std::string text = page("docs/commands.md");
-    for (const std::string command : {"trace", "quote", "completion", "worksheet", "picture", "export"}) {
+    for (const std::string command : {"trace", "quote", "completion", "worksheet", "find", "picture", "export"}) {
         std::set<std::string> help = options_in(run_shell(shell_word(SEAMWARD_PROGRAM) + ' ' + command + " --help").out);
         EXPECT_EQ(help.erase("--help"), 1U);
         std::set<std::string> listed;

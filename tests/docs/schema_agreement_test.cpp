@@ -26,6 +26,7 @@ const std::vector<Mapping>& mappings() {
          {{"seamward", "1"},
           {"job", "{name: x}"},
           {"house", "", true},
+          {"model", ""},
           {"spaces", "[{id: yard, kind: outdoors}]"},
           {"gaps", "[]"},
           {"pests", "[bat]"},
@@ -126,6 +127,20 @@ TEST(SchemaAgreement, EveryItemOfAListEmptyAndOfEveryType) {
 
 TEST(SchemaAgreement, EveryKeyThatIsNone) {
     for (const Mapping& mapping : mappings()) job_judges.try_wrong_key(mapping);
+}
+
+/// The file has to be there and to be a model.
+TEST(SchemaAgreement, JobsOnAModel) {
+    const ScratchFolder folder;
+    const std::string model = folder.write("model.glb", "glTF").string();
+    const Mapping mapping{"{seamward: 1, model: @}", {{"file", "'" + model + "'", true}, {"unit", "mm"}, {"up", "z"}}};
+    job_judges.expect_good(Judges::text_of(mapping, "", ""));
+    job_judges.try_keys(mapping, values_of_every_type());
+    job_judges.try_wrong_key(mapping);
+    const std::string house = folder.write("house.yaml", cottage).string();
+    const std::string both = "{seamward: 1, model: {file: '" + model + "'}, house: '" + house + "'}";
+    EXPECT_NE(verdict(both), "");
+    EXPECT_FALSE(program_accepts(both));
 }
 
 /// With a described house, entries without `between` are measurements of its gaps; ids and shapes are looked up in the house.

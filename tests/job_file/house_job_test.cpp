@@ -254,7 +254,7 @@ TEST_F(HouseJob, FilesThatAreNoHouse) {
     EXPECT_TRUE(has_fault(found, missing.places[1], "no such file: huose.yaml", "from the folder of the job file"));
     folder().write("house.glb", "glTF");
     const MarkedText solid("seamward: 1\nhouse: ^house.glb\n");
-    EXPECT_TRUE(only_fault(faults(solid.text), solid.places[0], "not 3D files: ", "describe the house"));
+    EXPECT_TRUE(only_fault(faults(solid.text), solid.places[0], "not 3D files: ", "run seamward find"));
     std::filesystem::create_directory(folder().path() / "folder.yaml");
     const auto folder_found = faults("seamward: 1\nhouse: folder.yaml\n");
     ASSERT_EQ(folder_found.size(), 1U) << listing(folder_found);

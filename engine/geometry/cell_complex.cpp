@@ -1,0 +1,400 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "geometry/cell_complex.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <unordered_map>
+
+#include "geometry/convex_polygon.h"
+
+namespace seamward {
+
+namespace {
+
+constexpr double clip_tolerance = 1e-9;  // meters, for openings that are cut by planes
+constexpr double least_area = 1e-12;     // square meters
+
+constexpr std::uint32_t leaf_flag = CellComplex::is_cell;
+constexpr std::uint32_t nothing = 0xffffffff;
+
+struct Piece {
+    std::uint32_t plane = 0;
+    double area = 0;
+    ConvexPolygon corners;
+};
+
+struct Node {
+    CutPlane plane;
+    std::uint32_t child[2] = {nothing, nothing};  ///< front, back: a node, or a cell with leaf_flag
+    std::uint32_t parent = nothing;
+    std::uint8_t side = 0;               ///< of the parent: 0 front, 1 back
+    std::uint32_t first = 0, count = 0;  ///< facets in the plane, in `on_planes_`
+};
+
+class Partition {
+public:
+    Partition(const FlatFacets& facets, const Point& low, const Point& high, double tolerance, const RunContext& run)
+        : facets_(facets), low_(low), high_(high), tolerance_(tolerance), run_(run) {}
+
+    CellComplex result() {
+        std::vector<Piece> pieces;
+        pieces.reserve(facets_.facets.size());
+        for (const Facet& facet : facets_.facets) {
+            Piece piece{facet.plane, 0, ConvexPolygon(facet.corners.begin(), facet.corners.end())};
+            piece.area = length(doubled_area(piece.corners)) / 2;
+            if (piece.area > 0) pieces.push_back(std::move(piece));
+        }
+        root_ = divide(std::move(pieces), nothing, 0);
+        sums_.resize(complex_.cells.size());
+        for (std::uint32_t node = 0; node < nodes_.size(); ++node) join_across(node);
+        close_the_box();
+        settle_cells();
+        complex_.cuts.reserve(nodes_.size());
+        for (const Node& node : nodes_)
+            complex_.cuts.push_back({{node.plane.normal, node.plane.offset}, {node.child[0], node.child[1]}});
+        return std::move(complex_);
+    }
+
+private:
+    struct Sums {
+        Vector weighted;
+        double area = 0;
+        double volume = 0;
+    };
+
+    std::uint32_t new_cell() {
+        complex_.cells.emplace_back();
+        return static_cast<std::uint32_t>(complex_.cells.size() - 1) | leaf_flag;
+    }
+
+    [[nodiscard]] CutPlane plane_of(std::uint32_t plane) const {
+        const Plane3& p = facets_.planes[plane];
+        return {p.normal, p.offset};
+    }
+
+    std::uint32_t divide(std::vector<Piece> pieces, std::uint32_t parent, std::uint8_t side) {
+        if (pieces.empty()) return new_cell();
+        run_.check();
+        const auto at = static_cast<std::uint32_t>(nodes_.size());
+        nodes_.emplace_back();
+        const std::uint32_t chosen = choose(pieces);
+        const CutPlane plane = plane_of(chosen);
+        nodes_[at].plane = plane;
+        nodes_[at].parent = parent;
+        nodes_[at].side = side;
+        nodes_[at].first = static_cast<std::uint32_t>(on_planes_.size());
+        std::vector<Piece> front, back;
+        for (Piece& piece : pieces) {
+            const Reach r = piece.plane == chosen ? Reach{} : reach(piece.corners, plane);
+            if (r.high <= tolerance_ && r.low >= -tolerance_) {
+                on_planes_.push_back(std::move(piece.corners));
+            } else if (r.low >= -tolerance_) {
+                front.push_back(std::move(piece));
+            } else if (r.high <= tolerance_) {
+                back.push_back(std::move(piece));
+            } else {
+                Piece other{piece.plane, 0, {}};
+                ConvexPolygon ahead;
+                split(piece.corners, plane, tolerance_, ahead, other.corners);
+                const double before = length(doubled_area(ahead)) / 2, behind = length(doubled_area(other.corners)) / 2;
+                if (before > 0) front.push_back({piece.plane, before, std::move(ahead)});
+                other.area = behind;
+                if (behind > 0) back.push_back(std::move(other));
+            }
+        }
+        nodes_[at].count = static_cast<std::uint32_t>(on_planes_.size()) - nodes_[at].first;
+        pieces = {};
+        const std::uint32_t ahead = divide(std::move(front), at, 0);
+        nodes_[at].child[0] = ahead;
+        const std::uint32_t behind = divide(std::move(back), at, 1);
+        nodes_[at].child[1] = behind;
+        return at;
+    }
+
+    /// Large faces first: they bound spaces, and what is small should be cut by them and not the other way round. Among the
+    /// largest, the plane that cuts least and halves best, tried on a sample of the pieces.
+    std::uint32_t choose(const std::vector<Piece>& pieces) {
+        const std::size_t n = pieces.size();
+        constexpr std::size_t most_candidates = 16, most_sampled = 192, small = 256;
+        const std::size_t sampled = std::min(n, most_sampled);
+        std::vector<std::uint32_t>& planes = scratch_;
+        planes.clear();
+        for (const Piece& piece : pieces) planes.push_back(piece.plane);
+        if (n <= small) return *std::min_element(planes.begin(), planes.end());
+        std::sort(planes.begin(), planes.end());
+        planes.erase(std::unique(planes.begin(), planes.end()), planes.end());
+        planes.resize(std::min(planes.size(), most_candidates));
+        double best = 1e300;
+        std::uint32_t chosen = pieces[0].plane;
+        for (const std::uint32_t plane : planes) {
+            const CutPlane cut = plane_of(plane);
+            double ahead = 0, behind = 0, torn = 0, on = 0;
+            for (std::size_t s = 0; s < sampled; ++s) {
+                const Piece& piece = pieces[s * n / sampled];
+                if (piece.plane == plane) {
+                    ++on;
+                    continue;
+                }
+                const Reach r = reach(piece.corners, cut);
+                if (r.high <= tolerance_ && r.low >= -tolerance_) {
+                    ++on;
+                } else if (r.low >= -tolerance_) {
+                    ++ahead;
+                } else if (r.high <= tolerance_) {
+                    ++behind;
+                } else {
+                    ++torn;
+                }
+            }
+            const double score = 8 * torn + std::abs(ahead - behind) - on;
+            if (score < best) {
+                best = score;
+                chosen = plane;
+            }
+        }
+        return chosen;
+    }
+
+    /// The polygon of a node's plane within its region.
+    ConvexPolygon section(std::uint32_t at) const {
+        ConvexPolygon polygon = sheet(nodes_[at].plane);
+        for (std::uint32_t child = at; nodes_[child].parent != nothing && !polygon.empty(); child = nodes_[child].parent) {
+            clip(polygon, nodes_[nodes_[child].parent].plane, nodes_[child].side);
+        }
+        return polygon;
+    }
+
+    /// A plane within the box.
+    ConvexPolygon sheet(const CutPlane& plane) const {
+        const Vector n = plane.normal;
+        const Vector least = std::abs(n.x) <= std::abs(n.y) && std::abs(n.x) <= std::abs(n.z) ? Vector{1, 0, 0}
+                             : std::abs(n.y) <= std::abs(n.z)                                 ? Vector{0, 1, 0}
+                                                                                              : Vector{0, 0, 1};
+        Vector u = cross(n, least);
+        u = u * (1 / length(u));
+        const Vector v = cross(n, u);
+        const Point middle{(low_.x + high_.x) / 2, (low_.y + high_.y) / 2, (low_.z + high_.z) / 2};
+        const Point at = middle + n * -plane.over(middle);
+        const double far = length(high_ - low_);
+        ConvexPolygon polygon{at + u * -far + v * -far, at + u * far + v * -far, at + u * far + v * far, at + u * -far + v * far};
+        for (int axis = 0; axis < 3 && !polygon.empty(); ++axis) {
+            const Vector a{axis == 0 ? 1.0 : 0.0, axis == 1 ? 1.0 : 0.0, axis == 2 ? 1.0 : 0.0};
+            clip(polygon, {a, dot(a, {low_.x, low_.y, low_.z})}, 0);
+            if (!polygon.empty()) clip(polygon, {a, dot(a, {high_.x, high_.y, high_.z})}, 1);
+        }
+        return polygon;
+    }
+
+    static void clip(ConvexPolygon& polygon, const CutPlane& plane, int side) {
+        const Reach r = reach(polygon, plane);
+        if (side == 0 ? r.low >= -clip_tolerance : r.high <= clip_tolerance) return;
+        ConvexPolygon front, back;
+        split(polygon, plane, clip_tolerance, front, back);
+        polygon = side == 0 ? std::move(front) : std::move(back);
+    }
+
+    /// Hands the pieces of a polygon on the border of the region of `at` to the cells that have them on their border. The region
+    /// lies on the side of the polygon that `inward` points to; of planes that coincide with it, it lies beyond.
+    template <typename Take>
+    void sift(std::uint32_t at, ConvexPolygon polygon, Vector inward, Take&& take) {
+        while (!(at & leaf_flag)) {
+            const Node& node = nodes_[at];
+            const Reach r = reach(polygon, node.plane);
+            const bool ahead = r.low >= -clip_tolerance, behind = r.high <= clip_tolerance;
+            if (ahead || behind) {
+                at = node.child[ahead && behind ? (dot(node.plane.normal, inward) > 0 ? 1 : 0) : ahead ? 0 : 1];
+                continue;
+            }
+            ConvexPolygon front, back;
+            split(polygon, node.plane, clip_tolerance, front, back);
+            if (!back.empty()) sift(node.child[1], std::move(back), inward, take);
+            if (front.empty()) return;
+            polygon = std::move(front);
+            at = node.child[0];
+        }
+        take(at & ~leaf_flag, polygon);
+    }
+
+    void join_across(std::uint32_t at) {
+        run_.check();
+        const ConvexPolygon whole = section(at);
+        if (whole.empty()) return;
+        const Node& node = nodes_[at];
+        index_facets(node);
+        const Vector normal = node.plane.normal;
+        sift(node.child[0], whole, normal, [&](std::uint32_t front, const ConvexPolygon& half) {
+            sift(node.child[1], half, normal * -1, [&](std::uint32_t back, const ConvexPolygon& opening) {
+                const double area = length(doubled_area(opening)) / 2;
+                if (area < least_area) return;
+                add_face(front, opening, area, -node.plane.offset);
+                add_face(back, opening, area, node.plane.offset);
+                open(node, front, back, opening);
+            });
+        });
+    }
+
+    /// `out`: distance of the face's plane from the origin along the cell's outward normal.
+    void add_face(std::uint32_t cell, const ConvexPolygon& face, double area, double out) {
+        Sums& sums = sums_[cell];
+        const Point middle = middle_of(face.data(), face.size());
+        sums.weighted = sums.weighted + Vector{middle.x, middle.y, middle.z} * area;
+        sums.area += area;
+        sums.volume += out * area / 3;
+    }
+
+    /// Takes the facets in the node's plane out of an opening; what is left are portals.
+    void open(const Node& node, std::uint32_t front, std::uint32_t back, const ConvexPolygon& opening) {
+        std::vector<ConvexPolygon> left{opening}, next;
+        for_facets_near(node, opening, [&](const ConvexPolygon& facet) {
+            next.clear();
+            for (const ConvexPolygon& piece : left) take_out(piece, facet, node.plane.normal, next);
+            std::swap(left, next);
+            return !left.empty();
+        });
+        for (const ConvexPolygon& piece : left) {
+            if (length(doubled_area(piece)) / 2 < least_area) continue;
+            complex_.portals.push_back(
+                {front, back, static_cast<std::uint32_t>(complex_.corners.size()), static_cast<std::uint32_t>(piece.size())});
+            complex_.corners.insert(complex_.corners.end(), piece.begin(), piece.end());
+        }
+    }
+
+    /// The convex pieces of `piece` outside of `facet`; both lie in a plane with that normal.
+    static void take_out(const ConvexPolygon& piece, const ConvexPolygon& facet, Vector normal, std::vector<ConvexPolygon>& out) {
+        constexpr double touch = 1e-8;
+        if (dot(doubled_area(facet), normal) < 0) normal = normal * -1;
+        const std::size_t n = facet.size();
+        std::vector<CutPlane> edges;
+        edges.reserve(n);
+        for (std::size_t i = 0; i < n; ++i) {
+            const Vector along = facet[i + 1 < n ? i + 1 : 0] - facet[i];
+            const double size = length(along);
+            if (size <= 0) continue;
+            const Vector inward = cross(normal, along * (1 / size));
+            const CutPlane edge{inward, dot(inward, {facet[i].x, facet[i].y, facet[i].z})};
+            if (reach(piece, edge).high <= touch) {
+                out.push_back(piece);
+                return;
+            }
+            edges.push_back(edge);
+        }
+        ConvexPolygon rest = piece, inside, outside;
+        const std::size_t before = out.size();
+        for (const CutPlane& edge : edges) {
+            if (reach(rest, edge).low >= -touch) continue;
+            split(rest, edge, clip_tolerance, inside, outside);
+            if (!outside.empty()) out.push_back(outside);
+            if (inside.empty() || length(doubled_area(inside)) / 2 < least_area) {  // they only touch
+                out.resize(before);
+                out.push_back(piece);
+                return;
+            }
+            rest = inside;
+        }
+    }
+
+    struct Bounds {
+        Point low, high;
+    };
+    static Bounds bounds_of(const ConvexPolygon& polygon) {
+        Bounds b{polygon[0], polygon[0]};
+        for (const Point& p : polygon) {
+            b.low = {std::min(b.low.x, p.x), std::min(b.low.y, p.y), std::min(b.low.z, p.z)};
+            b.high = {std::max(b.high.x, p.x), std::max(b.high.y, p.y), std::max(b.high.z, p.z)};
+        }
+        return b;
+    }
+
+    void index_facets(const Node& node) {
+        boxes_.clear();
+        for (std::uint32_t i = 0; i < node.count; ++i) boxes_.push_back(bounds_of(on_planes_[node.first + i]));
+    }
+
+    template <typename Take>
+    void for_facets_near(const Node& node, const ConvexPolygon& polygon, Take&& take) {
+        const Bounds b = bounds_of(polygon);
+        for (std::uint32_t i = 0; i < node.count; ++i) {
+            const Bounds& f = boxes_[i];
+            if (f.low.x > b.high.x + 1e-5 || f.high.x < b.low.x - 1e-5 || f.low.y > b.high.y + 1e-5 ||
+                f.high.y < b.low.y - 1e-5 || f.low.z > b.high.z + 1e-5 || f.high.z < b.low.z - 1e-5) {
+                continue;
+            }
+            if (!take(on_planes_[node.first + i])) return;
+        }
+    }
+
+    void close_the_box() {
+        for (int axis = 0; axis < 3; ++axis) {
+            const Vector a{axis == 0 ? 1.0 : 0.0, axis == 1 ? 1.0 : 0.0, axis == 2 ? 1.0 : 0.0};
+            for (int side = 0; side < 2; ++side) {
+                const Point& corner = side == 0 ? low_ : high_;
+                const double offset = dot(a, {corner.x, corner.y, corner.z});
+                sift(root_, sheet({a, offset}), a * (side == 0 ? 1.0 : -1.0), [&](std::uint32_t cell, const ConvexPolygon& face) {
+                    add_face(cell, face, length(doubled_area(face)) / 2, side == 0 ? -offset : offset);
+                });
+            }
+        }
+    }
+
+    void settle_cells() {
+        for (std::size_t i = 0; i < sums_.size(); ++i) {
+            if (sums_[i].area > 0) complex_.cells[i].middle = Point{} + sums_[i].weighted * (1 / sums_[i].area);
+            complex_.cells[i].volume = std::max(0.0, sums_[i].volume);
+        }
+    }
+
+    const FlatFacets& facets_;
+    Point low_, high_;
+    double tolerance_;
+    const RunContext& run_;
+    std::vector<Node> nodes_;
+    std::vector<ConvexPolygon> on_planes_;
+    std::vector<Bounds> boxes_;
+    std::vector<std::uint32_t> scratch_;
+    std::vector<Sums> sums_;
+    std::uint32_t root_ = 0;
+    CellComplex complex_;
+};
+
+}  // namespace
+
+std::uint32_t CellComplex::cell_at(const Point& at) const {
+    std::uint32_t place = cuts.empty() ? is_cell : 0;
+    while (!(place & is_cell)) place = cuts[place].side[cuts[place].plane.height_of(at) >= 0 ? 0 : 1];
+    return place & ~is_cell;
+}
+
+std::vector<CellComplex::Slice> CellComplex::slices(const ConvexPolygon& polygon) const {
+    std::vector<Slice> found;
+    std::vector<Slice> open{{cuts.empty() ? is_cell : 0, polygon}};  // `cell` counts sides here
+    while (!open.empty()) {
+        Slice slice = std::move(open.back());
+        open.pop_back();
+        if (slice.cell & is_cell) {
+            slice.cell &= ~is_cell;
+            if (length(doubled_area(slice.polygon)) / 2 >= least_area) found.push_back(std::move(slice));
+            continue;
+        }
+        const Cut& cut = cuts[slice.cell];
+        const CutPlane plane{cut.plane.normal, cut.plane.offset};
+        Slice front{cut.side[0], {}}, back{cut.side[1], {}};
+        const Reach r = reach(slice.polygon, plane);
+        if (r.low >= -clip_tolerance) {
+            front.polygon = std::move(slice.polygon);
+        } else if (r.high <= clip_tolerance) {
+            back.polygon = std::move(slice.polygon);
+        } else {
+            split(slice.polygon, plane, clip_tolerance, front.polygon, back.polygon);
+        }
+        if (!back.polygon.empty()) open.push_back(std::move(back));
+        if (!front.polygon.empty()) open.push_back(std::move(front));
+    }
+    return found;
+}
+
+CellComplex cell_complex(const FlatFacets& facets, const Point& low, const Point& high, double tolerance, const RunContext& run) {
+    return Partition(facets, low, high, tolerance, run).result();
+}
+
+}  // namespace seamward

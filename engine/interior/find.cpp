@@ -1,0 +1,159 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "interior/find.h"
+
+#include <oneapi/tbb/parallel_for.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "base/diagnostics.h"
+#include "geometry/doubled_parts.h"
+#include "interior/measure.h"
+#include "interior/name_spaces.h"
+
+namespace seamward {
+
+namespace {
+
+constexpr double margin = 1;      // meters of air around the model
+constexpr double rough = 0.05;    // how much of a width the first look may miss
+constexpr double slack = 2e-3;    // of `smallest`: what rounding may take from a gap of just that width
+constexpr double far_seen = 1.5;  // meters: how wide passages between rooms that somebody named are told
+
+std::vector<CleanPart> clean_parts(const Model& model, std::vector<FoundPart>& found, std::vector<char>& left_out,
+                                   const RunContext& run) {
+    run.stage("mending parts");
+    std::vector<CleanPart> parts(model.parts.size());
+    tbb::parallel_for(std::size_t{0}, parts.size(), [&](std::size_t i) { parts[i] = clean_part(model.parts[i].mesh); });
+    std::vector<TriangleMesh> meshes;
+    meshes.reserve(parts.size());
+    for (const CleanPart& part : parts) meshes.push_back(part.mesh);
+    left_out.assign(parts.size(), 0);
+    for (std::size_t i = 0; i < parts.size(); ++i) {
+        const ModelPart& part = model.parts[i];
+        found.push_back({part.id, part.name, part.ifc_class, part.global_id, parts[i].faults, {}});
+        if (parts[i].mesh.triangles.empty()) left_out[i] = 1;
+    }
+    for (const DoubledPart& doubled : find_doubled_parts(meshes)) {
+        found[doubled.part].same_as = doubled.same_as;
+        left_out[doubled.part] = 1;
+    }
+    return parts;
+}
+
+/// Whether two named rooms run into each other without anything that the cap lets one see.
+bool rooms_run_together(const Passages& passages, const Bodies& bodies) {
+    return std::any_of(bodies.between.begin(), bodies.between.end(),
+                       [&](std::uint32_t i) { return passages.passage(i).clearance >= passages.clearance().cap() * 0.99; });
+}
+
+/// The stands that named rooms start from, the open air first.
+std::vector<std::uint32_t> seeds_of(const Passages& passages, const FindSettings& settings) {
+    const Air& air = passages.air();
+    std::vector<std::uint32_t> seeds{passages.middle_of(air.complex.cell_at({-1e9, -1e9, 1e9}))};
+    std::vector<Diagnostic> faults;
+    for (const RoomSeed& room : settings.rooms) {
+        if (room.kind == SpaceKind::outdoors) continue;
+        const std::uint32_t cell = air.complex.cell_at(room.at);
+        if (air.solid[cell]) {
+            faults.push_back({"--room " + room.id,
+                              {},
+                              "the point lies within a part, not in the air",
+                              "give a point in the middle of the room"});
+        } else {
+            seeds.push_back(passages.middle_of(cell));
+        }
+    }
+    if (!faults.empty()) throw BadInput(std::move(faults));
+    return seeds;
+}
+
+std::string gap_name(const FoundPart& a, const FoundPart& b) {
+    const std::string& one = a.name.empty() ? a.id : a.name;
+    const std::string& other = b.name.empty() ? b.id : b.name;
+    return &a == &b ? "in " + one : "between " + one + " and " + other;
+}
+
+/// Sorted for people: widest first, and the same order whatever the machine.
+void take_gaps(const std::vector<Measured>& measured, const std::vector<Opening>& openings,
+               const std::vector<std::size_t>& space_of, double smallest, Found& found) {
+    std::vector<std::size_t> order;
+    for (std::size_t i = 0; i < measured.size(); ++i) {
+        if (measured[i].width >= smallest) order.push_back(i);
+    }
+    std::sort(order.begin(), order.end(), [&](std::size_t i, std::size_t j) {
+        const double a = std::round(measured[i].width * 1e7), b = std::round(measured[j].width * 1e7);
+        return a != b ? a > b : i < j;
+    });
+    for (const std::size_t i : order) {
+        const Measured& m = measured[i];
+        FoundGap gap;
+        gap.id = "gap-" + std::to_string(found.gaps.size() + 1);
+        gap.between = {space_of[static_cast<std::size_t>(openings[i].first)],
+                       space_of[static_cast<std::size_t>(openings[i].second)]};
+        gap.name = gap_name(found.parts[m.parts[0]], found.parts[m.parts[1]]);
+        gap.shape = m.shape;
+        gap.width = m.width;
+        gap.at_most = m.at_most;
+        gap.length = m.length;
+        gap.depth = m.depth;
+        gap.at = m.at;
+        gap.through = m.through;
+        gap.parts = {m.parts[0], m.parts[1]};
+        found.gaps.push_back(std::move(gap));
+    }
+}
+
+}  // namespace
+
+Found find_gaps(const Model& model, const FindSettings& settings, const RunContext& run) {
+    Found found;
+    std::vector<char> left_out;
+    const std::vector<CleanPart> parts = clean_parts(model, found.parts, left_out, run);
+    if (std::all_of(left_out.begin(), left_out.end(), [](char out) { return out != 0; })) {
+        throw BadInput({{"the model", {}, "it has no triangles", "export it with the bodies of its parts"}});
+    }
+    const Air air = cut_air(parts, left_out, margin, run);
+    const double least = settings.smallest / 2 * (1 - rough);
+    BodyRules rules;
+    rules.roomy = settings.widest / 2;
+    const auto look = [&](double cap) {
+        const Clearance clearance(air.tree, cap);
+        Passages passages(air, clearance, least, run);
+        const Bodies bodies = find_bodies(passages, seeds_of(passages, settings), rules, run);
+        if (cap < far_seen && rooms_run_together(passages, bodies)) return false;
+        const WaysHome home(passages, bodies);
+        const Openings openings = find_openings(passages, bodies, home);
+        run.stage("measuring gaps");
+        std::vector<Measured> measured(openings.list.size());
+        tbb::parallel_for(std::size_t{0}, openings.list.size(), [&](std::size_t i) {
+            run.check();
+            measured[i] = measure(passages, bodies, home, openings, i);
+            if (getenv("DBG")) {
+                auto& o = openings.list[i];
+                auto& p = passages.passage(o.widest);
+                fprintf(stderr, "opening %d|%d r %.4f mouth %zu passages %zu -> %.4f..%.4f len %.4f\n", o.first, o.second,
+                        o.radius * 2e3, o.mouth.size(), o.passages.size(), measured[i].width * 1e3, measured[i].at_most * 1e3,
+                        measured[i].length);
+                for (auto s : {p.from, p.to})
+                    fprintf(stderr, "  %s of %d f %.4f at %.4f %.4f %.4f\n", passages.is_portal(s) ? "portal" : "middle",
+                            bodies.of[s], passages[s].clearance * 2e3, passages[s].at.x, passages[s].at.y, passages[s].at.z);
+                for (auto& c : measured[i].through)
+                    fprintf(stderr, "   way %.5f %.5f %.5f f %.4f\n", c.x, c.y, c.z, clearance.at(c) * 2e3);
+                for (auto m : o.mouth) {
+                    fprintf(stderr, "   mouth f %.4f", passages[m].clearance * 2e3);
+                    for (auto& c : air.complex.corners_of(air.complex.portals[m]))
+                        fprintf(stderr, " (%.4f %.4f %.4f)", c.x, c.y, c.z);
+                    fprintf(stderr, "\n");
+                }
+            }
+        });
+        const std::vector<std::size_t> space_of = name_spaces(passages, bodies, model, settings, found);
+        take_gaps(measured, openings.list, space_of, settings.smallest * (1 - slack), found);
+        return true;
+    };
+    if (!look(rules.roomy * 1.02)) look(far_seen);
+    return found;
+}
+
+}  // namespace seamward

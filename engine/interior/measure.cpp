@@ -1,0 +1,361 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "interior/measure.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+#include <optional>
+
+#include "base/plane.h"
+#include "interior/section.h"
+#include "interior/throat.h"
+
+namespace seamward {
+
+namespace {
+
+constexpr double exact = 2e-4;       // fraction of the width
+constexpr double long_enough = 1.7;  // an opening of no more than so many squares of its width is a hole
+constexpr int most_slices = 16;
+
+/// A piece of the mouth, in the plane of one portal.
+struct Strip {
+    Point middle;
+    double width = 0;   ///< meters across, within the plane
+    double length = 0;  ///< meters
+};
+
+/// A cut through an opening in strips: what is long is cut up along its length, so that each has about one width.
+class Strips {
+public:
+    Strips(const Passages& passages, const std::vector<ConvexPolygon>& pieces, double radius) : passages_(passages) {
+        for (const ConvexPolygon& piece : pieces) cut(piece, radius);
+    }
+
+    [[nodiscard]] double length() const {
+        double sum = 0;
+        for (const Strip& s : strips_) sum += s.length;
+        return sum;
+    }
+    [[nodiscard]] double area() const {
+        double sum = 0;
+        for (const Strip& s : strips_) sum += s.length * s.width;
+        return sum;
+    }
+
+private:
+    void cut(const ConvexPolygon& polygon, double radius) {
+        Vector far;
+        for (std::size_t i = 0; i < polygon.size(); ++i) {
+            for (std::size_t j = i + 1; j < polygon.size(); ++j) {
+                const Vector d = polygon[j] - polygon[i];
+                if (dot(d, d) > dot(far, far)) far = d;
+            }
+        }
+        const double span = seamward::length(far);
+        if (span <= 0) return;
+        const int slices = std::clamp(static_cast<int>(span / (8 * radius)), 1, most_slices);
+        const Vector along = far * (1 / span);
+        double low = 1e300, high = -1e300;
+        for (const Point& p : polygon) {
+            const double d = dot(along, {p.x, p.y, p.z});
+            low = std::min(low, d);
+            high = std::max(high, d);
+        }
+        ConvexPolygon rest = polygon, before;
+        for (int i = 1; i <= slices && !rest.empty(); ++i) {
+            ConvexPolygon slice = rest;
+            if (i < slices) {
+                split(rest, {along, low + (high - low) * i / slices}, 1e-12, before, slice);
+                rest = before;
+            }
+            if (!slice.empty()) take(slice);
+        }
+    }
+
+    void take(const ConvexPolygon& slice) {
+        const Vector doubled = doubled_area(slice);
+        const double area = seamward::length(doubled) / 2;
+        if (area <= 0) return;
+        const Vector normal = doubled * (0.5 / area);
+        const Stand stand = passages_.clearance().highest(slice, {.tolerance = 0.005, .effort = 24}).stand;
+        if (stand.clearance < passages_.least()) return;
+        // Where the mouth is cut at a slant, the strip is wider than the ball that gets through it.
+        double slant = 1;
+        const std::vector<Clearance::Hold> holds = passages_.clearance().holds_of(stand.at);
+        if (!holds.empty()) {
+            const double off = dot(holds[0].toward, normal);
+            slant = std::max(0.3, std::sqrt(std::max(0.0, 1 - off * off)));
+        }
+        const double width = 2 * stand.clearance / slant;
+        strips_.push_back({stand.at, width, area / width});
+    }
+
+    const Passages& passages_;
+    std::vector<Strip> strips_;
+};
+
+/// The outline around all pieces of a flat section, in its plane (Andrew 1979), counterclockwise.
+Loop hull_of(const std::vector<ConvexPolygon>& pieces) {
+    Vector normal;
+    for (const ConvexPolygon& piece : pieces) {
+        if (const Vector area = doubled_area(piece); dot(area, area) > dot(normal, normal)) normal = area;
+    }
+    normal = normal * (1 / length(normal));
+    Vector u = cross(normal, std::abs(normal.x) < 0.7 ? Vector{1, 0, 0} : Vector{0, 1, 0});
+    u = u * (1 / length(u));
+    const Vector v = cross(normal, u);
+    Loop points;
+    for (const ConvexPolygon& piece : pieces) {
+        for (const Point& p : piece) points.push_back({dot(u, p - pieces[0][0]), dot(v, p - pieces[0][0])});
+    }
+    std::sort(points.begin(), points.end(), [](Point2 a, Point2 b) { return a.x != b.x ? a.x < b.x : a.y < b.y; });
+    Loop hull;
+    for (int side = 0; side < 2; ++side) {
+        const std::size_t start = hull.size();
+        for (const Point2& p : points) {
+            while (hull.size() >= start + 2 && cross(hull.back() - hull[hull.size() - 2], p - hull.back()) <= 0) hull.pop_back();
+            hull.push_back(p);
+        }
+        hull.pop_back();
+        std::reverse(points.begin(), points.end());
+    }
+    return hull;
+}
+
+/// The radius of a section's outline when that is a circle, as far as facets can be one.
+std::optional<double> round_outline(const std::vector<ConvexPolygon>& pieces) {
+    constexpr double roundness = 0.04;
+    const Loop hull = hull_of(pieces);
+    if (hull.size() < 6) return {};
+    const double area = doubled_area(hull) / 2;
+    Point2 center;
+    for (std::size_t i = 0; i < hull.size(); ++i) {
+        const Point2 &p = hull[i], &q = hull[(i + 1) % hull.size()];
+        center = center + (p + q) * (cross(p, q) / (6 * area));
+    }
+    double least = 1e300, most = 0;
+    for (std::size_t i = 0; i < hull.size(); ++i) {
+        const Point2 p = hull[i] - center, m = (hull[i] + hull[(i + 1) % hull.size()]) * 0.5 - center;
+        most = std::max(most, std::sqrt(dot(p, p)));
+        least = std::min(least, std::sqrt(dot(m, m)));
+    }
+    if (least < (1 - 2 * roundness) * most) return {};
+    return std::sqrt(area / std::numbers::pi);
+}
+
+/// What a section looks like, and how long it is: a strip of length l and width w has a rim of 2 l + 2 w and an area of l w; a
+/// ring has half its rim as its middle circumference.
+Shape shape_of(const Section& section, double width, double& length) {
+    if (section.area <= long_enough * width * width) {
+        length = width;
+        return Hole{width};
+    }
+    const std::optional<double> radius = round_outline(section.pieces);
+    if (radius) {
+        const double filled = section.area / (std::numbers::pi * *radius * *radius);
+        if (filled < 0.9) {
+            length = section.rim / 2;
+            return Ring{width, 2 * *radius * std::sqrt(1 - filled)};
+        }
+    }
+    length = (section.rim + std::sqrt(std::max(0.0, section.rim * section.rim - 16 * section.area))) / 4;
+    return Slot{width, length};
+}
+
+/// As far as the way is hardly wider than at its narrowest.
+double depth_of(const Passages& passages, const ThroatWay& way) {
+    double depth = 0;
+    for (std::size_t i = 0; i + 1 < way.corners.size(); ++i) {
+        const Point &a = way.corners[i], &b = way.corners[i + 1];
+        constexpr int samples = 16;
+        for (int k = 0; k < samples; ++k) {
+            const Point p = a + (b - a) * ((k + 0.5) / samples);
+            if (passages.clearance().at(p) <= 1.25 * way.radius) depth += distance(a, b) / samples;
+        }
+    }
+    return depth;
+}
+
+std::vector<ConvexPolygon> mouth_of(const Passages& passages, const Opening& opening) {
+    const CellComplex& complex = passages.air().complex;
+    std::vector<ConvexPolygon> pieces;
+    for (const std::uint32_t portal : opening.mouth) {
+        const std::span<const Point> corners = complex.corners_of(complex.portals[portal]);
+        pieces.emplace_back(corners.begin(), corners.end());
+    }
+    return pieces;
+}
+
+/// Directions that a flat cut through an opening at its narrowest may face: as the portals on the way do, across what holds the
+/// ball and what is long, along the way.
+std::vector<Vector> facings(const Passages& passages, const ThroatWay& way, const std::vector<ConvexPolygon>& mouth,
+                            const Vector& along) {
+    std::vector<Vector> list;
+    const auto add = [&](Vector v) {
+        const double size = length(v);
+        if (size <= 0) return;
+        v = v * (1 / size);
+        if (std::none_of(list.begin(), list.end(), [&](const Vector& w) { return std::abs(dot(v, w)) > 0.9999; }))
+            list.push_back(v);
+    };
+    for (const std::uint32_t portal : way.portals) {
+        const std::span<const Point> corners = passages.air().complex.corners_of(passages.air().complex.portals[portal]);
+        if (passages[portal].clearance <= 1.5 * way.radius) add(doubled_area(ConvexPolygon(corners.begin(), corners.end())));
+    }
+    Vector longest;
+    for (const ConvexPolygon& piece : mouth) {
+        for (std::size_t i = 0; i < piece.size(); ++i) {
+            const Vector edge = piece[(i + 1) % piece.size()] - piece[i];
+            if (dot(edge, edge) > dot(longest, longest)) longest = edge;
+        }
+    }
+    for (const Clearance::Hold& hold : passages.clearance().holds_of(way.tightest)) {
+        add(cross(hold.toward, longest));
+        add(along - hold.toward * dot(along, hold.toward));
+    }
+    add(along);
+    return list;
+}
+
+/// Where on its way the ball is held tightest, in the middle of that stretch; and the way's direction there.
+std::pair<Point, Vector> middle_of_tightest(const Passages& passages, const ThroatWay& way) {
+    struct Sample {
+        Point at;
+        Vector along;
+        bool tight;
+    };
+    std::vector<Sample> samples;
+    double nearest = 1e300;
+    std::size_t start = 0;
+    for (std::size_t i = 0; i + 1 < way.corners.size(); ++i) {
+        const Point& a = way.corners[i];
+        const Vector ab = way.corners[i + 1] - a;
+        const int steps = std::clamp(static_cast<int>(length(ab) / (0.5 * way.radius)), 4, 64);
+        const double t = dot(ab, ab) > 0 ? std::clamp(dot(way.tightest - a, ab) / dot(ab, ab), 0.0, 1.0) : 0;
+        for (int k = 0; k <= steps; ++k) {
+            for (const double part : {static_cast<double>(k) / steps, k == steps ? -1 : t}) {
+                if (part < static_cast<double>(k) / steps || part >= static_cast<double>(k + 1) / steps) continue;
+                const Point p = a + ab * part;
+                samples.push_back({p, ab, passages.clearance().at(p) <= 1.003 * way.radius});
+                if (distance(p, way.tightest) < nearest) {
+                    nearest = distance(p, way.tightest);
+                    start = samples.size() - 1;
+                }
+            }
+        }
+    }
+    if (samples.empty() || !samples[start].tight) return {way.tightest, samples.empty() ? Vector{} : samples[start].along};
+    std::size_t first = start, last = start;
+    while (first > 0 && samples[first - 1].tight) --first;
+    while (last + 1 < samples.size() && samples[last + 1].tight) ++last;
+    double whole = 0, half = 0;
+    for (std::size_t i = first; i < last; ++i) whole += distance(samples[i].at, samples[i + 1].at);
+    for (std::size_t i = first; i < last; ++i) {
+        const double step = distance(samples[i].at, samples[i + 1].at);
+        if (half + step >= whole / 2 && step > 0) {
+            const Point middle = samples[i].at + (samples[i + 1].at - samples[i].at) * ((whole / 2 - half) / step);
+            return {middle, samples[i].along};
+        }
+        half += step;
+    }
+    return {samples[start].at, samples[start].along};
+}
+
+/// The box around a section, a little larger, and its plane.
+struct Gate {
+    Point low{1e300, 1e300, 1e300}, high{-1e300, -1e300, -1e300}, at;
+    Vector normal;
+
+    Gate(const Section& section, double more) {
+        for (const ConvexPolygon& piece : section.pieces) {
+            if (const Vector area = doubled_area(piece); dot(area, area) > dot(normal, normal)) normal = area;
+            for (const Point& p : piece) {
+                low = {std::min(low.x, p.x - more), std::min(low.y, p.y - more), std::min(low.z, p.z - more)};
+                high = {std::max(high.x, p.x + more), std::max(high.y, p.y + more), std::max(high.z, p.z + more)};
+            }
+        }
+        at = section.pieces[0][0];
+    }
+
+    /// 1 when the straight line goes through, else 0. What stands within a section is not in the way here.
+    [[nodiscard]] int crossings(const Point& a, const Point& b) const {
+        const double before = dot(normal, a - at), after = dot(normal, b - at);
+        if ((before < 0) == (after < 0)) return 0;
+        const Point cut = a + (b - a) * (before / (before - after));
+        return cut.x >= low.x && cut.x <= high.x && cut.y >= low.y && cut.y <= high.y && cut.z >= low.z && cut.z <= high.z ? 1
+                                                                                                                           : 0;
+    }
+};
+
+/// Whether a section shuts the whole opening and not only one of several ways through it: whatever way a ball takes from one body
+/// to the other, it goes through. Of very many ways a sample is looked at.
+bool shuts(const Passages& passages, const WaysHome& home, const Opening& opening, const Section& section) {
+    constexpr std::size_t most_looked_at = 200;
+    const Gate gate(section, opening.radius);
+    const std::size_t n = opening.passages.size();
+    for (std::size_t k = 0; k < std::min(n, most_looked_at); ++k) {
+        const Passage& p = passages.passage(opening.passages[k * n / std::min(n, most_looked_at)]);
+        if (p.clearance < 0.6 * opening.radius) continue;
+        int count = gate.crossings(passages[p.from].at, passages[p.to].at);
+        for (const std::uint32_t end : {p.from, p.to}) {
+            std::uint32_t at = end;
+            for (int steps = 0; steps < 64; ++steps) {
+                const std::uint32_t next = home.next(at);
+                if (next == WaysHome::none) break;
+                count += gate.crossings(passages[at].at, passages[next].at);
+                if (passages[next].clearance > 2 * opening.radius) break;
+                at = next;
+            }
+        }
+        if (count % 2 == 0) return false;
+    }
+    return true;
+}
+
+}  // namespace
+
+Measured measure(const Passages& passages, const Bodies& bodies, const WaysHome& home, const Openings& openings,
+                 std::size_t which) {
+    const Clearance& clearance = passages.clearance();
+    const Opening& opening = openings.list[which];
+    const ThroatWay way = widest_way(passages, bodies, openings, which, exact);
+    Measured m;
+    m.width = 2 * way.radius;
+    const auto [at, along] = middle_of_tightest(passages, way);
+    m.at = at;
+    m.through = way.corners;
+    m.depth = depth_of(passages, way);
+    std::vector<ConvexPolygon> pieces = mouth_of(passages, opening);
+    double most = way.radius;
+    for (const ConvexPolygon& piece : pieces) {
+        most = std::max(most, clearance.highest(piece, {.tolerance = exact, .effort = 400, .floor = most * (1 + exact)}).at_most);
+    }
+    // Straight across where it is narrowest, the cut is smaller and its length is the opening's own.
+    std::optional<Section> best;
+    for (const Point& place : {m.at, way.tightest}) {
+        for (const Vector& facing : facings(passages, way, pieces, along)) {
+            std::optional<Section> section = section_at(passages, place, facing, way.radius);
+            if (!section || section->at_most > std::max(most, way.radius * 1.1)) continue;
+            if (best && section->at_most >= best->at_most * (1 - exact) && section->area >= best->area) continue;
+            if (shuts(passages, home, opening, *section)) best = std::move(section);
+        }
+        if (best && best->at_most <= way.radius * 1.002) break;
+    }
+    if (best) {
+        m.at_most = 2 * std::max(way.radius, std::min(most, best->at_most));
+        m.shape = shape_of(*best, m.width, m.length);
+    } else {
+        m.at_most = 2 * most;
+        const Strips strips(passages, pieces, way.radius);
+        m.length = strips.area() <= long_enough * m.width * m.width ? m.width : strips.length();
+        m.shape = m.length > m.width ? Shape(Slot{m.width, m.length}) : Shape(Hole{m.width});
+    }
+    const std::vector<Clearance::Hold> holds = clearance.holds_of(m.at);
+    for (std::size_t i = 0; i < 2; ++i) {
+        m.parts[i] = holds.empty() ? 0 : passages.air().part_of[holds[std::min(i, holds.size() - 1)].triangle];
+    }
+    return m;
+}
+
+}  // namespace seamward

@@ -1,0 +1,198 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "interior/openings.h"
+
+#include <algorithm>
+#include <map>
+#include <numeric>
+#include <tuple>
+
+namespace seamward {
+
+namespace {
+
+constexpr double in_line = 2e-5;  // meters: edges that lie on each other
+constexpr double wider = 1.03;    // a cell where a ball larger by this fits begins to widen
+
+/// Which body each cell belongs to.
+class CellShares {
+public:
+    CellShares(const Passages& passages, const Bodies& bodies) : passages_(passages), complex_(passages.air().complex) {
+        const std::size_t cells = complex_.cells.size();
+        body_.assign(cells, -1);
+        room_.assign(cells, 0);
+        kept_.assign(cells, 0);
+        const auto look = [&](std::uint32_t cell, std::uint32_t stand) {
+            if (bodies.of[stand] < 0 || passages[stand].clearance <= room_[cell]) return;
+            room_[cell] = passages[stand].clearance;
+            body_[cell] = bodies.of[stand];
+        };
+        for (std::uint32_t cell = 0; cell < cells; ++cell) {
+            if (passages.air().solid[cell]) continue;
+            look(cell, passages.middle_of(cell));
+            for (const std::uint32_t portal : passages.air().portals_of(cell)) look(cell, portal);
+        }
+        for (const Body& body : bodies.list) {
+            if (!passages.is_portal(body.seed)) kept_[body.seed - complex_.portals.size()] = 1;
+        }
+        settle();
+    }
+
+    [[nodiscard]] std::int32_t operator[](std::uint32_t cell) const { return body_[cell]; }
+
+    [[nodiscard]] bool is_border(std::uint32_t portal) const {
+        const std::int32_t a = body_[complex_.portals[portal].front], b = body_[complex_.portals[portal].back];
+        return a >= 0 && b >= 0 && a != b && passages_[portal].clearance >= passages_.least();
+    }
+
+private:
+    /// Of two bodies the first takes the cells of a joint up to where it widens into the second, so that the joint is not cut
+    /// here and there.
+    void settle() {
+        std::vector<std::uint32_t> open;
+        for (std::uint32_t i = 0; i < complex_.portals.size(); ++i) {
+            if (is_border(i)) open.push_back(i);
+        }
+        while (!open.empty()) {
+            const std::uint32_t portal = open.back();
+            open.pop_back();
+            if (!is_border(portal)) continue;
+            std::uint32_t from = complex_.portals[portal].front, to = complex_.portals[portal].back;
+            if (body_[from] > body_[to]) std::swap(from, to);
+            if (kept_[to] || room_[to] >= passages_.clearance().cap() * 0.9 || room_[to] > wider * passages_[portal].clearance)
+                continue;
+            body_[to] = body_[from];
+            for (const std::uint32_t next : passages_.air().portals_of(to)) {
+                if (is_border(next)) open.push_back(next);
+            }
+        }
+    }
+
+    const Passages& passages_;
+    const CellComplex& complex_;
+    std::vector<std::int32_t> body_;
+    std::vector<double> room_;  ///< the largest clearance of a cell's stands
+    std::vector<char> kept_;    ///< where a body has its seed
+};
+
+/// A portal between cells of two bodies.
+struct Mouth {
+    std::int32_t first = 0, second = 0;
+    std::uint32_t portal = 0;
+    Point low, high;  ///< of the box around it
+};
+
+std::vector<Mouth> mouths_of(const Passages& passages, const CellShares& shares) {
+    const CellComplex& complex = passages.air().complex;
+    std::vector<Mouth> mouths;
+    for (std::uint32_t i = 0; i < complex.portals.size(); ++i) {
+        if (!shares.is_border(i)) continue;
+        const std::int32_t front = shares[complex.portals[i].front], back = shares[complex.portals[i].back];
+        const std::span<const Point> corners = complex.corners_of(complex.portals[i]);
+        Mouth mouth{std::min(front, back), std::max(front, back), i, corners[0], corners[0]};
+        for (const Point& p : corners) {
+            mouth.low = {std::min(mouth.low.x, p.x), std::min(mouth.low.y, p.y), std::min(mouth.low.z, p.z)};
+            mouth.high = {std::max(mouth.high.x, p.x), std::max(mouth.high.y, p.y), std::max(mouth.high.z, p.z)};
+        }
+        mouths.push_back(mouth);
+    }
+    std::sort(mouths.begin(), mouths.end(), [](const Mouth& a, const Mouth& b) {
+        return std::tie(a.first, a.second, a.low.x, a.portal) < std::tie(b.first, b.second, b.low.x, b.portal);
+    });
+    return mouths;
+}
+
+/// Whether two portals touch along a stretch of edge that is open to the air.
+bool touch(const Passages& passages, const Mouth& a, const Mouth& b) {
+    if (a.low.y > b.high.y + in_line || b.low.y > a.high.y + in_line || a.low.z > b.high.z + in_line ||
+        b.low.z > a.high.z + in_line)
+        return false;
+    const CellComplex& complex = passages.air().complex;
+    const std::span<const Point> of_a = complex.corners_of(complex.portals[a.portal]),
+                                 of_b = complex.corners_of(complex.portals[b.portal]);
+    const double wanted = 0.2 * std::min(passages[a.portal].clearance, passages[b.portal].clearance);
+    for (std::size_t i = 0; i < of_a.size(); ++i) {
+        const Point& from = of_a[i];
+        Vector along = of_a[(i + 1) % of_a.size()] - from;
+        const double size = length(along);
+        if (size < in_line) continue;
+        along = along * (1 / size);
+        for (std::size_t j = 0; j < of_b.size(); ++j) {
+            const Vector p = of_b[j] - from, q = of_b[(j + 1) % of_b.size()] - from;
+            const double s = dot(p, along), t = dot(q, along);
+            if (length(p - along * s) > in_line || length(q - along * t) > in_line) continue;
+            const double low = std::max(0.0, std::min(s, t)), high = std::min(size, std::max(s, t));
+            if (high - low < in_line) continue;
+            for (const double part : {0.5, 0.25, 0.75, 0.1, 0.9}) {
+                if (passages.clearance().at(from + along * (low + (high - low) * part)) >= wanted) return true;
+            }
+        }
+    }
+    return false;
+}
+
+}  // namespace
+
+Openings find_openings(const Passages& passages, const Bodies& bodies, const WaysHome& home) {
+    const CellShares shares(passages, bodies);
+    const std::vector<Mouth> mouths = mouths_of(passages, shares);
+    std::vector<std::uint32_t> parent(mouths.size());
+    std::iota(parent.begin(), parent.end(), 0u);
+    const auto find = [&](std::uint32_t x) {
+        while (parent[x] != x) x = parent[x] = parent[parent[x]];
+        return x;
+    };
+    for (std::uint32_t i = 0; i < mouths.size(); ++i) {
+        for (std::uint32_t j = i + 1; j < mouths.size(); ++j) {
+            if (mouths[i].first != mouths[j].first || mouths[i].second != mouths[j].second ||
+                mouths[j].low.x > mouths[i].high.x + in_line)
+                break;
+            const std::uint32_t a = find(i), b = find(j);
+            if (a != b && touch(passages, mouths[i], mouths[j])) parent[std::max(a, b)] = std::min(a, b);
+        }
+    }
+    std::map<std::uint32_t, std::uint32_t> of_portal;  // mouths
+    std::vector<Opening> openings(mouths.size());
+    for (std::uint32_t i = 0; i < mouths.size(); ++i) {
+        of_portal[mouths[i].portal] = i;
+        Opening& opening = openings[find(i)];
+        opening.first = mouths[i].first;
+        opening.second = mouths[i].second;
+        opening.mouth.push_back(mouths[i].portal);
+    }
+    for (const std::uint32_t i : bodies.between) {
+        const Passage& p = passages.passage(i);
+        const std::int32_t first = std::min(bodies.of[p.from], bodies.of[p.to]),
+                           second = std::max(bodies.of[p.from], bodies.of[p.to]);
+        std::uint32_t ends[2] = {p.from, p.to};
+        while (ends[0] != WaysHome::none || ends[1] != WaysHome::none) {
+            bool found = false;
+            for (std::uint32_t& end : ends) {
+                if (end == WaysHome::none) continue;
+                const auto at = of_portal.find(end);
+                if (at != of_portal.end() && mouths[at->second].first == first && mouths[at->second].second == second) {
+                    Opening& opening = openings[find(at->second)];
+                    opening.passages.push_back(i);
+                    if (p.clearance > opening.radius) {
+                        opening.radius = p.clearance;
+                        opening.widest = i;
+                    }
+                    found = true;
+                    break;
+                }
+                end = home.next(end);
+            }
+            if (found) break;
+        }
+    }
+    std::erase_if(openings, [](const Opening& o) { return o.passages.empty(); });
+    std::stable_sort(openings.begin(), openings.end(), [](const Opening& a, const Opening& b) {
+        return std::tie(a.first, a.second, b.radius) < std::tie(b.first, b.second, a.radius);
+    });
+    Openings result{std::move(openings), std::vector<std::uint32_t>(passages.air().complex.portals.size(), Openings::none)};
+    for (std::uint32_t i = 0; i < result.list.size(); ++i) {
+        for (const std::uint32_t portal : result.list[i].mouth) result.at_portal[portal] = i;
+    }
+    return result;
+}
+
+}  // namespace seamward

@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <cstdint>
+#include <vector>
+
+#include "interior/ways_home.h"
+
+namespace seamward {
+
+/// One hole, slot or the like between two bodies.
+struct Opening {
+    std::int32_t first = 0, second = 0;   ///< bodies; the first has the smaller number
+    std::vector<std::uint32_t> mouth;     ///< portals that together shut it, where the second body begins to widen
+    std::vector<std::uint32_t> passages;  ///< between stands of the two, through which one gets from one body to the other
+    std::uint32_t widest = 0;             ///< of those, the one for the largest ball
+    double radius = 0;                    ///< meters, of that ball
+};
+
+struct Openings {
+    std::vector<Opening> list;  ///< by bodies, then by falling radius
+    /// For each portal the opening whose mouth it belongs to, or `none`.
+    std::vector<std::uint32_t> at_portal;
+    static constexpr std::uint32_t none = 0xffffffff;
+};
+
+/// Gives every cell to a body and looks at the surface between: portals between cells of two bodies that hang together by edges
+/// in the open are one opening. In a joint with parallel faces the surface is at the end where the second body begins.
+[[nodiscard]] Openings find_openings(const Passages& passages, const Bodies& bodies, const WaysHome& home);
+
+}  // namespace seamward

@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "interior/passages.h"
+
+namespace seamward {
+
+/// A flat cut through an opening, from solid to solid, in convex pieces.
+struct Section {
+    std::vector<ConvexPolygon> pieces;
+    double at_most = 0;  ///< meters: no ball of a larger radius gets through it
+    double area = 0;     ///< square meters
+    double rim = 0;      ///< meters along the solids around it and within
+};
+
+/// The cut in the plane through `at` with that normal, as far as it hangs together in the air. Nothing when it runs into air
+/// where a ball larger than `radius` (meters) by a half fits: then it does not shut the opening.
+[[nodiscard]] std::optional<Section> section_at(const Passages& passages, const Point& at, const Vector& normal, double radius);
+
+}  // namespace seamward

@@ -1,0 +1,143 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "interior/spaces.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+#include <numeric>
+
+namespace seamward {
+
+namespace {
+
+constexpr double changed = 0.9995;  // below this fraction, the ball that was led through is another one than seemed to fit
+
+/// The stands joined from the widest passage down; a group becomes a body when it is one at the place where it would join another
+/// (a maximum of the clearance that lasts; Edelsbrunner, Letscher and Zomorodian 2002).
+class Gathering {
+public:
+    Gathering(Passages& passages, const BodyRules& rules) : passages_(passages), rules_(rules) {
+        const std::size_t n = passages.size();
+        parent_.resize(n);
+        widest_.resize(n);
+        std::iota(parent_.begin(), parent_.end(), 0u);
+        std::iota(widest_.begin(), widest_.end(), 0u);
+        body_.assign(n, -1);
+        volume_.resize(n);
+        for (std::uint32_t i = 0; i < n; ++i) volume_[i] = passages[i].clearance > 0 ? passages.volume_of(i) : 0;
+    }
+
+    Bodies gather(const std::vector<std::uint32_t>& seeds, const RunContext& run) {
+        for (const std::uint32_t seed : seeds) {
+            if (body_[seed] < 0) make_body(seed, seed);
+        }
+        std::vector<std::uint32_t> heap(passages_.count());
+        std::iota(heap.begin(), heap.end(), 0u);
+        const auto after = [&](std::uint32_t a, std::uint32_t b) {
+            const double x = passages_.passage(a).clearance, y = passages_.passage(b).clearance;
+            return x != y ? x < y : span(a) > span(b);  // of two alike the shorter, which is led sooner
+        };
+        std::make_heap(heap.begin(), heap.end(), after);
+        while (!heap.empty()) {
+            std::pop_heap(heap.begin(), heap.end(), after);
+            const std::uint32_t i = heap.back();
+            heap.pop_back();
+            const double seemed = passages_.passage(i).clearance;
+            if (seemed < passages_.least()) continue;
+            const std::uint32_t a = find(passages_.passage(i).from), b = find(passages_.passage(i).to);
+            if (a == b || (body_[a] >= 0 && body_[a] == body_[b])) continue;
+            if (passages_.lead(i).clearance < seemed * changed || !passages_.passage(i).led()) {
+                heap.push_back(i);
+                std::push_heap(heap.begin(), heap.end(), after);
+                if (heap.size() % 1024 == 0) run.check();
+                continue;
+            }
+            for (const std::uint32_t group : {a, b}) {
+                if (body_[group] < 0 && is_body(group, seemed)) make_body(group, widest_[group]);
+            }
+            if (body_[a] >= 0 && body_[b] >= 0) {
+                bodies_.between.push_back(i);
+            } else {
+                bodies_.joined.push_back(i);
+                unite(a, b);
+            }
+        }
+        for (std::uint32_t i = 0; i < parent_.size(); ++i) {  // air that nothing leads to
+            if (parent_[i] == i && body_[i] < 0 && is_body(i, 0)) make_body(i, widest_[i]);
+        }
+        bodies_.of.resize(parent_.size());
+        for (std::uint32_t i = 0; i < parent_.size(); ++i) {
+            const std::uint32_t group = find(i);
+            bodies_.of[i] = body_[group];
+            if (group == i && body_[i] >= 0) bodies_.list[static_cast<std::size_t>(body_[i])].volume += volume_[i];
+        }
+        return std::move(bodies_);
+    }
+
+private:
+    std::uint32_t find(std::uint32_t x) {
+        while (parent_[x] != x) x = parent_[x] = parent_[parent_[x]];
+        return x;
+    }
+
+    [[nodiscard]] double span(std::uint32_t i) const {
+        const Passage& p = passages_.passage(i);
+        return distance(passages_[p.from].at, passages_[p.to].at);
+    }
+
+    void make_body(std::uint32_t group, std::uint32_t seed) {
+        body_[group] = static_cast<std::int32_t>(bodies_.list.size());
+        bodies_.list.push_back({seed, 0});
+    }
+
+    void unite(std::uint32_t a, std::uint32_t b) {
+        if (body_[a] < 0 && (body_[b] >= 0 || volume_[b] > volume_[a])) std::swap(a, b);
+        parent_[b] = a;
+        volume_[a] += volume_[b];
+        const Stand &mine = passages_[widest_[a]], &other = passages_[widest_[b]];
+        if (other.clearance > mine.clearance) widest_[a] = widest_[b];
+    }
+
+    /// Whether a group that is about to be joined through a passage of that clearance is a body of its own.
+    [[nodiscard]] bool is_body(std::uint32_t group, double joined_at) const {
+        if (joined_at >= rules_.roomy * 0.99 || volume_[group] < rules_.least_volume) return false;
+        const Stand& widest = passages_[widest_[group]];
+        if (widest.clearance >= rules_.roomy * 0.99) return true;
+        return widest.clearance >= rules_.thin_cavity * 0.99 && widest.clearance >= rules_.widening * joined_at &&
+               is_sheet(widest);
+    }
+
+    /// Whether a ball nearly as large as at its place can be rolled to all sides between what holds it.
+    [[nodiscard]] bool is_sheet(const Stand& stand) const {
+        const TriangleTree& tree = passages_.clearance().tree();
+        const Nearest near = tree.nearest(stand.at, passages_.clearance().cap());
+        if (!near.found() || near.distance <= 0) return true;
+        const Vector across = (stand.at - near.on_triangle) * (1 / near.distance);
+        Vector u = cross(across, std::abs(across.x) < 0.7 ? Vector{1, 0, 0} : Vector{0, 1, 0});
+        u = u * (1 / length(u));
+        const Vector v = cross(across, u);
+        constexpr int directions = 8;
+        for (int i = 0; i < directions; ++i) {
+            const double angle = 2 * std::numbers::pi * i / directions;
+            const Point to = stand.at + u * (rules_.sheet / 2 * std::cos(angle)) + v * (rules_.sheet / 2 * std::sin(angle));
+            if (tree.nearest(stand.at, to, stand.clearance * 0.6).found()) return false;
+        }
+        return true;
+    }
+
+    Passages& passages_;
+    BodyRules rules_;
+    std::vector<std::uint32_t> parent_, widest_;
+    std::vector<std::int32_t> body_;
+    std::vector<double> volume_;
+    Bodies bodies_;
+};
+
+}  // namespace
+
+Bodies find_bodies(Passages& passages, const std::vector<std::uint32_t>& seeds, const BodyRules& rules, const RunContext& run) {
+    run.stage("looking for spaces");
+    return Gathering(passages, rules).gather(seeds, run);
+}
+
+}  // namespace seamward

@@ -1,0 +1,320 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "interior/throat.h"
+
+#include <algorithm>
+#include <numeric>
+#include <queue>
+#include <unordered_map>
+
+namespace seamward {
+
+namespace {
+
+constexpr std::size_t most_stands = 96;
+constexpr double narrower = 0.85;   // stands where a ball of this fraction does not fit are not on the way
+constexpr double missed = 1.2;      // so much more is looked for at a time
+constexpr double worth_it = 1.005;  // a stand worth to be taken up elsewhere
+constexpr double exit = 1.4;        // where a ball larger by this fits, one is out of the opening
+constexpr int effort = 160;
+constexpr int turns = 5;
+
+/// The stands around the widest passage and the passages between them, with better stands.
+class Throat {
+public:
+    Throat(const Passages& passages, const Bodies& bodies, const Openings& openings, std::size_t which, double radius,
+           double tolerance)
+        : passages_(passages),
+          bodies_(bodies),
+          openings_(openings),
+          which_(which),
+          opening_(openings.list[which]),
+          tolerance_(tolerance) {
+        opening_.radius = radius;
+        collect();
+        for (Local& local : stands_) improve(local);
+        for (int turn = 0; turn < 2; ++turn) echo();
+    }
+
+    ThroatWay way() {
+        std::vector<std::uint32_t> order(edges_.size());
+        for (Edge& edge : edges_)
+            edge.clearance =
+                std::min({stands_[edge.from].stand.clearance, stands_[edge.to].stand.clearance, missed * opening_.radius});
+        const auto after = [&](std::uint32_t a, std::uint32_t b) {
+            return edges_[a].clearance != edges_[b].clearance ? edges_[a].clearance < edges_[b].clearance : a > b;
+        };
+        std::iota(order.begin(), order.end(), 0u);
+        std::make_heap(order.begin(), order.end(), after);
+        parent_.resize(stands_.size());
+        std::iota(parent_.begin(), parent_.end(), 0u);
+        tree_.resize(stands_.size());
+        std::uint32_t ends[2] = {none, none};  // the exits of a side hang together from the start
+        for (std::uint32_t i = 0; i < stands_.size(); ++i) {
+            if (stands_[i].side < 0) continue;
+            std::uint32_t& end = ends[stands_[i].side];
+            if (end == none) end = i;
+            parent_[find(i)] = find(end);
+        }
+        while (!order.empty() && find(ends[0]) != find(ends[1])) {
+            std::pop_heap(order.begin(), order.end(), after);
+            const std::uint32_t i = order.back();
+            order.pop_back();
+            Edge& edge = edges_[i];
+            const std::uint32_t a = find(edge.from), b = find(edge.to);
+            if (a == b) continue;
+            if (!edge.led) {
+                edge.led = true;
+                const double seemed = edge.clearance;
+                edge.way = passages_.clearance().way(stands_[edge.from].stand.at, stands_[edge.to].stand.at, seemed,
+                                                     1 - tolerance_, turns);
+                edge.clearance = std::min(seemed, edge.way.clearance);
+                if (edge.clearance < seemed * (1 - 2 * tolerance_)) {
+                    order.push_back(i);
+                    std::push_heap(order.begin(), order.end(), after);
+                    continue;
+                }
+            }
+            parent_[a] = b;
+            tree_[edge.from].push_back(i);
+            tree_[edge.to].push_back(i);
+        }
+        return trace();
+    }
+
+private:
+    static constexpr std::uint32_t none = 0xffffffff;
+
+    struct Local {
+        std::uint32_t global;
+        Stand stand;
+        int side = -1;  ///< 0 or 1 where one is out of the opening
+    };
+    struct Edge {
+        std::uint32_t from, to;
+        double clearance = 0;
+        bool led = false;
+        ClearWay way;
+    };
+
+    std::uint32_t find(std::uint32_t x) {
+        while (parent_[x] != x) x = parent_[x] = parent_[parent_[x]];
+        return x;
+    }
+
+    [[nodiscard]] int side_of(std::uint32_t stand) const {
+        if (passages_[stand].clearance < std::min(exit * opening_.radius, passages_.clearance().cap() * 0.99)) return -1;
+        return bodies_.of[stand] == opening_.first ? 0 : bodies_.of[stand] == opening_.second ? 1 : -1;
+    }
+
+    [[nodiscard]] bool is_elsewhere(std::uint32_t stand) const {
+        if (!passages_.is_portal(stand)) return false;
+        const std::uint32_t opening = openings_.at_portal[stand];
+        return opening != Openings::none && opening != which_;
+    }
+
+    void add(std::uint32_t stand) {
+        local_.emplace(stand, static_cast<std::uint32_t>(stands_.size()));
+        stands_.push_back({stand, passages_[stand], side_of(stand)});
+    }
+
+    /// Widest first, so that the ways out come in soon.
+    void collect() {
+        const Passage& start = passages_.passage(opening_.widest);
+        struct Next {
+            double clearance;
+            std::uint32_t stand;
+            bool operator<(const Next& o) const { return clearance != o.clearance ? clearance < o.clearance : stand > o.stand; }
+        };
+        std::queue<std::uint32_t> open;
+        for (const std::uint32_t end : {start.from, start.to}) {
+            add(end);
+            open.push(end);
+        }
+        while (!open.empty() && stands_.size() < most_stands) {
+            const std::uint32_t at = open.front();
+            open.pop();
+            if (side_of(at) >= 0) continue;
+            std::vector<Next> next;
+            for (const std::uint32_t i : passages_.of(at)) {
+                const Passage& p = passages_.passage(i);
+                const std::uint32_t to = p.across(at);
+                if (p.clearance < narrower * opening_.radius || passages_[to].clearance < narrower * opening_.radius ||
+                    local_.contains(to))
+                    continue;
+                if (bodies_.of[to] != opening_.first && bodies_.of[to] != opening_.second) continue;
+                if (is_elsewhere(to)) continue;
+                next.push_back({passages_[to].clearance, to});
+            }
+            std::sort(next.begin(), next.end(), [](const Next& a, const Next& b) { return b < a; });
+            for (const Next& n : next) {
+                if (stands_.size() >= most_stands) break;
+                add(n.stand);
+                open.push(n.stand);
+            }
+        }
+        // Where no way out came in, the passage itself is one.
+        for (const int side : {0, 1}) {
+            if (std::any_of(stands_.begin(), stands_.end(), [&](const Local& l) { return l.side == side; })) continue;
+            const std::int32_t body = side == 0 ? opening_.first : opening_.second;
+            stands_[bodies_.of[start.from] == body ? 0 : 1].side = side;
+        }
+        for (std::uint32_t a = 0; a < stands_.size(); ++a) {
+            for (const std::uint32_t i : passages_.of(stands_[a].global)) {
+                const Passage& p = passages_.passage(i);
+                const auto to = local_.find(p.across(stands_[a].global));
+                if (to == local_.end() || to->second <= a) continue;
+                edges_.push_back({a, to->second, 0, false, {}});
+            }
+        }
+    }
+
+    void improve(Local& local) const {
+        if (local.side >= 0 || !passages_.is_portal(local.global) || local.stand.clearance >= missed * opening_.radius) return;
+        const CellComplex& complex = passages_.air().complex;
+        const std::span<const Point> corners = complex.corners_of(complex.portals[local.global]);
+        const Stand better = passages_.clearance()
+                                 .highest(ConvexPolygon(corners.begin(), corners.end()), {.tolerance = tolerance_,
+                                                                                          .effort = effort,
+                                                                                          .floor = narrower * opening_.radius,
+                                                                                          .enough = missed * opening_.radius})
+                                 .stand;
+        if (better.clearance > local.stand.clearance) local.stand = better;
+    }
+
+    /// A long portal may have its best stand at another place than its neighbor. Beside each good stand its neighbors get one
+    /// more.
+    void echo() {
+        const CellComplex& complex = passages_.air().complex;
+        const std::size_t edges = edges_.size();
+        std::vector<std::pair<std::uint32_t, std::uint32_t>> asked;  // who, and beside whom
+        for (std::size_t i = 0; i < edges; ++i) {
+            for (const auto& [who, beside] : {std::pair(edges_[i].from, edges_[i].to), std::pair(edges_[i].to, edges_[i].from)}) {
+                const Stand &mine = stands_[who].stand, &other = stands_[beside].stand;
+                if (stands_[who].side >= 0 || stands_[beside].side >= 0 || !passages_.is_portal(stands_[who].global)) continue;
+                if (other.clearance < worth_it * opening_.radius || distance(mine.at, other.at) < 3 * other.clearance) continue;
+                asked.emplace_back(who, beside);
+            }
+        }
+        for (const auto& [who, beside] : asked) {
+            if (stands_.size() >= 2 * most_stands) return;
+            const std::uint32_t global = stands_[who].global;
+            const std::span<const Point> corners = complex.corners_of(complex.portals[global]);
+            const ConvexPolygon near = clipped(ConvexPolygon(corners.begin(), corners.end()), stands_[beside].stand);
+            if (near.empty()) continue;
+            const Stand found =
+                passages_.clearance()
+                    .highest(
+                        near,
+                        {.tolerance = tolerance_, .effort = effort, .floor = opening_.radius, .enough = missed * opening_.radius})
+                    .stand;
+            if (found.clearance < worth_it * opening_.radius) continue;
+            const bool known = std::any_of(stands_.begin(), stands_.end(), [&](const Local& l) {
+                return l.global == global && distance(l.stand.at, found.at) < found.clearance;
+            });
+            if (known) continue;
+            const auto added = static_cast<std::uint32_t>(stands_.size());
+            stands_.push_back({global, found, -1});
+            for (std::size_t i = 0; i < edges; ++i) {
+                if (edges_[i].from == who) edges_.push_back({added, edges_[i].to, 0, false, {}});
+                if (edges_[i].to == who) edges_.push_back({edges_[i].from, added, 0, false, {}});
+            }
+            edges_.push_back({added, beside, 0, false, {}});
+        }
+    }
+
+    /// What of a polygon lies in a box around a stand.
+    static ConvexPolygon clipped(ConvexPolygon polygon, const Stand& around) {
+        const double half = 2 * around.clearance;
+        ConvexPolygon front, back;
+        for (const Vector axis : {Vector{1, 0, 0}, Vector{0, 1, 0}, Vector{0, 0, 1}}) {
+            for (const double sign : {1.0, -1.0}) {
+                if (polygon.empty()) return polygon;
+                const Vector normal = axis * sign;
+                split(polygon, {normal, dot(normal, {around.at.x, around.at.y, around.at.z}) - half}, 0, front, back);
+                polygon = front;
+            }
+        }
+        return polygon;
+    }
+
+    ThroatWay trace() {
+        ThroatWay way;
+        way.radius = passages_.clearance().cap();
+        std::vector<std::uint32_t> by(stands_.size(), none), queue;
+        std::vector<char> seen(stands_.size(), 0);
+        for (std::uint32_t i = 0; i < stands_.size(); ++i) {
+            if (stands_[i].side != 0) continue;
+            seen[i] = 1;
+            queue.push_back(i);
+        }
+        std::uint32_t end = none;
+        for (std::size_t k = 0; k < queue.size() && end == none; ++k) {
+            if (stands_[queue[k]].side == 1) {
+                end = queue[k];
+                break;
+            }
+            for (const std::uint32_t i : tree_[queue[k]]) {
+                const std::uint32_t to = edges_[i].from == queue[k] ? edges_[i].to : edges_[i].from;
+                if (seen[to]) continue;
+                seen[to] = 1;
+                by[to] = i;
+                queue.push_back(to);
+            }
+        }
+        if (end == none) return {};
+        way.corners.push_back(stands_[end].stand.at);
+        while (by[end] != none) {
+            const Edge& edge = edges_[by[end]];
+            const bool forward = edge.to == end;
+            std::vector<Point> corners = edge.way.corners;
+            if (forward) std::reverse(corners.begin(), corners.end());
+            way.corners.insert(way.corners.end(), corners.begin(), corners.end());
+            if (edge.clearance < way.radius) {
+                way.radius = edge.clearance;
+                way.tightest = edge.way.tightest;
+            }
+            if (passages_.is_portal(stands_[end].global)) way.portals.push_back(stands_[end].global);
+            end = forward ? edge.from : edge.to;
+            way.corners.push_back(stands_[end].stand.at);
+        }
+        std::reverse(way.corners.begin(), way.corners.end());
+        return way;
+    }
+
+    const Passages& passages_;
+    const Bodies& bodies_;
+    const Openings& openings_;
+    std::size_t which_;
+    Opening opening_;
+    double tolerance_;
+    std::vector<Local> stands_;
+    std::unordered_map<std::uint32_t, std::uint32_t> local_;
+    std::vector<Edge> edges_;
+    std::vector<std::uint32_t> parent_;
+    std::vector<std::vector<std::uint32_t>> tree_;
+};
+
+}  // namespace
+
+ThroatWay widest_way(const Passages& passages, const Bodies& bodies, const Openings& openings, std::size_t which,
+                     double tolerance) {
+    const Opening& opening = openings.list[which];
+    double known = opening.radius;
+    ThroatWay best;
+    for (int turn = 0; turn < 6; ++turn) {
+        ThroatWay way = Throat(passages, bodies, openings, which, known, tolerance).way();
+        if (way.radius <= best.radius) break;
+        best = std::move(way);
+        if (best.radius < known * 1.02) break;
+        known = best.radius;
+    }
+    if (best.radius >= opening.radius) return best;
+    const Passage& p = passages.passage(opening.widest);
+    std::vector<std::uint32_t> portals;
+    for (const std::uint32_t end : {p.from, p.to}) {
+        if (passages.is_portal(end)) portals.push_back(end);
+    }
+    return {opening.radius, p.tightest, {passages[p.from].at, passages[p.to].at}, portals};
+}
+
+}  // namespace seamward

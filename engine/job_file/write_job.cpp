@@ -1,0 +1,129 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "job_file/write_job.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <cstdlib>
+#include <string_view>
+
+namespace seamward {
+
+namespace {
+
+/// A whole number of units of 10^-`digits` as a decimal without zeros at its end.
+std::string decimal(long long count, std::size_t digits) {
+    std::string text = std::to_string(std::llabs(count));
+    if (text.size() <= digits) text.insert(0, digits + 1 - text.size(), '0');
+    text.insert(text.size() - digits, 1, '.');
+    text.erase(text.find_last_not_of('0') + 1);
+    if (text.back() == '.') text.pop_back();
+    return (count < 0 ? "-" : "") + text;
+}
+
+std::string millimeters(double meters) { return decimal(std::llround(meters * 1e9), 6) + " mm"; }
+std::string meters(double value) { return decimal(std::llround(value * 1e9), 9) + " m"; }
+std::string square_centimeters(double square_meters) { return decimal(std::llround(square_meters * 1e10), 6) + " cm2"; }
+
+/// What YAML reads as text without quotes, and as nothing else.
+bool is_plain(std::string_view text) {
+    constexpr std::array<std::string_view, 9> words{"null", "true", "false", "yes", "no", "on", "off", "y", "n"};
+    const auto letter = [](char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); };
+    const auto inner = [&](char c) {
+        return letter(c) || (c >= '0' && c <= '9') || c == '-' || c == '_' || c == '.' || c == '/';
+    };
+    if (text.empty() || !letter(text.front()) || !std::all_of(text.begin(), text.end(), inner)) return false;
+    std::string small(text);
+    for (char& c : small) c = c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+    return std::find(words.begin(), words.end(), small) == words.end();
+}
+
+/// A text as YAML reads it back. Letters that YAML takes for line ends, or does not take at all, are spelled by their numbers.
+std::string scalar(std::string_view text) {
+    if (is_plain(text)) return std::string(text);
+    constexpr std::array<std::pair<std::string_view, std::string_view>, 7> spelled{{{"\"", "\\\""},
+                                                                                    {"\\", "\\\\"},
+                                                                                    {"\xE2\x80\xA8", "\\u2028"},
+                                                                                    {"\xE2\x80\xA9", "\\u2029"},
+                                                                                    {"\xEF\xBB\xBF", "\\uFEFF"},
+                                                                                    {"\xEF\xBF\xBE", "\\uFFFE"},
+                                                                                    {"\xEF\xBF\xBF", "\\uFFFF"}}};
+    std::string quoted = "\"";
+    while (!text.empty()) {
+        const auto* special =
+            std::find_if(spelled.begin(), spelled.end(), [&](const auto& s) { return text.starts_with(s.first); });
+        quoted += special == spelled.end() ? text.substr(0, 1) : special->second;
+        text.remove_prefix(special == spelled.end() ? 1 : special->first.size());
+    }
+    return quoted + '"';
+}
+
+std::string shape_text(const Shape& shape) {
+    std::string text = shape_word(shape) + std::string(": {");
+    if (const auto* slot = std::get_if<Slot>(&shape))
+        text += "width: " + millimeters(slot->width) + ", length: " + meters(slot->length);
+    if (const auto* hole = std::get_if<Hole>(&shape)) text += "diameter: " + millimeters(hole->diameter);
+    if (const auto* ring = std::get_if<Ring>(&shape))
+        text += "width: " + millimeters(ring->width) + ", around: " + millimeters(ring->around);
+    if (const auto* mesh = std::get_if<Mesh>(&shape)) {
+        text += "opening: " + millimeters(mesh->opening);
+        if (mesh->area) text += ", area: " + square_centimeters(*mesh->area);
+    }
+    return text + '}';
+}
+
+std::string evidence_text(const Evidence& evidence) {
+    constexpr std::array<const char*, 4> how{"", "how: measured", "how: modeled", "how: assumed"};
+    std::string text = how.at(static_cast<std::size_t>(evidence.how));
+    if (evidence.plus_minus > 0) text += (text.empty() ? "" : ", ") + ("plus_minus: " + millimeters(evidence.plus_minus));
+    return text.empty() ? "" : "evidence: {" + text + '}';
+}
+
+std::string model_text(const ModelReference& model) {
+    constexpr std::array<const char*, 5> units{"m", "cm", "mm", "in", "ft"};
+    constexpr std::array<const char*, 3> axes{"x", "y", "z"};
+    std::string text = "model: {file: " + scalar(model.file);
+    if (model.unit) text += std::string(", unit: ") + units.at(static_cast<std::size_t>(*model.unit));
+    // YAML 1.1 takes a bare y for a truth; this program does not, others may.
+    if (model.up) text += std::string(", up: \"") + axes.at(static_cast<std::size_t>(*model.up)) + '"';
+    return text + '}';
+}
+
+std::string space_text(const Space& space) {
+    constexpr std::array<const char*, 5> kinds{"outdoors", "cavity", "attached", "living", "harborage"};
+    std::string text = "  - {id: " + scalar(space.id) + ", kind: " + kinds.at(static_cast<std::size_t>(space.kind));
+    if (space.source) text += ", source: true";
+    if (!space.name.empty()) text += ", name: " + scalar(space.name);
+    return text + "}\n";
+}
+
+std::string gap_text(const Survey& survey, const Gap& gap) {
+    std::string text = "  - id: " + scalar(gap.id) + '\n';
+    const auto add = [&](const std::string& line) { text += "    " + line + '\n'; };
+    if (!gap.name.empty()) add("name: " + scalar(gap.name));
+    add("between: [" + scalar(survey[gap.between[0]].id) + ", " + scalar(survey[gap.between[1]].id) + ']');
+    add(shape_text(gap.shape));
+    if (gap.count > 1) add("count: " + std::to_string(gap.count));
+    if (gap.at) add("at: [" + meters(gap.at->x) + ", " + meters(gap.at->y) + ", " + meters(gap.at->z) + ']');
+    if (gap.depth) add("depth: " + millimeters(*gap.depth));
+    const std::string evidence = evidence_text(gap.evidence);
+    if (!evidence.empty()) add(evidence);
+    return text;
+}
+
+}  // namespace
+
+std::string job_text(const Job& job, const std::vector<std::string>& head) {
+    std::string text;
+    for (const std::string& line : head) text += "# " + line + '\n';
+    text += "seamward: 1\n";
+    if (!job.name.empty()) text += "job: {name: " + scalar(job.name) + "}\n";
+    if (job.model) text += model_text(*job.model) + '\n';
+    text += job.survey.spaces.empty() ? "spaces: []\n" : "spaces:\n";
+    for (const Space& space : job.survey.spaces) text += space_text(space);
+    text += job.survey.gaps.empty() ? "gaps: []\n" : "gaps:\n";
+    for (const Gap& gap : job.survey.gaps) text += gap_text(job.survey, gap);
+    return text;
+}
+
+}  // namespace seamward

@@ -1,0 +1,128 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <cmath>
+
+#include "base/json_writer.h"
+#include "base/measure_text.h"
+#include "base/text.h"
+#include "job_file/found_survey.h"
+#include "paths/remarks.h"
+#include "tool/find_command.h"
+#include "tool/trace_command.h"
+
+namespace seamward {
+
+namespace {
+
+constexpr std::array<const char*, 5> kind_words{"outdoors", "cavity", "attached", "living", "harborage"};
+
+class FindAnswer {
+public:
+    explicit FindAnswer(const Finding& finding) : finding_(finding), found_(finding.found) {}
+
+    std::string text() {
+        json_.begin_object();
+        write_list("spaces", found_.spaces, [&](const FoundSpace& space) { write(space); });
+        write_list("gaps", found_.gaps, [&](const FoundGap& gap) { write(gap); });
+        write_paths(finding_.job, finding_.trace, json_);
+        write_list("parts", found_.parts, [&](const FoundPart& part) { write(part); });
+        write_list("lost", finding_.lost, [&](const LostProducts& lost) { write(lost); });
+        json_.key("notes").begin_array();
+        for (const std::string& note : finding_.notes) json_.value(printable(note));
+        for (const std::string& remark : remarks_on(finding_.job, {})) json_.value(remark);
+        json_.end_array().end_object();
+        return json_.text();
+    }
+
+private:
+    template <class Things, class Write>
+    void write_list(std::string_view key, const Things& things, const Write& write_one) {
+        json_.key(key).begin_array();
+        for (const auto& thing : things) {
+            json_.begin_object();
+            write_one(thing);
+            json_.end_object();
+        }
+        json_.end_array();
+    }
+
+    void write_count(std::string_view key, std::size_t count) { json_.key(key).value(static_cast<std::int64_t>(count)); }
+
+    void write_text(std::string_view key, const std::string& text) {
+        json_.key(key);
+        if (text.empty())
+            json_.null();
+        else
+            json_.value(printable(text));
+    }
+
+    void write(const Point& point) {
+        json_.begin_array();
+        for (const double value : {point.x, point.y, point.z}) json_.value(to_nanometers(value));
+        json_.end_array();
+    }
+
+    void write(const FoundSpace& space) {
+        json_.key("id").value(space.id).key("kind").value(kind_words.at(static_cast<std::size_t>(space.kind)));
+        json_.key("volume_m3");
+        if (space.volume)
+            json_.value(std::round(*space.volume * 1e9) / 1e9);
+        else
+            json_.null();
+        json_.key("at");
+        write(space.at);
+        if (space.labels.empty()) return;
+        json_.key("labels").begin_array();
+        for (const std::string& label : space.labels) json_.value(one_line(label));
+        json_.end_array();
+    }
+
+    void write(const FoundGap& gap) {
+        json_.key("id").value(gap.id).key("name").value(one_line(gap.name)).key("between").begin_array();
+        for (const std::size_t space : gap.between) json_.value(found_.spaces[space].id);
+        json_.end_array().key("shape").value(shape_word(gap.shape)).key("width_mm").value(answer_millimeters(gap.width));
+        json_.key("width_bounds_mm").begin_array();
+        for (const double bound : {gap.width, gap.at_most}) json_.value(answer_millimeters(bound));
+        json_.end_array().key("length_m").value(to_nanometers(gap.length));
+        json_.key("depth_mm").value(answer_millimeters(gap.depth));
+        if (gap.openings > 1) write_count("openings", gap.openings);
+        json_.key("at");
+        write(gap.at);
+        json_.key("parts").begin_array();
+        for (const std::size_t part : gap.parts) json_.value(found_.parts[part].id);
+        json_.end_array().key("through").begin_array();
+        for (const Point& point : gap.through) write(point);
+        json_.end_array();
+    }
+
+    void write(const FoundPart& part) {
+        json_.key("id").value(part.id);
+        write_text("name", part.name);
+        write_text("class", part.ifc_class);
+        write_text("global_id", part.global_id);
+        const PartFaults& faults = part.faults;
+        json_.key("closed").value(faults.closed).key("open_edges_m").value(to_nanometers(faults.open_edges));
+        write_count("crowded_edges", faults.crowded_edges);
+        write_count("degenerate", faults.degenerate);
+        write_count("doubled", faults.doubled);
+        write_count("flipped", faults.flipped);
+        json_.key("inside_out").value(faults.inside_out);
+        write_count("shells", faults.shells);
+        if (part.same_as) json_.key("same_as").value(found_.parts[*part.same_as].id);
+    }
+
+    void write(const LostProducts& lost) {
+        json_.key("class").value(printable(lost.ifc_class));
+        write_count("in_file", lost.in_file);
+        write_count("read", lost.read);
+    }
+
+    const Finding& finding_;
+    const Found& found_;
+    JsonWriter json_;
+};
+
+}  // namespace
+
+std::string find_answer(const Finding& finding) { return FindAnswer(finding).text(); }
+
+}  // namespace seamward

@@ -1,0 +1,141 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tool/find_command.h"
+
+#include <algorithm>
+#include <array>
+#include <filesystem>
+
+#include "base/measure_text.h"
+#include "base/nearest_word.h"
+#include "base/quantity.h"
+#include "base/text.h"
+#include "exchange/write_whole_file.h"
+#include "job_file/found_survey.h"
+#include "job_file/write_job.h"
+#include "tool/room_option.h"
+#include "tool/wrong_usage.h"
+
+namespace seamward {
+
+namespace {
+
+namespace fs = std::filesystem;
+
+double width_option(const std::string& option, const std::string& text, double otherwise) {
+    if (text.empty()) return otherwise;
+    const Parsed<double> parsed = parse_length(text);
+    if (!parsed) throw WrongUsage(option + ": " + parsed.fault.what + "; " + parsed.fault.mend);
+    if (*parsed <= 0) throw WrongUsage(option + ": a width of 0 lets nothing through; give more");
+    return *parsed;
+}
+
+/// The choice of that word; nothing when the option was left out.
+template <class Choice, std::size_t Count>
+std::optional<Choice> choice(const std::string& option, const std::string& text,
+                             const std::array<std::string_view, Count>& words) {
+    if (text.empty()) return std::nullopt;
+    const auto* found = std::find(words.begin(), words.end(), text);
+    if (found == words.end()) throw WrongUsage(option + ": unknown word " + in_quotes(text) + "; " + suggestion(text, words));
+    return static_cast<Choice>(found - words.begin());
+}
+
+ReadSettings read_settings(const FindRequest& request) {
+    constexpr std::array<std::string_view, 5> units{"m", "cm", "mm", "in", "ft"};
+    constexpr std::array<std::string_view, 3> axes{"x", "y", "z"};
+    ReadSettings settings;
+    settings.unit = choice<ModelUnit>("--unit", request.unit, units);
+    settings.up = choice<UpAxis>("--up", request.up, axes);
+    return settings;
+}
+
+FindSettings find_settings(const FindRequest& request) {
+    FindSettings settings;
+    settings.rooms = parse_rooms(request.rooms);
+    settings.smallest = width_option("--smallest", request.smallest, settings.smallest);
+    settings.widest = width_option("--widest", request.widest, settings.widest);
+    if (settings.smallest >= settings.widest)
+        throw WrongUsage("--smallest and --widest: the smallest width must be less than the widest");
+    return settings;
+}
+
+/// Finds out before the work begins whether the job file can be what was asked for.
+void check_output(const FindRequest& request) {
+    const fs::path output = request.output;
+    const std::string ending = output.extension().string();
+    if (ending != ".yaml" && ending != ".yml")
+        throw WrongUsage("-o: " + in_quotes(request.output) + " is to be a job file; give it a name that ends in .yaml");
+    std::error_code error;
+    if (fs::equivalent(output, request.model, error) && !error)
+        throw WrongUsage("-o: " + in_quotes(request.output) + " is the model itself; give another name");
+    const fs::path folder = output.has_parent_path() ? output.parent_path() : fs::path(".");
+    if (!fs::is_directory(folder, error))
+        throw BadInput(
+            {{request.output, {}, "cannot be written: there is no folder " + in_quotes(folder.string()), "make it first"}});
+}
+
+/// The model as the job file names it: from the job file's folder.
+ModelReference model_reference(const FindRequest& request, const ReadSettings& settings) {
+    const fs::path folder = fs::weakly_canonical(fs::absolute(request.output)).parent_path();
+    const fs::path model = fs::canonical(request.model);
+    const std::string file = model.lexically_relative(folder).string();
+    // Links may lead elsewhere than to the model's own name; what counts is that the name is one that a job file can hold.
+    if (!is_utf8(file) || file != one_line(file))
+        throw BadInput(
+            {{request.model, {}, "a job file cannot hold the name of this file", "rename it, in UTF-8 and without line ends"}});
+    return {file, model, settings.unit, settings.up};
+}
+
+/// A name that was given and stands nowhere would be a room that nothing is said of.
+void check_rooms(const FindSettings& settings, const Found& found) {
+    std::vector<Diagnostic> faults;
+    for (const RoomSeed& room : settings.rooms) {
+        const auto same = [&](const FoundSpace& space) { return space.id == room.id; };
+        if (std::any_of(found.spaces.begin(), found.spaces.end(), same)) continue;
+        faults.push_back({"--room " + room.id,
+                          {},
+                          "no space got this name: the point lies outside of the model, or in the same air as another room",
+                          "give a point in the middle of the room, and one name to each space"});
+    }
+    if (!faults.empty()) throw BadInput(std::move(faults));
+}
+
+std::vector<std::string> head_of_job(const FindSettings& settings) {
+    return {"Spaces and gaps that seamward find measured in a 3D file: gaps from " + millimeters_text(settings.smallest) +
+                " to " + millimeters_text(settings.widest) + ".",
+            "The widths are those of the model; the house has its own. To lay a survey over this file, put the width that",
+            "was measured in the place of the modeled one and say so, evidence: {how: measured, plus_minus: 0.2 mm}; and add",
+            "what a model does not tell: gaps that are not in it, duty: of drains, weeps and vents, pests:, closed:.",
+            "docs/job-file.md has every key. Another run of seamward find with the same -o replaces this file."};
+}
+
+}  // namespace
+
+void run_find(const FindRequest& request, const Console& console, const RunContext& context) {
+    Finding finding;
+    finding.settings = find_settings(request);
+    const ReadSettings reading = read_settings(request);
+    if (!request.output.empty()) check_output(request);
+    {
+        Model model = read_model(request.model, request.model, reading, context);
+        finding.job.name = one_line(fs::path(request.model).stem().string());
+        if (!request.output.empty()) finding.job.model = model_reference(request, reading);
+        finding.found = find_gaps(model, finding.settings, context);
+        check_rooms(finding.settings, finding.found);
+        finding.lost = std::move(model.lost);
+        finding.notes = std::move(model.notes);
+    }
+    finding.notes.insert(finding.notes.end(), finding.found.notes.begin(), finding.found.notes.end());
+    finding.job.survey = found_survey(finding.found);
+    finding.trace = trace(finding.job.survey, {}, context);
+    if (!request.output.empty()) {
+        const std::string text = job_text(finding.job, head_of_job(finding.settings));
+        context.check();
+        write_whole_file(request.output, request.output, text);
+    }
+    if (request.json)
+        console.out << find_answer(finding);
+    else
+        print_find_table(finding, console);
+}
+
+}  // namespace seamward
