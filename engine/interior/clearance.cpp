@@ -136,15 +136,20 @@ double Clearance::bound(const Ground& ground, const ConvexPolygon& piece, Stand&
         if (!look(between).found()) break;
         from = between;
     }
+    // Any one of them bounds the ball, and so does any average; the best average is flat where the ball is held from all sides.
     const std::array<double, 6> w = holders.weights();
-    double by_holders = 0;
+    std::array<double, 6> alone{};
+    double together = 0;
     for (const Point& p : piece) {
         double sum = 0;
         for (std::size_t i = 0; i < holders.count; ++i) {
-            if (w[i] > 0) sum += w[i] * distance(tree_[holders.triangle[i]], p);
+            const double d = distance(tree_[holders.triangle[i]], p);
+            alone[i] = std::max(alone[i], d);
+            sum += w[i] * d;
         }
-        by_holders = std::max(by_holders, sum);
+        together = std::max(together, sum);
     }
+    const double by_holders = std::min(together, *std::min_element(alone.begin(), alone.begin() + static_cast<std::ptrdiff_t>(holders.count)));
     return std::min({most, by_holders, cap_});
 }
 

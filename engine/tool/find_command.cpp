@@ -73,15 +73,21 @@ void check_output(const FindRequest& request) {
             {{request.output, {}, "cannot be written: there is no folder " + in_quotes(folder.string()), "make it first"}});
 }
 
+/// A file by the real name of its folder and its own name, which may be that of a link.
+fs::path in_real_folder(const std::string& file) {
+    const fs::path path = fs::absolute(file);
+    return fs::canonical(path.parent_path()) / path.filename();
+}
+
 /// The model as the job file names it: from the job file's folder.
 ModelReference model_reference(const FindRequest& request, const ReadSettings& settings) {
-    const fs::path folder = fs::weakly_canonical(fs::absolute(request.output)).parent_path();
-    const fs::path model = fs::canonical(request.model);
-    const std::string file = model.lexically_relative(folder).string();
-    // Links may lead elsewhere than to the model's own name; what counts is that the name is one that a job file can hold.
+    const fs::path model = in_real_folder(request.model);
+    const std::string file = model.lexically_relative(in_real_folder(request.output).parent_path()).string();
     if (!is_utf8(file) || file != one_line(file))
-        throw BadInput(
-            {{request.model, {}, "a job file cannot hold the name of this file", "rename it, in UTF-8 and without line ends"}});
+        throw BadInput({{request.model,
+                         {},
+                         "a job file cannot hold the name of this file",
+                         "rename it, in UTF-8 and in one line, with single spaces"}});
     return {file, model, settings.unit, settings.up};
 }
 

@@ -10,6 +10,7 @@
 #include <set>
 
 #include "base/vector.h"
+#include "tests/support/gap_window.h"
 #include "tests/support/solid_check.h"
 #include "tests/support/voxel_rooms.h"
 
@@ -45,36 +46,6 @@ void expect_points_in_air(const Scene& scene) {
             expect_in_air(scene, gap.near, "near");
         }
     }
-}
-
-bool has_window(const ExpectedGap& gap) { return gap.window.highest.x > gap.window.lowest.x; }
-
-/// The box of a straight way along an axis, hardly thicker than a line.
-Box line_between(const Point& a, const Point& b) {
-    const double off = 1e-6;
-    return {{std::min(a.x, b.x) - off, std::min(a.y, b.y) - off, std::min(a.z, b.z) - off},
-            {std::max(a.x, b.x) + off, std::max(a.y, b.y) + off, std::max(a.z, b.z) + off}};
-}
-
-bool is_straight(const ExpectedGap& gap) {
-    const Vector way = gap.to - gap.from;
-    return std::abs(way.x) + std::abs(way.y) + std::abs(way.z) < 1.000001 * length(way);
-}
-
-/// A straight way through what is the same all along, cut down to a stretch around the narrowest place.
-void shorten(ExpectedGap& gap) {
-    const Vector way = gap.to - gap.from;
-    const double stretch = 2 * gap.width;
-    if (length(way) < 2 * stretch) return;
-    const Vector step = way * (stretch / length(way));
-    gap.from = gap.near + step * -1;
-    gap.to = gap.near + step;
-    const auto clip = [&](double Point::*c) {
-        if (std::abs(gap.to.*c - gap.from.*c) < stretch) return;
-        gap.window.lowest.*c = std::min(gap.from.*c, gap.to.*c) - 0.1 * stretch;
-        gap.window.highest.*c = std::max(gap.from.*c, gap.to.*c) + 0.1 * stretch;
-    };
-    clip(&Point::x), clip(&Point::y), clip(&Point::z);
 }
 
 /// A ball 1 % thinner than expected gets through (2 % where it is not between planes) and none that is thicker by as much, or by

@@ -65,6 +65,7 @@ struct Planter {
     double depth;
     Planting& planting;
     std::vector<ExpectedGap>& gaps;
+    std::size_t& more_pieces;  ///< that gaps may be told as
 
     void cut(const Loop& loop) const {
         planting.inner.push_back(loop);
@@ -122,16 +123,18 @@ struct Planter {
         const Point2 way{std::cos(angle), std::sin(angle)};
         cut(round_loop(c, pipe + gap, 48, angle));
         planting.pipes.push_back({c + way * -off, pipe, angle});
-        note("ring", gap + off, off > 0 ? Tolerance::bent : Tolerance::curved, pi * (2 * pipe + gap),
-             c + way * (pipe + gap - (gap + off) / 2));
+        const double round = off <= gap - Scene{}.smallest ? pi * (2 * pipe + gap) : 0;  // else a sickle
+        note("ring", gap + off, off > 0 ? Tolerance::bent : Tolerance::curved, round, c + way * (pipe + gap - (gap + off) / 2));
     }
-    /// As "square-hole-pipe": d = 2 (sqrt 2 (h + e) - p) / (1 + sqrt 2).
+    /// As "square-hole-pipe": d = 2 (sqrt 2 (h + e) - p) / (1 + sqrt 2). Where the pipe shuts it at two sides, the corner between
+    /// them is a piece of its own.
     void pipe_in_square(Point2 c) const {
         const double p = dice.between(5 * mm, 25 * mm), h = p + dice.scaled(0.5 * mm, 4 * mm), e = dice.between(0, 0.9) * (h - p);
         const double q = (std::numbers::sqrt2 * (h + e) - p) / (1 + std::numbers::sqrt2);
         cut(rectangle(c.x - h, c.y - h, c.x + h, c.y + h));
         planting.pipes.push_back({c + Point2{-e, -e}, p});
         note("", 2 * q, Tolerance::bent, 0, c + Point2{h - q, h - q});
+        if (h - p - e < Scene{}.smallest) ++more_pieces;
     }
     void overlapping_pipe(Point2 c) const {
         const double hole = dice.between(5 * mm, 30 * mm);
@@ -165,9 +168,10 @@ Scene random_scene_upright(unsigned seed) {
     const auto& [x, y, z, t] = room;
     scene.spaces = {{"outdoors", {x / 2, -3 * y - t, z / 2}}, {"room", {x / 2, y / 2, z / 2}}};
     int pipes = 0;
+    std::size_t more_pieces = 0;
     for (const Side& side : sides_of(room)) {
         Planting planting;
-        const Planter planter{dice, side, t, planting, scene.gaps};
+        const Planter planter{dice, side, t, planting, scene.gaps, more_pieces};
         // Each in a field of its own of 0.3 m.
         const int columns = static_cast<int>(side.u / 0.3), rows = static_cast<int>(side.v / 0.3);
         for (int field = 0; field < columns * rows; ++field) {
@@ -182,6 +186,7 @@ Scene random_scene_upright(unsigned seed) {
             add_part(scene, "pipe-" + std::to_string(++pipes), extruded(side.frame, outline, {}, -60 * mm, t + 60 * mm).front());
         }
     }
+    if (more_pieces > 0) scene.most_gaps = scene.gaps.size() + more_pieces;
     return scene;
 }
 

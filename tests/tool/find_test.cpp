@@ -136,6 +136,20 @@ TEST_F(Find, WritesAJobThatTracesTheSame) {
     EXPECT_EQ(value_of(found.root(), "paths").size(), 1U);
 }
 
+/// Whatever folders and files are links, the job file finds its model.
+TEST_F(Find, LinksLeadToTheModel) {
+    fs::create_directories(path("far/away/jobs"));
+    fs::create_directory_symlink("far/away/jobs", path("jobs"));
+    folder().write("hash", room());
+    fs::create_symlink("hash", path("link.obj"));
+    const Ran ran = run("find link.obj --unit m --up z -o jobs/job.yaml");
+    ASSERT_EQ(ran.exit_code, 0) << ran.err;
+    for (const char* job : {"jobs/job.yaml", "far/away/jobs/job.yaml"}) {
+        const Ran traced = run(std::string("trace ") + job);
+        EXPECT_EQ(traced.exit_code, 0) << job << traced.err;
+    }
+}
+
 /// The same with many gaps, from one of our own exports.
 TEST_F(Find, ClosesTheLoopOnAnExportedHouse) {
     const Ran exported = run("export " + shell_word(SEAMWARD_SOURCE_FOLDER "/scenarios/wall-corner.yaml") + " -o mock-up.glb");
