@@ -20,7 +20,6 @@ constexpr std::uint32_t nothing = 0xffffffff;
 
 struct Piece {
     std::uint32_t plane = 0;
-    double area = 0;
     ConvexPolygon corners;
 };
 
@@ -41,9 +40,8 @@ public:
         std::vector<Piece> pieces;
         pieces.reserve(facets_.facets.size());
         for (const Facet& facet : facets_.facets) {
-            Piece piece{facet.plane, 0, ConvexPolygon(facet.corners.begin(), facet.corners.end())};
-            piece.area = length(doubled_area(piece.corners)) / 2;
-            if (piece.area > 0) pieces.push_back(std::move(piece));
+            Piece piece{facet.plane, ConvexPolygon(facet.corners.begin(), facet.corners.end())};
+            if (length(doubled_area(piece.corners)) > 0) pieces.push_back(std::move(piece));
         }
         root_ = divide(std::move(pieces), nothing, 0);
         sums_.resize(complex_.cells.size());
@@ -51,8 +49,14 @@ public:
         close_the_box();
         settle_cells();
         complex_.cuts.reserve(nodes_.size());
-        for (const Node& node : nodes_)
+        complex_.cut_above.assign(nodes_.size(), 0);
+        complex_.cut_of_cell.assign(complex_.cells.size(), 0);
+        for (std::uint32_t i = 0; i < nodes_.size(); ++i) {
+            const Node& node = nodes_[i];
             complex_.cuts.push_back({{node.plane.normal, node.plane.offset}, {node.child[0], node.child[1]}});
+            for (const std::uint32_t child : node.child)
+                (child & leaf_flag ? complex_.cut_of_cell[child & ~leaf_flag] : complex_.cut_above[child]) = i;
+        }
         return std::move(complex_);
     }
 
@@ -94,13 +98,10 @@ private:
             } else if (r.high <= tolerance_) {
                 back.push_back(std::move(piece));
             } else {
-                Piece other{piece.plane, 0, {}};
-                ConvexPolygon ahead;
-                split(piece.corners, plane, tolerance_, ahead, other.corners);
-                const double before = length(doubled_area(ahead)) / 2, behind = length(doubled_area(other.corners)) / 2;
-                if (before > 0) front.push_back({piece.plane, before, std::move(ahead)});
-                other.area = behind;
-                if (behind > 0) back.push_back(std::move(other));
+                Piece ahead{piece.plane, {}}, behind{piece.plane, {}};
+                split(piece.corners, plane, tolerance_, ahead.corners, behind.corners);
+                if (!ahead.corners.empty()) front.push_back(std::move(ahead));
+                if (!behind.corners.empty()) back.push_back(std::move(behind));
             }
         }
         nodes_[at].count = static_cast<std::uint32_t>(on_planes_.size()) - nodes_[at].first;
@@ -365,32 +366,22 @@ std::uint32_t CellComplex::cell_at(const Point& at) const {
     return place & ~is_cell;
 }
 
-std::vector<CellComplex::Slice> CellComplex::slices(const ConvexPolygon& polygon) const {
-    std::vector<Slice> found;
-    std::vector<Slice> open{{cuts.empty() ? is_cell : 0, polygon}};  // `cell` counts sides here
-    while (!open.empty()) {
-        Slice slice = std::move(open.back());
-        open.pop_back();
-        if (slice.cell & is_cell) {
-            slice.cell &= ~is_cell;
-            if (length(doubled_area(slice.polygon)) / 2 >= least_area) found.push_back(std::move(slice));
-            continue;
+ConvexPolygon CellComplex::within(std::uint32_t cell, ConvexPolygon polygon) const {
+    if (cuts.empty()) return polygon;
+    ConvexPolygon front, back;
+    std::uint32_t child = cell | is_cell;
+    for (std::uint32_t at = cut_of_cell[cell];; at = cut_above[at]) {
+        const CutPlane plane{cuts[at].plane.normal, cuts[at].plane.offset};
+        const bool ahead = cuts[at].side[0] == child;
+        const Reach r = reach(polygon, plane);
+        if (ahead ? r.low < -clip_tolerance : r.high > clip_tolerance) {
+            split(polygon, plane, clip_tolerance, front, back);
+            polygon = ahead ? front : back;
+            if (polygon.empty()) return polygon;
         }
-        const Cut& cut = cuts[slice.cell];
-        const CutPlane plane{cut.plane.normal, cut.plane.offset};
-        Slice front{cut.side[0], {}}, back{cut.side[1], {}};
-        const Reach r = reach(slice.polygon, plane);
-        if (r.low >= -clip_tolerance) {
-            front.polygon = std::move(slice.polygon);
-        } else if (r.high <= clip_tolerance) {
-            back.polygon = std::move(slice.polygon);
-        } else {
-            split(slice.polygon, plane, clip_tolerance, front.polygon, back.polygon);
-        }
-        if (!back.polygon.empty()) open.push_back(std::move(back));
-        if (!front.polygon.empty()) open.push_back(std::move(front));
+        if (at == 0) return polygon;
+        child = at;
     }
-    return found;
 }
 
 CellComplex cell_complex(const FlatFacets& facets, const Point& low, const Point& high, double tolerance, const RunContext& run) {

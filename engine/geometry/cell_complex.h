@@ -40,17 +40,14 @@ struct CellComplex {
     };
     static constexpr std::uint32_t is_cell = 0x80000000;  ///< of a side that is a cell: this and its position
     std::vector<Cut> cuts;                                ///< the first one cuts the whole box
+    std::vector<std::uint32_t> cut_above;                 ///< for each cut the one that has it as a side, 0 for the first
+    std::vector<std::uint32_t> cut_of_cell;               ///< the same for each cell
 
     /// The cell that a point of the box lies in; of a point on a border, one of those that meet there. O(depth).
     [[nodiscard]] std::uint32_t cell_at(const Point& at) const;
 
-    /// A flat convex polygon, cut up by cells.
-    struct Slice {
-        std::uint32_t cell = 0;
-        ConvexPolygon polygon;
-    };
-    /// Of what lies within a plane between cells, either cell gets it. O(depth) for each slice.
-    [[nodiscard]] std::vector<Slice> slices(const ConvexPolygon& polygon) const;
+    /// What of a flat convex polygon lies in a cell; of what lies on a border between cells either may have it. O(depth).
+    [[nodiscard]] ConvexPolygon within(std::uint32_t cell, ConvexPolygon polygon) const;
 
     [[nodiscard]] std::span<const Point> corners_of(const Portal& portal) const {
         return {corners.data() + portal.first, portal.count};

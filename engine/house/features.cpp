@@ -211,10 +211,24 @@ private:
         return sleeve_round(cutout, sheet);
     }
 
+    /// How far from the framing's outer face something goes through a plate: in the middle; a hole clear of the rim joist or the
+    /// blocking that stands on the outer edge of an outside wall's plates, where there is room. Past a pipe there is its inner
+    /// side.
+    [[nodiscard]] static double depth_in_plate(const WallLayout& wall, const FeatureGap& row, const GapSizes& sizes) {
+        constexpr double margin = 0.001;
+        const WallCavity& cavity = wall.cavities.back();
+        const double middle = -(cavity.front + cavity.back) / 2, half = sizes.width / 2;
+        if (!wall.exterior || row.shape != ShapeKind::hole) return middle;
+        const double clear = framing::stud + half + margin, deepest = -cavity.back - half - 2 * margin;
+        return clear <= deepest ? std::max(middle, clear) : middle;
+    }
+
     /// Up or down through the plate of a wall.
     void on_plate(const WallLayout& wall, std::size_t number, bool up) {
         const WallCavity& cavity = wall.cavities.back();
-        const Point2 at{along_wall(cutter_, feature_, wall), -(cavity.front + cavity.back) / 2};
+        const FeatureGap& row = feature_.type->gaps[number];
+        const GapSizes sizes = cutter_.sizes(feature_, number);
+        const Point2 at{along_wall(cutter_, feature_, wall), depth_in_plate(wall, row, sizes)};
         if (up ? wall.open_above : wall.open_below)
             cutter_.refuse(feature_,
                            "the air in " + wall.name + " goes on through the " + (up ? "ceiling" : "floor") + ", without a plate",
@@ -231,8 +245,6 @@ private:
             skin.panels.insert(skin.panels.begin(), floor.panels.begin(), floor.panels.end());
             skin.back = floor.back;
         }
-        const FeatureGap& row = feature_.type->gaps[number];
-        const GapSizes sizes = cutter_.sizes(feature_, number);
         require_length(row, sizes);
         const double across = row.shape == ShapeKind::hole   ? sizes.width
                               : row.shape == ShapeKind::ring ? sizes.around + 2 * sizes.width

@@ -29,7 +29,8 @@ struct Air {
 
 /// What of a part counts as solid: a closed one has an inside; an open one only where it wraps around something thin, as a wall
 /// whose reveals are missing does. The shell of a whole house is no solid.
-/// `margin`: meters of air kept around all parts. `left_out`: for each part whether it is a double and not to be looked at.
+/// `margin`: meters of air kept around all parts. `left_out`: for each part whether
+/// it is a double and not to be looked at.
 [[nodiscard]] Air cut_air(std::span<const CleanPart> parts, const std::vector<char>& left_out, double margin,
                           const RunContext& run);
 

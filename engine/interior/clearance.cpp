@@ -149,7 +149,8 @@ double Clearance::bound(const Ground& ground, const ConvexPolygon& piece, Stand&
         }
         together = std::max(together, sum);
     }
-    const double by_holders = std::min(together, *std::min_element(alone.begin(), alone.begin() + static_cast<std::ptrdiff_t>(holders.count)));
+    const double by_holders =
+        std::min(together, *std::min_element(alone.begin(), alone.begin() + static_cast<std::ptrdiff_t>(holders.count)));
     return std::min({most, by_holders, cap_});
 }
 
@@ -209,7 +210,7 @@ std::vector<Clearance::Hold> Clearance::holds_of(const Point& p) const {
 }
 
 ClearWay Clearance::way(const Point& a, const Point& b, double wanted, double enough, int turns) const {
-    const Nearest tight = tree_.nearest(a, b, wanted, turns == 0 ? wanted * enough : 0);
+    const Nearest tight = tree_.nearest(a, b, wanted);
     ClearWay straight{tight.distance, tight.on_query, {}};
     if (!tight.found() || turns == 0 || tight.distance >= wanted * enough) return straight;
     const Vector ab = b - a;

@@ -10,6 +10,7 @@
 #include "geometry/doubled_parts.h"
 #include "interior/measure.h"
 #include "interior/name_spaces.h"
+#include "interior/screens.h"
 
 namespace seamward {
 
@@ -76,16 +77,14 @@ std::string gap_name(const FoundPart& a, const FoundPart& b) {
 
 /// Sorted for people: widest first, and the same order whatever the machine.
 void take_gaps(const std::vector<Measured>& measured, const std::vector<Opening>& openings,
-               const std::vector<std::size_t>& space_of, double smallest, Found& found) {
-    std::vector<std::size_t> order;
-    for (std::size_t i = 0; i < measured.size(); ++i) {
-        if (measured[i].width >= smallest) order.push_back(i);
-    }
-    std::sort(order.begin(), order.end(), [&](std::size_t i, std::size_t j) {
-        const double a = std::round(measured[i].width * 1e7), b = std::round(measured[j].width * 1e7);
-        return a != b ? a > b : i < j;
+               const std::vector<std::size_t>& space_of, const FindSettings& settings, Found& found) {
+    std::vector<Screen> screens = find_screens(openings, measured);
+    std::erase_if(screens, [&](const Screen& s) { return measured[s.openings[0]].width < settings.smallest * (1 - slack); });
+    std::stable_sort(screens.begin(), screens.end(), [&](const Screen& a, const Screen& b) {
+        return std::round(measured[a.openings[0]].width * 1e7) > std::round(measured[b.openings[0]].width * 1e7);
     });
-    for (const std::size_t i : order) {
+    for (const Screen& screen : screens) {
+        const std::size_t i = screen.openings[0];
         const Measured& m = measured[i];
         FoundGap gap;
         gap.id = "gap-" + std::to_string(found.gaps.size() + 1);
@@ -100,6 +99,12 @@ void take_gaps(const std::vector<Measured>& measured, const std::vector<Opening>
         gap.at = m.at;
         gap.through = m.through;
         gap.parts = {m.parts[0], m.parts[1]};
+        if (screen.openings.size() > 1) {
+            gap.shape = Mesh{m.width, screen.area};
+            gap.length = std::sqrt(screen.area);
+            gap.openings = static_cast<std::uint32_t>(screen.openings.size());
+            for (const std::size_t other : screen.openings) gap.at_most = std::max(gap.at_most, measured[other].at_most);
+        }
         found.gaps.push_back(std::move(gap));
     }
 }
@@ -129,27 +134,9 @@ Found find_gaps(const Model& model, const FindSettings& settings, const RunConte
         tbb::parallel_for(std::size_t{0}, openings.list.size(), [&](std::size_t i) {
             run.check();
             measured[i] = measure(passages, bodies, home, openings, i);
-            if (getenv("DBG")) {
-                auto& o = openings.list[i];
-                auto& p = passages.passage(o.widest);
-                fprintf(stderr, "opening %d|%d r %.4f mouth %zu passages %zu -> %.4f..%.4f len %.4f\n", o.first, o.second,
-                        o.radius * 2e3, o.mouth.size(), o.passages.size(), measured[i].width * 1e3, measured[i].at_most * 1e3,
-                        measured[i].length);
-                for (auto s : {p.from, p.to})
-                    fprintf(stderr, "  %s of %d f %.4f at %.4f %.4f %.4f\n", passages.is_portal(s) ? "portal" : "middle",
-                            bodies.of[s], passages[s].clearance * 2e3, passages[s].at.x, passages[s].at.y, passages[s].at.z);
-                for (auto& c : measured[i].through)
-                    fprintf(stderr, "   way %.5f %.5f %.5f f %.4f\n", c.x, c.y, c.z, clearance.at(c) * 2e3);
-                for (auto m : o.mouth) {
-                    fprintf(stderr, "   mouth f %.4f", passages[m].clearance * 2e3);
-                    for (auto& c : air.complex.corners_of(air.complex.portals[m]))
-                        fprintf(stderr, " (%.4f %.4f %.4f)", c.x, c.y, c.z);
-                    fprintf(stderr, "\n");
-                }
-            }
         });
         const std::vector<std::size_t> space_of = name_spaces(passages, bodies, model, settings, found);
-        take_gaps(measured, openings.list, space_of, settings.smallest * (1 - slack), found);
+        take_gaps(measured, openings.list, space_of, settings, found);
         return true;
     };
     if (!look(rules.roomy * 1.02)) look(far_seen);

@@ -14,7 +14,7 @@ namespace seamward {
 
 namespace {
 
-constexpr double exact = 2e-4;       // fraction of the width
+constexpr double exact = 5e-4;       // fraction of the width
 constexpr double long_enough = 1.7;  // an opening of no more than so many squares of its width is a hole
 constexpr int most_slices = 16;
 
@@ -319,7 +319,7 @@ Measured measure(const Passages& passages, const Bodies& bodies, const WaysHome&
                  std::size_t which) {
     const Clearance& clearance = passages.clearance();
     const Opening& opening = openings.list[which];
-    const ThroatWay way = widest_way(passages, bodies, openings, which, exact);
+    const ThroatWay way = widest_way(passages, bodies, home, openings, which, exact);
     Measured m;
     m.width = 2 * way.radius;
     const auto [at, along] = middle_of_tightest(passages, way);
@@ -327,8 +327,13 @@ Measured measure(const Passages& passages, const Bodies& bodies, const WaysHome&
     m.through = way.corners;
     m.depth = depth_of(passages, way);
     std::vector<ConvexPolygon> pieces = mouth_of(passages, opening);
+    m.low = m.high = m.at;
     double most = way.radius;
     for (const ConvexPolygon& piece : pieces) {
+        for (const Point& p : piece) {
+            m.low = {std::min(m.low.x, p.x), std::min(m.low.y, p.y), std::min(m.low.z, p.z)};
+            m.high = {std::max(m.high.x, p.x), std::max(m.high.y, p.y), std::max(m.high.z, p.z)};
+        }
         most = std::max(most, clearance.highest(piece, {.tolerance = exact, .effort = 400, .floor = most * (1 + exact)}).at_most);
     }
     // Straight across where it is narrowest, the cut is smaller and its length is the opening's own.

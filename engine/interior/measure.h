@@ -19,6 +19,7 @@ struct Measured {
     Point at;                              ///< where the ball is held tightest
     std::vector<Point> through;            ///< the way of its middle, from body to body
     std::array<std::uint32_t, 2> parts{};  ///< that hold it there
+    Point low, high;                       ///< of the box around the mouth
 };
 
 /// Measures an opening anew, exactly: all that went before was to find it. The width lies between the ball that was led through

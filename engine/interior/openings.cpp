@@ -11,7 +11,8 @@ namespace seamward {
 namespace {
 
 constexpr double in_line = 2e-5;  // meters: edges that lie on each other
-constexpr double wider = 1.03;    // a cell where a ball larger by this fits begins to widen
+constexpr double roomy = 0.9;  // of the cap: a portal as wide as that is no mouth, but within a cell that reaches into two bodies
+constexpr double wider = 1.03;  // a cell where a ball larger by this fits begins to widen
 
 /// Which body each cell belongs to.
 class CellShares {
@@ -31,6 +32,7 @@ public:
             look(cell, passages.middle_of(cell));
             for (const std::uint32_t portal : passages.air().portals_of(cell)) look(cell, portal);
         }
+        climb();
         for (const Body& body : bodies.list) {
             if (!passages.is_portal(body.seed)) kept_[body.seed - complex_.portals.size()] = 1;
         }
@@ -41,13 +43,42 @@ public:
 
     [[nodiscard]] bool is_border(std::uint32_t portal) const {
         const std::int32_t a = body_[complex_.portals[portal].front], b = body_[complex_.portals[portal].back];
-        return a >= 0 && b >= 0 && a != b && passages_[portal].clearance >= passages_.least();
+        const double clearance = passages_[portal].clearance;
+        return a >= 0 && b >= 0 && a != b && clearance >= passages_.least() && clearance < passages_.clearance().cap() * roomy;
     }
 
 private:
+    /// A cell goes with the widest one that one comes to from it by going on to wider ones: what is narrow at the edge of a room
+    /// is of the room, whichever ball got there first.
+    void climb() {
+        constexpr double higher = 1.05;
+        std::vector<std::uint32_t> up(body_.size());
+        for (std::uint32_t cell = 0; cell < body_.size(); ++cell) {
+            up[cell] = cell;
+            if (body_[cell] < 0) continue;
+            double best = higher * room_[cell];
+            for (const std::uint32_t i : passages_.air().portals_of(cell)) {
+                const Portal& portal = complex_.portals[i];
+                const std::uint32_t next = portal.front == cell ? portal.back : portal.front;
+                if (body_[next] < 0 || passages_[i].clearance < 0.97 * room_[cell] || room_[next] <= best) continue;
+                best = room_[next];
+                up[cell] = next;
+            }
+        }
+        std::vector<std::int32_t> settled(body_.size());
+        for (std::uint32_t cell = 0; cell < body_.size(); ++cell) {
+            std::uint32_t top = cell;
+            while (up[top] != top) top = up[top];  // rooms only grow on the way
+            settled[cell] = body_[top];
+        }
+        body_ = std::move(settled);
+    }
+
     /// Of two bodies the first takes the cells of a joint up to where it widens into the second, so that the joint is not cut
     /// here and there.
     void settle() {
+        std::vector<double> level(body_.size(),
+                                  passages_.clearance().cap());  // of the narrowest portal that a cell was taken through
         std::vector<std::uint32_t> open;
         for (std::uint32_t i = 0; i < complex_.portals.size(); ++i) {
             if (is_border(i)) open.push_back(i);
@@ -58,9 +89,10 @@ private:
             if (!is_border(portal)) continue;
             std::uint32_t from = complex_.portals[portal].front, to = complex_.portals[portal].back;
             if (body_[from] > body_[to]) std::swap(from, to);
-            if (kept_[to] || room_[to] >= passages_.clearance().cap() * 0.9 || room_[to] > wider * passages_[portal].clearance)
-                continue;
+            const double through = std::min(level[from], passages_[portal].clearance);
+            if (kept_[to] || room_[to] >= passages_.clearance().cap() * 0.9 || room_[to] > wider * through) continue;
             body_[to] = body_[from];
+            level[to] = through;
             for (const std::uint32_t next : passages_.air().portals_of(to)) {
                 if (is_border(next)) open.push_back(next);
             }
@@ -130,6 +162,67 @@ bool touch(const Passages& passages, const Mouth& a, const Mouth& b) {
     return false;
 }
 
+/// Drops the openings from `first_new` on that lie beside a wider one between the same bodies.
+void drop_beside(const Passages& passages, std::size_t first_new, double beside, std::vector<Opening>& openings) {
+    const auto near = [&](const Opening& a, const Opening& b) {
+        return std::any_of(a.passages.begin(), a.passages.end(), [&](std::uint32_t i) {
+            return distance(passages.passage(i).tightest, passages.passage(b.widest).tightest) <= beside;
+        });
+    };
+    std::vector<char> dropped(openings.size(), 0);
+    for (std::size_t i = first_new; i < openings.size(); ++i) {
+        for (std::size_t j = 0; j < openings.size() && !dropped[i]; ++j) {
+            const bool wider_than =
+                openings[j].radius > openings[i].radius || (openings[j].radius == openings[i].radius && j < i);
+            if (j == i || dropped[j] || !wider_than || openings[j].first != openings[i].first ||
+                openings[j].second != openings[i].second)
+                continue;
+            if (near(openings[j], openings[i])) dropped[i] = 1;
+        }
+    }
+    std::size_t kept = 0;
+    for (std::size_t i = 0; i < openings.size(); ++i) {
+        if (dropped[i]) continue;
+        if (kept != i) openings[kept] = std::move(openings[i]);
+        ++kept;
+    }
+    openings.resize(kept);
+}
+
+/// Passages that no mouth was found on the way of, because a cell reaches from one body through the opening into the other: those
+/// that are close together are an opening, with their narrower portals as its mouth. Beside a wider opening they are its own.
+void gather_stray(const Passages& passages, const Bodies& bodies, const std::vector<std::uint32_t>& stray,
+                  std::vector<Opening>& openings) {
+    constexpr double close = 6;      // radii
+    constexpr double beside = 0.04;  // meters
+    const std::size_t first_new = openings.size();
+    for (const std::uint32_t i : stray) {
+        const Passage& p = passages.passage(i);
+        const std::int32_t first = std::min(bodies.of[p.from], bodies.of[p.to]),
+                           second = std::max(bodies.of[p.from], bodies.of[p.to]);
+        const auto at =
+            std::find_if(openings.begin() + static_cast<std::ptrdiff_t>(first_new), openings.end(), [&](const Opening& o) {
+                return o.first == first && o.second == second &&
+                       std::any_of(o.passages.begin(), o.passages.end(), [&](std::uint32_t other) {
+                           return distance(passages.passage(other).tightest, p.tightest) <=
+                                  close * std::max(o.radius, p.clearance);
+                       });
+            });
+        const auto index = static_cast<std::size_t>(at - openings.begin());
+        if (index == openings.size()) openings.push_back({first, second, {}, {}, i, 0});
+        Opening& opening = openings[index];
+        opening.passages.push_back(i);
+        const bool from_narrower = passages[p.from].clearance <= passages[p.to].clearance;
+        const std::uint32_t narrower = from_narrower == passages.is_portal(p.from) || !passages.is_portal(p.to) ? p.from : p.to;
+        if (passages.is_portal(narrower)) opening.mouth.push_back(narrower);
+        if (p.clearance > opening.radius) {
+            opening.radius = p.clearance;
+            opening.widest = i;
+        }
+    }
+    drop_beside(passages, first_new, beside, openings);
+}
+
 }  // namespace
 
 Openings find_openings(const Passages& passages, const Bodies& bodies, const WaysHome& home) {
@@ -159,6 +252,7 @@ Openings find_openings(const Passages& passages, const Bodies& bodies, const Way
         opening.second = mouths[i].second;
         opening.mouth.push_back(mouths[i].portal);
     }
+    std::vector<std::uint32_t> stray;
     for (const std::uint32_t i : bodies.between) {
         const Passage& p = passages.passage(i);
         const std::int32_t first = std::min(bodies.of[p.from], bodies.of[p.to]),
@@ -183,7 +277,9 @@ Openings find_openings(const Passages& passages, const Bodies& bodies, const Way
             }
             if (found) break;
         }
+        if (ends[0] == WaysHome::none && ends[1] == WaysHome::none) stray.push_back(i);
     }
+    gather_stray(passages, bodies, stray, openings);
     std::erase_if(openings, [](const Opening& o) { return o.passages.empty(); });
     std::stable_sort(openings.begin(), openings.end(), [](const Opening& a, const Opening& b) {
         return std::tie(a.first, a.second, b.radius) < std::tie(b.first, b.second, a.radius);

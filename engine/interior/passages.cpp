@@ -9,10 +9,12 @@ namespace seamward {
 
 namespace {
 
-constexpr std::size_t few = 12;       // of so many stands in a cell each is joined with each
-constexpr std::size_t neighbors = 8;  // of more, each with so many near ones
-constexpr double rough = 0.02;        // how exactly stands are placed, as a fraction of their clearance
-constexpr int tries = 8;
+constexpr std::size_t few = 12;        // of so many stands in a cell each is joined with each
+constexpr std::size_t neighbors = 8;   // of more, each with so many near ones
+constexpr double rough = 0.02;         // how exactly stands are placed, as a fraction of their clearance
+constexpr int tries = 24;              // pieces of a portal that are looked at,
+constexpr int more_tries = 160;        // and of one longer than
+constexpr double long_portal = 0.5;    // meters, which may have a roomy corner far off
 constexpr double good_enough = 0.985;  // a ball that much smaller than wanted is not led around corners
 constexpr int turns = 2;
 
@@ -37,8 +39,12 @@ void Passages::place_stands() {
         const Portal& portal = complex.portals[i];
         if (!air_.open(portal)) return;
         const std::span<const Point> corners = complex.corners_of(portal);
-        stands_[i] =
-            clearance_.highest(ConvexPolygon(corners.begin(), corners.end()), {.tolerance = rough, .effort = tries}).stand;
+        double span = 0;
+        for (const Point& p : corners) span = std::max(span, distance(p, corners[0]));
+        stands_[i] = clearance_
+                         .highest(ConvexPolygon(corners.begin(), corners.end()),
+                                  {.tolerance = rough, .effort = span > long_portal ? more_tries : tries})
+                         .stand;
     });
     tbb::parallel_for(std::size_t{0}, complex.cells.size(), [&](std::size_t i) {
         if (air_.solid[i]) return;
@@ -108,12 +114,12 @@ const Passage& Passages::lead(std::uint32_t i) {
     const bool straight = passage.known == Passage::Known::ends;
     const Point &from = stands_[passage.from].at, &to = stands_[passage.to].at;
     const double wanted = std::min(stands_[passage.from].clearance, stands_[passage.to].clearance);
-    const ClearWay way = clearance_.way(from, to, wanted, good_enough, straight ? 0 : turns);
-    if (straight && way.clearance < wanted * good_enough) {
+    if (straight && clearance_.tree().nearest(from, to, wanted * good_enough, wanted * good_enough).found()) {
         passage.known = Passage::Known::straight;
         passage.clearance = wanted * good_enough;
         return passage;
     }
+    const ClearWay way = clearance_.way(from, to, wanted, good_enough, straight ? 0 : turns);
     passage.known = Passage::Known::led;
     passage.tightest = way.tightest;
     passage.clearance = std::min(wanted, way.clearance);

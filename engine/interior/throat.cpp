@@ -15,7 +15,7 @@ constexpr double narrower = 0.85;   // stands where a ball of this fraction does
 constexpr double missed = 1.2;      // so much more is looked for at a time
 constexpr double worth_it = 1.005;  // a stand worth to be taken up elsewhere
 constexpr double exit = 1.4;        // where a ball larger by this fits, one is out of the opening
-constexpr int effort = 160;
+constexpr int effort = 80;
 constexpr int turns = 5;
 
 /// The stands around the widest passage and the passages between them, with better stands.
@@ -262,6 +262,7 @@ private:
             }
         }
         if (end == none) return {};
+        way.ends[1] = stands_[end].global;
         way.corners.push_back(stands_[end].stand.at);
         while (by[end] != none) {
             const Edge& edge = edges_[by[end]];
@@ -277,6 +278,7 @@ private:
             end = forward ? edge.from : edge.to;
             way.corners.push_back(stands_[end].stand.at);
         }
+        way.ends[0] = stands_[end].global;
         std::reverse(way.corners.begin(), way.corners.end());
         return way;
     }
@@ -294,10 +296,29 @@ private:
     std::vector<std::vector<std::uint32_t>> tree_;
 };
 
+/// Leads a way on from its end at a stand to where a ball of the cap's size is at home, along the widest way there.
+void lead_home(const Passages& passages, const WaysHome& home, std::uint32_t from, double tolerance, ThroatWay& way) {
+    const Clearance& clearance = passages.clearance();
+    Point at = way.corners.back();
+    while (clearance.at(at) < clearance.cap() * 0.98) {
+        const std::uint32_t next = home.next(from);
+        if (next == WaysHome::none) break;
+        const ClearWay on = clearance.way(at, passages[next].at, way.radius, 1 - tolerance, turns);
+        if (on.clearance < way.radius) {
+            way.radius = on.clearance;
+            way.tightest = on.tightest;
+        }
+        way.corners.insert(way.corners.end(), on.corners.begin(), on.corners.end());
+        way.corners.push_back(passages[next].at);
+        at = passages[next].at;
+        from = next;
+    }
+}
+
 }  // namespace
 
-ThroatWay widest_way(const Passages& passages, const Bodies& bodies, const Openings& openings, std::size_t which,
-                     double tolerance) {
+ThroatWay widest_way(const Passages& passages, const Bodies& bodies, const WaysHome& home, const Openings& openings,
+                     std::size_t which, double tolerance) {
     const Opening& opening = openings.list[which];
     double known = opening.radius;
     ThroatWay best;
@@ -308,13 +329,26 @@ ThroatWay widest_way(const Passages& passages, const Bodies& bodies, const Openi
         if (best.radius < known * 1.02) break;
         known = best.radius;
     }
-    if (best.radius >= opening.radius) return best;
-    const Passage& p = passages.passage(opening.widest);
-    std::vector<std::uint32_t> portals;
-    for (const std::uint32_t end : {p.from, p.to}) {
-        if (passages.is_portal(end)) portals.push_back(end);
+    if (best.corners.empty()) {
+        const Passage& p = passages.passage(opening.widest);
+        const bool first = bodies.of[p.from] == opening.first;
+        best.ends = first ? std::array{p.from, p.to} : std::array{p.to, p.from};
+        const ClearWay way =
+            passages.clearance().way(passages[best.ends[0]].at, passages[best.ends[1]].at, opening.radius, 1 - tolerance, turns);
+        best.radius = std::min({opening.radius, way.clearance});
+        best.tightest = way.tightest;
+        best.corners = way.corners;
+        best.corners.insert(best.corners.begin(), passages[best.ends[0]].at);
+        best.corners.push_back(passages[best.ends[1]].at);
+        for (const std::uint32_t end : best.ends) {
+            if (passages.is_portal(end)) best.portals.push_back(end);
+        }
     }
-    return {opening.radius, p.tightest, {passages[p.from].at, passages[p.to].at}, portals};
+    lead_home(passages, home, best.ends[1], tolerance, best);
+    std::reverse(best.corners.begin(), best.corners.end());
+    lead_home(passages, home, best.ends[0], tolerance, best);
+    std::reverse(best.corners.begin(), best.corners.end());
+    return best;
 }
 
 }  // namespace seamward

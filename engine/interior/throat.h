@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <array>
 #include <vector>
 
 #include "interior/openings.h"
@@ -11,13 +12,14 @@ namespace seamward {
 struct ThroatWay {
     double radius = 0;  ///< meters
     Point tightest;
-    std::vector<Point> corners;          ///< the way of its middle, from one body to the other
-    std::vector<std::uint32_t> portals;  ///< that it leads through
+    std::vector<Point> corners;           ///< the way of its middle, from one body to the other, from room to room
+    std::array<std::uint32_t, 2> ends{};  ///< stands, on its way from the one body to the other
+    std::vector<std::uint32_t> portals;   ///< that it leads through
 };
 
 /// Looks for that way among the stands around the widest passage of the opening, each placed anew as well as can be
 /// (`tolerance`, a fraction of the radius). It keeps out of the mouths of other openings.
-[[nodiscard]] ThroatWay widest_way(const Passages& passages, const Bodies& bodies, const Openings& openings, std::size_t which,
-                                   double tolerance);
+[[nodiscard]] ThroatWay widest_way(const Passages& passages, const Bodies& bodies, const WaysHome& home, const Openings& openings,
+                                   std::size_t which, double tolerance);
 
 }  // namespace seamward

@@ -42,7 +42,7 @@ class FindInRandomScene : public testing::TestWithParam<unsigned> {};
 
 TEST_P(FindInRandomScene, FindsWhatIsThere) { expect_all_found(random_scene(GetParam())); }
 
-INSTANTIATE_TEST_SUITE_P(Seeds, FindInRandomScene, testing::Range(1U, 41U));
+INSTANTIATE_TEST_SUITE_P(Seeds, FindInRandomScene, testing::Range(1U, 41U), testing::PrintToStringParamName());
 
 }  // namespace
 }  // namespace seamward::test

@@ -17,6 +17,7 @@ constexpr double length_share = 0.02;     // what a length may be off by
 constexpr double bound_share = 0.01;      // how far apart the two bounds of a width may be
 constexpr double rounding = 1e-3;         // share of its radius by which a ball on its way may touch something
 constexpr double narrower_ball = 0.9;     // of the widest: goes about in spaces without grazing everything
+constexpr double piece_reach = 0.15;      // meters: pieces of a gap lie within, other gaps beyond
 constexpr double width_over_place = 100;  // a millimeter of width counts like 0.1 m of place
 
 std::set<std::string> names_of(const std::vector<ExpectedSpace>& spaces) {
@@ -84,7 +85,8 @@ void compare(const ExpectedGap& expected, const FoundGap& gap, const std::string
 bool may_be_a_piece(const FoundGap& gap, const std::vector<std::string>& names, std::span<const ExpectedGap> expected) {
     return std::ranges::any_of(expected, [&](const ExpectedGap& whole) {
         const std::set<std::string> pair{whole.one, whole.other};
-        return pair == std::set{names[gap.between[0]], names[gap.between[1]]} && gap.width <= whole.width + allowance(whole);
+        return pair == std::set{names[gap.between[0]], names[gap.between[1]]} && gap.width <= whole.width + allowance(whole) &&
+               distance(gap.at, whole.near) < piece_reach;
     });
 }
 

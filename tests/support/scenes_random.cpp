@@ -118,13 +118,18 @@ struct Planter {
     }
     /// Widest where the pipe is farthest: hole less pipe and off. Facets of both are parallel.
     void ring(Point2 c) const {
+        constexpr int facets = 48;
         const double pipe = dice.between(5 * mm, 60 * mm), gap = dice.scaled(0.5 * mm, 8 * mm), angle = dice.between(0, pi);
         const double off = gap * std::max(0.0, dice.between(-1, 1.2));  // some run into the hole's side
         const Point2 way{std::cos(angle), std::sin(angle)};
-        cut(round_loop(c, pipe + gap, 48, angle));
+        cut(round_loop(c, pipe + gap, facets, angle));
         planting.pipes.push_back({c + way * -off, pipe, angle});
-        const double round = off <= gap - Scene{}.smallest ? pi * (2 * pipe + gap) : 0;  // else a sickle
-        note("ring", gap + off, off > 0 ? Tolerance::bent : Tolerance::curved, round, c + way * (pipe + gap - (gap + off) / 2));
+        const bool sickle = off > gap - Scene{}.smallest;
+        note("ring", gap + off, off > 0 ? Tolerance::bent : Tolerance::curved, sickle ? 0 : pi * (2 * pipe + gap),
+             c + way * (pipe + gap - (gap + off) / 2));
+        // Corners of the pipe stand off those of the hole: near the ends of a sickle it is wider there than along the facets
+        // between them, so each may be a piece.
+        if (sickle) more_pieces += facets / 2;
     }
     /// As "square-hole-pipe": d = 2 (sqrt 2 (h + e) - p) / (1 + sqrt 2). Where the pipe shuts it at two sides, the corner between
     /// them is a piece of its own.

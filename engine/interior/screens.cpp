@@ -1,0 +1,79 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "interior/screens.h"
+
+#include <algorithm>
+#include <map>
+#include <numeric>
+
+namespace seamward {
+
+namespace {
+
+constexpr double alike = 0.1;   // widths of one screen differ by less, as a fraction
+constexpr std::size_t few = 5;  // fewer are openings side by side
+
+double apart(const Measured& a, const Measured& b) {
+    const double x = std::max({0.0, a.low.x - b.high.x, b.low.x - a.high.x});
+    const double y = std::max({0.0, a.low.y - b.high.y, b.low.y - a.high.y});
+    const double z = std::max({0.0, a.low.z - b.high.z, b.low.z - a.high.z});
+    return std::sqrt(x * x + y * y + z * z);
+}
+
+/// The two larger sides of the box around the openings, multiplied: screens are flat.
+double area_of(const std::vector<std::size_t>& members, const std::vector<Measured>& measured) {
+    Point low = measured[members[0]].low, high = measured[members[0]].high;
+    for (const std::size_t i : members) {
+        const Measured& m = measured[i];
+        low = {std::min(low.x, m.low.x), std::min(low.y, m.low.y), std::min(low.z, m.low.z)};
+        high = {std::max(high.x, m.high.x), std::max(high.y, m.high.y), std::max(high.z, m.high.z)};
+    }
+    std::array<double, 3> sides{high.x - low.x, high.y - low.y, high.z - low.z};
+    std::sort(sides.begin(), sides.end());
+    return sides[1] * sides[2];
+}
+
+}  // namespace
+
+std::vector<Screen> find_screens(const std::vector<Opening>& openings, const std::vector<Measured>& measured) {
+    std::vector<std::size_t> parent(measured.size());
+    std::iota(parent.begin(), parent.end(), std::size_t{0});
+    const auto find = [&](std::size_t x) {
+        while (parent[x] != x) x = parent[x] = parent[parent[x]];
+        return x;
+    };
+    std::map<std::array<std::int64_t, 3>, std::vector<std::size_t>> by_part;
+    for (std::size_t i = 0; i < measured.size(); ++i) {
+        if (measured[i].parts[0] == measured[i].parts[1])
+            by_part[{openings[i].first, openings[i].second, measured[i].parts[0]}].push_back(i);
+    }
+    for (auto& [key, list] : by_part) {
+        std::sort(list.begin(), list.end(), [&](std::size_t i, std::size_t j) {
+            return measured[i].low.x != measured[j].low.x ? measured[i].low.x < measured[j].low.x : i < j;
+        });
+        for (std::size_t k = 0; k < list.size(); ++k) {
+            const Measured& a = measured[list[k]];
+            for (std::size_t l = k + 1; l < list.size() && measured[list[l]].low.x <= a.high.x + a.width * (1 + alike); ++l) {
+                const Measured& b = measured[list[l]];
+                if (std::abs(a.width - b.width) > alike * std::max(a.width, b.width) || apart(a, b) > std::min(a.width, b.width))
+                    continue;
+                const std::size_t x = find(list[k]), y = find(list[l]);
+                parent[std::max(x, y)] = std::min(x, y);
+            }
+        }
+    }
+    std::map<std::size_t, std::vector<std::size_t>> groups;
+    for (std::size_t i = 0; i < measured.size(); ++i) groups[find(i)].push_back(i);
+    std::vector<Screen> screens;
+    for (auto& [first, members] : groups) {
+        if (members.size() < few) {
+            for (const std::size_t i : members) screens.push_back({{i}, 0});
+            continue;
+        }
+        std::stable_sort(members.begin(), members.end(),
+                         [&](std::size_t i, std::size_t j) { return measured[i].width > measured[j].width; });
+        screens.push_back({members, area_of(members, measured)});
+    }
+    return screens;
+}
+
+}  // namespace seamward
