@@ -22,7 +22,7 @@ ConvexPolygon square_around(const Point& at, const Vector& normal, double half) 
     return {at + u * -1 + v * -1, at + u + v * -1, at + u + v, at + u * -1 + v};
 }
 
-/// The stretch that a plane cuts out of a convex polygon; nothing when it only touches a corner.
+/// The stretch that a plane cuts out of a convex polygon; nothing when it only touches a corner, or lies in the plane.
 std::optional<std::pair<Point, Point>> stretch(std::span<const Point> polygon, const CutPlane& plane) {
     std::vector<Point> ends;
     for (std::size_t i = 0; i < polygon.size(); ++i) {
@@ -32,6 +32,7 @@ std::optional<std::pair<Point, Point>> stretch(std::span<const Point> polygon, c
         if ((a > on_plane && b < -on_plane) || (a < -on_plane && b > on_plane)) ends.push_back(p + (q - p) * (a / (a - b)));
     }
     std::optional<std::pair<Point, Point>> best;
+    if (ends.size() > 2) return best;  // it lies in the plane
     double longest = 1e-7;
     for (std::size_t i = 0; i < ends.size(); ++i) {
         for (std::size_t j = i + 1; j < ends.size(); ++j) {
