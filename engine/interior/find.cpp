@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numeric>
 
 #include "base/diagnostics.h"
 #include "geometry/doubled_parts.h"
@@ -69,6 +70,54 @@ std::vector<std::uint32_t> seeds_of(const Passages& passages, const FindSettings
     return seeds;
 }
 
+/// Makes one body of those that turn out to run together: the first look takes some wide passages for a little narrower than they
+/// are. Of two the first stays; named rooms (the first `kept`) stay apart from each other. Openings within a body go.
+void join_bodies(double widest, std::size_t kept, Bodies& bodies, std::vector<Opening>& openings,
+                 std::vector<Measured>& measured) {
+    std::vector<std::size_t> parent(bodies.list.size());
+    std::iota(parent.begin(), parent.end(), std::size_t{0});
+    const auto find = [&](std::size_t x) {
+        while (parent[x] != x) x = parent[x] = parent[parent[x]];
+        return x;
+    };
+    for (std::size_t i = 0; i < openings.size(); ++i) {
+        const std::size_t a = find(static_cast<std::size_t>(openings[i].first)),
+                          b = find(static_cast<std::size_t>(openings[i].second));
+        if (measured[i].width >= widest && std::max(a, b) >= kept) parent[std::max(a, b)] = std::min(a, b);
+    }
+    std::vector<std::int32_t> now(bodies.list.size());
+    std::vector<Body> list;
+    for (std::size_t i = 0; i < bodies.list.size(); ++i) {
+        const std::size_t root = find(i);
+        if (root == i) {
+            now[i] = static_cast<std::int32_t>(list.size());
+            list.push_back(bodies.list[i]);
+        } else {
+            now[i] = now[root];
+            list[static_cast<std::size_t>(now[i])].volume += bodies.list[i].volume;
+        }
+    }
+    bodies.list = std::move(list);
+    for (std::int32_t& body : bodies.of) {
+        if (body >= 0) body = now[static_cast<std::size_t>(body)];
+    }
+    std::size_t left = 0;
+    for (std::size_t i = 0; i < openings.size(); ++i) {
+        Opening& opening = openings[i];
+        opening.first = now[static_cast<std::size_t>(opening.first)];
+        opening.second = now[static_cast<std::size_t>(opening.second)];
+        if (opening.first == opening.second) continue;
+        if (opening.first > opening.second) std::swap(opening.first, opening.second);
+        if (left != i) {
+            openings[left] = std::move(opening);
+            measured[left] = std::move(measured[i]);
+        }
+        ++left;
+    }
+    openings.resize(left);
+    measured.resize(left);
+}
+
 std::string gap_name(const FoundPart& a, const FoundPart& b) {
     const std::string& one = a.name.empty() ? a.id : a.name;
     const std::string& other = b.name.empty() ? b.id : b.name;
@@ -125,16 +174,17 @@ Found find_gaps(const Model& model, const FindSettings& settings, const RunConte
     const auto look = [&](double cap) {
         const Clearance clearance(air.tree, cap);
         Passages passages(air, clearance, least, run);
-        const Bodies bodies = find_bodies(passages, seeds_of(passages, settings), rules, run);
+        Bodies bodies = find_bodies(passages, seeds_of(passages, settings), rules, run);
         if (cap < far_seen && rooms_run_together(passages, bodies)) return false;
         const WaysHome home(passages, bodies);
-        const Openings openings = find_openings(passages, bodies, home);
+        Openings openings = find_openings(passages, bodies, home);
         run.stage("measuring gaps");
         std::vector<Measured> measured(openings.list.size());
         tbb::parallel_for(std::size_t{0}, openings.list.size(), [&](std::size_t i) {
             run.check();
             measured[i] = measure(passages, bodies, home, openings, i);
         });
+        join_bodies(settings.widest, 1 + settings.rooms.size(), bodies, openings.list, measured);
         const std::vector<std::size_t> space_of = name_spaces(passages, bodies, model, settings, found);
         take_gaps(measured, openings.list, space_of, settings, found);
         return true;

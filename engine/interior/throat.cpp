@@ -222,15 +222,19 @@ private:
         }
     }
 
-    /// What of a polygon lies in a box around a stand.
-    static ConvexPolygon clipped(ConvexPolygon polygon, const Stand& around) {
+    /// What of a polygon lies in a box around the foot of a stand on its plane.
+    static ConvexPolygon clipped(ConvexPolygon polygon, Stand around) {
         const double half = 2 * around.clearance;
+        const Vector normal = doubled_area(polygon);
+        if (const double size = dot(normal, normal); size > 0) {
+            around.at = around.at + normal * (dot(normal, polygon[0] - around.at) / size);
+        }
         ConvexPolygon front, back;
         for (const Vector axis : {Vector{1, 0, 0}, Vector{0, 1, 0}, Vector{0, 0, 1}}) {
             for (const double sign : {1.0, -1.0}) {
                 if (polygon.empty()) return polygon;
-                const Vector normal = axis * sign;
-                split(polygon, {normal, dot(normal, {around.at.x, around.at.y, around.at.z}) - half}, 0, front, back);
+                const Vector side = axis * sign;
+                split(polygon, {side, dot(side, {around.at.x, around.at.y, around.at.z}) - half}, 0, front, back);
                 polygon = front;
             }
         }
