@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cmath>
 #include <numeric>
+#include <span>
 
 #include "base/diagnostics.h"
 #include "geometry/doubled_parts.h"
@@ -68,6 +69,28 @@ std::vector<std::uint32_t> seeds_of(const Passages& passages, const FindSettings
     }
     if (!faults.empty()) throw BadInput(std::move(faults));
     return seeds;
+}
+
+/// Refuses rooms outside of the box around the model: there is only the open air.
+void refuse_outside(std::span<const CleanPart> parts, const FindSettings& settings) {
+    Point low{1e300, 1e300, 1e300}, high{-1e300, -1e300, -1e300};
+    for (const CleanPart& part : parts) {
+        for (const Point& p : part.mesh.points) {
+            low = {std::min(low.x, p.x), std::min(low.y, p.y), std::min(low.z, p.z)};
+            high = {std::max(high.x, p.x), std::max(high.y, p.y), std::max(high.z, p.z)};
+        }
+    }
+    std::vector<Diagnostic> faults;
+    for (const RoomSeed& room : settings.rooms) {
+        const Point& p = room.at;
+        const bool inside = p.x > low.x && p.x < high.x && p.y > low.y && p.y < high.y && p.z > low.z && p.z < high.z;
+        if (inside || room.kind == SpaceKind::outdoors) continue;
+        faults.push_back({"--room " + room.id,
+                          {},
+                          "the point lies outside of the model",
+                          "give a point in the middle of the room, in meters, z up"});
+    }
+    if (!faults.empty()) throw BadInput(std::move(faults));
 }
 
 /// Makes one body of those that turn out to run together: the first look takes some wide passages for a little narrower than they
@@ -167,6 +190,7 @@ Found find_gaps(const Model& model, const FindSettings& settings, const RunConte
     if (std::all_of(left_out.begin(), left_out.end(), [](char out) { return out != 0; })) {
         throw BadInput({{"the model", {}, "it has no triangles", "export it with the bodies of its parts"}});
     }
+    refuse_outside(parts, settings);
     const Air air = cut_air(parts, left_out, margin, run);
     const double least = settings.smallest / 2 * (1 - rough);
     BodyRules rules;
