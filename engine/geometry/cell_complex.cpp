@@ -24,7 +24,7 @@ struct Piece {
 };
 
 struct Node {
-    CutPlane plane;
+    Plane3 plane;
     std::uint32_t child[2] = {nothing, nothing};  ///< front, back: a node, or a cell with leaf_flag
     std::uint32_t parent = nothing;
     std::uint8_t side = 0;               ///< of the parent: 0 front, 1 back
@@ -53,7 +53,7 @@ public:
         complex_.cut_of_cell.assign(complex_.cells.size(), 0);
         for (std::uint32_t i = 0; i < nodes_.size(); ++i) {
             const Node& node = nodes_[i];
-            complex_.cuts.push_back({{node.plane.normal, node.plane.offset}, {node.child[0], node.child[1]}});
+            complex_.cuts.push_back({node.plane, {node.child[0], node.child[1]}});
             for (const std::uint32_t child : node.child)
                 (child & leaf_flag ? complex_.cut_of_cell[child & ~leaf_flag] : complex_.cut_above[child]) = i;
         }
@@ -72,18 +72,13 @@ private:
         return static_cast<std::uint32_t>(complex_.cells.size() - 1) | leaf_flag;
     }
 
-    [[nodiscard]] CutPlane plane_of(std::uint32_t plane) const {
-        const Plane3& p = facets_.planes[plane];
-        return {p.normal, p.offset};
-    }
-
     std::uint32_t divide(std::vector<Piece> pieces, std::uint32_t parent, std::uint8_t side) {
         if (pieces.empty()) return new_cell();
         run_.check();
         const auto at = static_cast<std::uint32_t>(nodes_.size());
         nodes_.emplace_back();
         const std::uint32_t chosen = choose(pieces);
-        const CutPlane plane = plane_of(chosen);
+        const Plane3 plane = facets_.planes[chosen];
         nodes_[at].plane = plane;
         nodes_[at].parent = parent;
         nodes_[at].side = side;
@@ -129,7 +124,7 @@ private:
         double best = 1e300;
         std::uint32_t chosen = pieces[0].plane;
         for (const std::uint32_t plane : planes) {
-            const CutPlane cut = plane_of(plane);
+            const Plane3 cut = facets_.planes[plane];
             double ahead = 0, behind = 0, torn = 0, on = 0;
             for (std::size_t s = 0; s < sampled; ++s) {
                 const Piece& piece = pieces[s * n / sampled];
@@ -167,7 +162,7 @@ private:
     }
 
     /// A plane within the box.
-    ConvexPolygon sheet(const CutPlane& plane) const {
+    ConvexPolygon sheet(const Plane3& plane) const {
         const Vector n = plane.normal;
         const Vector least = std::abs(n.x) <= std::abs(n.y) && std::abs(n.x) <= std::abs(n.z) ? Vector{1, 0, 0}
                              : std::abs(n.y) <= std::abs(n.z)                                 ? Vector{0, 1, 0}
@@ -176,7 +171,7 @@ private:
         u = u * (1 / length(u));
         const Vector v = cross(n, u);
         const Point middle{(low_.x + high_.x) / 2, (low_.y + high_.y) / 2, (low_.z + high_.z) / 2};
-        const Point at = middle + n * -plane.over(middle);
+        const Point at = middle + n * -plane.height_of(middle);
         const double far = length(high_ - low_);
         ConvexPolygon polygon{at + u * -far + v * -far, at + u * far + v * -far, at + u * far + v * far, at + u * -far + v * far};
         for (int axis = 0; axis < 3 && !polygon.empty(); ++axis) {
@@ -187,7 +182,7 @@ private:
         return polygon;
     }
 
-    static void clip(ConvexPolygon& polygon, const CutPlane& plane, int side) {
+    static void clip(ConvexPolygon& polygon, const Plane3& plane, int side) {
         const Reach r = reach(polygon, plane);
         if (side == 0 ? r.low >= -clip_tolerance : r.high <= clip_tolerance) return;
         ConvexPolygon front, back;
@@ -266,14 +261,14 @@ private:
         constexpr double touch = 1e-8;
         if (dot(doubled_area(facet), normal) < 0) normal = normal * -1;
         const std::size_t n = facet.size();
-        std::vector<CutPlane> edges;
+        std::vector<Plane3> edges;
         edges.reserve(n);
         for (std::size_t i = 0; i < n; ++i) {
             const Vector along = facet[i + 1 < n ? i + 1 : 0] - facet[i];
             const double size = length(along);
             if (size <= 0) continue;
             const Vector inward = cross(normal, along * (1 / size));
-            const CutPlane edge{inward, dot(inward, {facet[i].x, facet[i].y, facet[i].z})};
+            const Plane3 edge{inward, dot(inward, {facet[i].x, facet[i].y, facet[i].z})};
             if (reach(piece, edge).high <= touch) {
                 out.push_back(piece);
                 return;
@@ -282,7 +277,7 @@ private:
         }
         ConvexPolygon rest = piece, inside, outside;
         const std::size_t before = out.size();
-        for (const CutPlane& edge : edges) {
+        for (const Plane3& edge : edges) {
             if (reach(rest, edge).low >= -touch) continue;
             split(rest, edge, clip_tolerance, inside, outside);
             if (!outside.empty()) out.push_back(outside);
@@ -371,7 +366,7 @@ ConvexPolygon CellComplex::within(std::uint32_t cell, ConvexPolygon polygon) con
     ConvexPolygon front, back;
     std::uint32_t child = cell | is_cell;
     for (std::uint32_t at = cut_of_cell[cell];; at = cut_above[at]) {
-        const CutPlane plane{cuts[at].plane.normal, cuts[at].plane.offset};
+        const Plane3& plane = cuts[at].plane;
         const bool ahead = cuts[at].side[0] == child;
         const Reach r = reach(polygon, plane);
         if (ahead ? r.low < -clip_tolerance : r.high > clip_tolerance) {

@@ -5,30 +5,22 @@
 #include <cmath>
 #include <vector>
 
-#include "base/vector.h"
+#include "geometry/plane3.h"
 
 namespace seamward {
 
 /// A flat convex polygon in space, its corners in order.
 using ConvexPolygon = std::vector<Point>;
 
-/// A plane through space: normal . p = offset.
-struct CutPlane {
-    Vector normal;
-    double offset = 0;
-
-    [[nodiscard]] double over(const Point& p) const { return normal.x * p.x + normal.y * p.y + normal.z * p.z - offset; }
-};
-
 /// How far a polygon reaches to both sides of a plane.
 struct Reach {
     double low = 0, high = 0;
 };
 
-inline Reach reach(const ConvexPolygon& polygon, const CutPlane& plane) {
+inline Reach reach(const ConvexPolygon& polygon, const Plane3& plane) {
     Reach r{1e300, -1e300};
     for (const Point& p : polygon) {
-        const double d = plane.over(p);
+        const double d = plane.height_of(p);
         r.low = std::min(r.low, d);
         r.high = std::max(r.high, d);
     }
@@ -36,16 +28,16 @@ inline Reach reach(const ConvexPolygon& polygon, const CutPlane& plane) {
 }
 
 /// The parts of a polygon before and behind a plane; corners within `tolerance` of it belong to both. Either may come out empty.
-inline void split(const ConvexPolygon& polygon, const CutPlane& plane, double tolerance, ConvexPolygon& front,
+inline void split(const ConvexPolygon& polygon, const Plane3& plane, double tolerance, ConvexPolygon& front,
                   ConvexPolygon& back) {
     front.clear();
     back.clear();
     const std::size_t n = polygon.size();
-    double d = plane.over(polygon[0]);
+    double d = plane.height_of(polygon[0]);
     for (std::size_t i = 0; i < n; ++i) {
         const Point& p = polygon[i];
         const Point& q = polygon[i + 1 < n ? i + 1 : 0];
-        const double next = plane.over(q);
+        const double next = plane.height_of(q);
         if (d >= -tolerance) front.push_back(p);
         if (d <= tolerance) back.push_back(p);
         if ((d > tolerance && next < -tolerance) || (d < -tolerance && next > tolerance)) {

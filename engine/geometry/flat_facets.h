@@ -6,18 +6,9 @@
 #include <vector>
 
 #include "base/solid.h"
-#include "base/vector.h"
+#include "geometry/plane3.h"
 
 namespace seamward {
-
-/// The points p with dot(normal, p) = offset.
-struct Plane3 {
-    Vector normal;      ///< of length 1
-    double offset = 0;  ///< meters
-
-    /// How far a point is on the side that the normal points to, in meters.
-    [[nodiscard]] constexpr double height_of(const Point& p) const { return dot(normal, {p.x, p.y, p.z}) - offset; }
-};
 
 /// A convex piece of the surface of a part.
 struct Facet {

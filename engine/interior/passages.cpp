@@ -131,10 +131,4 @@ const Passage& Passages::led(std::uint32_t i) {
     return passages_[i];
 }
 
-std::vector<Point> Passages::corners(std::uint32_t i) const {
-    const Passage& p = passages_[i];
-    const double wanted = std::min(stands_[p.from].clearance, stands_[p.to].clearance);
-    return clearance_.way(stands_[p.from].at, stands_[p.to].at, wanted, 0.99995, 6).corners;
-}
-
 }  // namespace seamward

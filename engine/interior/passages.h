@@ -51,8 +51,6 @@ public:
     const Passage& lead(std::uint32_t i);
     /// The same until all is known: the passage's clearance is the radius of a ball that was led through.
     const Passage& led(std::uint32_t i);
-    /// The way that led() found, without its ends.
-    [[nodiscard]] std::vector<Point> corners(std::uint32_t i) const;
 
     [[nodiscard]] const Air& air() const { return air_; }
     [[nodiscard]] const Clearance& clearance() const { return clearance_; }

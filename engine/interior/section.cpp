@@ -23,11 +23,11 @@ ConvexPolygon square_around(const Point& at, const Vector& normal, double half) 
 }
 
 /// The stretch that a plane cuts out of a convex polygon; nothing when it only touches a corner, or lies in the plane.
-std::optional<std::pair<Point, Point>> stretch(std::span<const Point> polygon, const CutPlane& plane) {
+std::optional<std::pair<Point, Point>> stretch(std::span<const Point> polygon, const Plane3& plane) {
     std::vector<Point> ends;
     for (std::size_t i = 0; i < polygon.size(); ++i) {
         const Point &p = polygon[i], &q = polygon[i + 1 < polygon.size() ? i + 1 : 0];
-        const double a = plane.over(p), b = plane.over(q);
+        const double a = plane.height_of(p), b = plane.height_of(q);
         if (std::abs(a) <= on_plane) ends.push_back(p);
         if ((a > on_plane && b < -on_plane) || (a < -on_plane && b > on_plane)) ends.push_back(p + (q - p) * (a / (a - b)));
     }
@@ -119,7 +119,7 @@ private:
 
     const Passages& passages_;
     Point at_;
-    CutPlane plane_;
+    Plane3 plane_;
     double radius_;
     std::map<std::uint32_t, Slice> slices_;  ///< by cell
 };
