@@ -19,31 +19,6 @@ Point lower(const Point& a, const Point& b) { return {std::min(a.x, b.x), std::m
 
 Point upper(const Point& a, const Point& b) { return {std::max(a.x, b.x), std::max(a.y, b.y), std::max(a.z, b.z)}; }
 
-/// The place of a triangle nearest to a point (Ericson, Real-Time Collision Detection, 2005, 5.1.5).
-Point nearest_of(const TriangleTree::Triangle& t, const Point& p) {
-    const Vector ab = t[1] - t[0], ac = t[2] - t[0], ap = p - t[0];
-    const double d1 = dot(ab, ap), d2 = dot(ac, ap);
-    if (d1 <= 0 && d2 <= 0) return t[0];
-    const Vector bp = p - t[1];
-    const double d3 = dot(ab, bp), d4 = dot(ac, bp);
-    if (d3 >= 0 && d4 <= d3) return t[1];
-    const double vc = d1 * d4 - d3 * d2;
-    if (vc <= 0 && d1 >= 0 && d3 <= 0) return t[0] + ab * (d1 - d3 > 0 ? d1 / (d1 - d3) : 0);
-    const Vector cp = p - t[2];
-    const double d5 = dot(ab, cp), d6 = dot(ac, cp);
-    if (d6 >= 0 && d5 <= d6) return t[2];
-    const double vb = d5 * d2 - d1 * d6;
-    if (vb <= 0 && d2 >= 0 && d6 <= 0) return t[0] + ac * (d2 - d6 > 0 ? d2 / (d2 - d6) : 0);
-    const double va = d3 * d6 - d5 * d4;
-    if (va <= 0 && d4 - d3 >= 0 && d5 - d6 >= 0) {
-        const double length = d4 - d3 + d5 - d6;
-        return t[1] + (t[2] - t[1]) * (length > 0 ? (d4 - d3) / length : 0);
-    }
-    const double whole = va + vb + vc;
-    if (!(whole > 0)) return t[0];
-    return t[0] + ab * (vb / whole) + ac * (vc / whole);
-}
-
 struct Pair {
     Point first, second;
     double square = 0;
@@ -88,13 +63,6 @@ bool crosses_inside(const TriangleTree::Triangle& t, const Point& a, const Point
     return square(nearest_of(t, at) - at) <= 1e-24;
 }
 
-double square_to_box(const Point& p, const Point& low, const Point& high) {
-    const double dx = std::max({low.x - p.x, 0.0, p.x - high.x});
-    const double dy = std::max({low.y - p.y, 0.0, p.y - high.y});
-    const double dz = std::max({low.z - p.z, 0.0, p.z - high.z});
-    return dx * dx + dy * dy + dz * dz;
-}
-
 struct Segment {
     Point a, b;
     Vector ab, inverse;
@@ -121,6 +89,31 @@ private:
 
 }  // namespace
 
+// Ericson, Real-Time Collision Detection, 2005, 5.1.5.
+Point nearest_of(const TriangleTree::Triangle& t, const Point& p) {
+    const Vector ab = t[1] - t[0], ac = t[2] - t[0], ap = p - t[0];
+    const double d1 = dot(ab, ap), d2 = dot(ac, ap);
+    if (d1 <= 0 && d2 <= 0) return t[0];
+    const Vector bp = p - t[1];
+    const double d3 = dot(ab, bp), d4 = dot(ac, bp);
+    if (d3 >= 0 && d4 <= d3) return t[1];
+    const double vc = d1 * d4 - d3 * d2;
+    if (vc <= 0 && d1 >= 0 && d3 <= 0) return t[0] + ab * (d1 - d3 > 0 ? d1 / (d1 - d3) : 0);
+    const Vector cp = p - t[2];
+    const double d5 = dot(ab, cp), d6 = dot(ac, cp);
+    if (d6 >= 0 && d5 <= d6) return t[2];
+    const double vb = d5 * d2 - d1 * d6;
+    if (vb <= 0 && d2 >= 0 && d6 <= 0) return t[0] + ac * (d2 - d6 > 0 ? d2 / (d2 - d6) : 0);
+    const double va = d3 * d6 - d5 * d4;
+    if (va <= 0 && d4 - d3 >= 0 && d5 - d6 >= 0) {
+        const double length = d4 - d3 + d5 - d6;
+        return t[1] + (t[2] - t[1]) * (length > 0 ? (d4 - d3) / length : 0);
+    }
+    const double whole = va + vb + vc;
+    if (!(whole > 0)) return t[0];
+    return t[0] + ab * (vb / whole) + ac * (vc / whole);
+}
+
 double distance(const TriangleTree::Triangle& triangle, const Point& to) { return length(nearest_of(triangle, to) - to); }
 
 TriangleTree::TriangleTree(std::vector<Triangle> triangles)
@@ -134,7 +127,7 @@ TriangleTree::TriangleTree(std::vector<Triangle> triangles)
         middles[i] = {(low.x + high.x) / 2, (low.y + high.y) / 2, (low.z + high.z) / 2};
     }
     nodes_.reserve(triangles_.size());
-    build(0, static_cast<std::uint32_t>(triangles_.size()), middles);
+    build(0, static_cast<std::uint32_t>(triangles_.size()), 0, middles);
     std::vector<Triangle> sorted(triangles_.size());
     for (std::uint32_t i = 0; i < given_.size(); ++i) {
         sorted[i] = triangles_[given_[i]];
@@ -143,7 +136,7 @@ TriangleTree::TriangleTree(std::vector<Triangle> triangles)
     triangles_ = std::move(sorted);
 }
 
-std::uint32_t TriangleTree::build(std::uint32_t first, std::uint32_t last, std::vector<Point>& middles) {
+std::uint32_t TriangleTree::build(std::uint32_t first, std::uint32_t last, int depth, const std::vector<Point>& middles) {
     const auto at = static_cast<std::uint32_t>(nodes_.size());
     nodes_.emplace_back();
     Box box{triangles_[given_[first]][0], triangles_[given_[first]][0]};
@@ -162,16 +155,71 @@ std::uint32_t TriangleTree::build(std::uint32_t first, std::uint32_t last, std::
         nodes_[at].count = last - first;
         return at;
     }
-    const Vector size = spread.high - spread.low;
-    const int axis = size.x >= size.y && size.x >= size.z ? 0 : size.y >= size.z ? 1 : 2;
-    const std::uint32_t half = first + (last - first) / 2;
-    std::nth_element(given_.begin() + first, given_.begin() + half, given_.begin() + last, [&](std::uint32_t i, std::uint32_t j) {
-        const double a = coordinate(middles[i], axis), b = coordinate(middles[j], axis);
-        return a != b ? a < b : i < j;
-    });
-    build(first, half, middles);
-    nodes_[at].first = build(half, last, middles);
+    // Below that depth halves are halves, so that no path is longer than what a walk of the tree has room for.
+    constexpr int deep = 28;
+    const std::uint32_t half = depth < deep ? divide(first, last, spread, middles) : first + (last - first) / 2;
+    build(first, half, depth + 1, middles);
+    nodes_[at].first = build(half, last, depth + 1, middles);
     return at;
+}
+
+/// Brings the triangles of a node in the order of its two halves and tells where the second begins: of planes along the three
+/// axes the one for which the surfaces of the two boxes, weighed by what is in them, are least (Goldsmith and Salmon 1987; in
+/// bins).
+std::uint32_t TriangleTree::divide(std::uint32_t first, std::uint32_t last, const Box& spread,
+                                   const std::vector<Point>& middles) {
+    constexpr std::size_t bins = 16;
+    struct Bin {
+        Box box{{1e300, 1e300, 1e300}, {-1e300, -1e300, -1e300}};
+        std::uint32_t count = 0;
+
+        void add(const Point& low, const Point& high, std::uint32_t n) {
+            box.low = lower(box.low, low);
+            box.high = upper(box.high, high);
+            count += n;
+        }
+        [[nodiscard]] double cost() const {
+            const Vector d = box.high - box.low;
+            return count == 0 ? 0 : (d.x * d.y + d.y * d.z + d.z * d.x) * count;
+        }
+    };
+    const auto bin_of = [&](std::uint32_t triangle, int axis) {
+        const double low = coordinate(spread.low, axis), size = coordinate(spread.high, axis) - low;
+        const double part = (coordinate(middles[triangle], axis) - low) / size * bins;
+        return std::min(static_cast<std::size_t>(std::max(part, 0.0)), bins - 1);
+    };
+    double least = 1e300;
+    int best_axis = -1;
+    std::size_t best_bin = 0;
+    for (int axis = 0; axis < 3; ++axis) {
+        if (!(coordinate(spread.high, axis) > coordinate(spread.low, axis))) continue;
+        std::array<Bin, bins> bin;
+        for (std::uint32_t i = first; i < last; ++i) {
+            const Triangle& t = triangles_[given_[i]];
+            bin[bin_of(given_[i], axis)].add(lower(lower(t[0], t[1]), t[2]), upper(upper(t[0], t[1]), t[2]), 1);
+        }
+        std::array<double, bins> after{};
+        Bin sum;
+        for (std::size_t k = bins; k-- > 1;) {
+            sum.add(bin[k].box.low, bin[k].box.high, bin[k].count);
+            after[k] = sum.cost();
+        }
+        sum = {};
+        for (std::size_t k = 1; k < bins; ++k) {
+            sum.add(bin[k - 1].box.low, bin[k - 1].box.high, bin[k - 1].count);
+            if (sum.count == 0 || sum.count == last - first || sum.cost() + after[k] >= least) continue;
+            least = sum.cost() + after[k];
+            best_axis = axis;
+            best_bin = k;
+        }
+    }
+    std::uint32_t half = first + (last - first) / 2;
+    if (best_axis >= 0) {
+        const auto at = std::partition(given_.begin() + first, given_.begin() + last,
+                                       [&](std::uint32_t i) { return bin_of(i, best_axis) < best_bin; });
+        half = static_cast<std::uint32_t>(at - given_.begin());
+    }
+    return half;
 }
 
 Nearest TriangleTree::nearest(const Point& to, double at_most) const {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <algorithm>
 #include <array>
 #include <cstdint>
 #include <span>
@@ -40,6 +41,10 @@ public:
     template <typename Visit>
     void above(const Point& from, Visit&& visit) const;
 
+    /// Calls visit(triangle) for each triangle whose box is nearer to a point than `at_most`, until it answers false.
+    template <typename Visit>
+    void around(const Point& at, double at_most, Visit&& visit) const;
+
     [[nodiscard]] std::size_t size() const { return triangles_.size(); }
     [[nodiscard]] const Triangle& operator[](std::uint32_t triangle) const { return triangles_[place_[triangle]]; }
 
@@ -53,7 +58,8 @@ private:
         std::uint32_t count = 0;  ///< of a leaf: how many; else 0
     };
 
-    std::uint32_t build(std::uint32_t first, std::uint32_t last, std::vector<Point>& middles);
+    std::uint32_t build(std::uint32_t first, std::uint32_t last, int depth, const std::vector<Point>& middles);
+    std::uint32_t divide(std::uint32_t first, std::uint32_t last, const Box& spread, const std::vector<Point>& middles);
     [[nodiscard]] static int crosses(const Triangle& t, const Point& from);
 
     std::vector<Triangle> triangles_;   ///< in the order of the leaves
@@ -61,6 +67,17 @@ private:
     std::vector<std::uint32_t> place_;  ///< the other way
     std::vector<Node> nodes_;
 };
+
+/// The place of a triangle nearest to a point.
+[[nodiscard]] Point nearest_of(const TriangleTree::Triangle& triangle, const Point& to);
+
+/// The square of the distance from a point to the box that reaches from `low` to `high`.
+[[nodiscard]] inline double square_to_box(const Point& p, const Point& low, const Point& high) {
+    const double dx = std::max(std::max(low.x - p.x, p.x - high.x), 0.0);
+    const double dy = std::max(std::max(low.y - p.y, p.y - high.y), 0.0);
+    const double dz = std::max(std::max(low.z - p.z, p.z - high.z), 0.0);
+    return dx * dx + dy * dy + dz * dz;
+}
 
 /// From a triangle to a point, in meters. A convex function of the point.
 [[nodiscard]] double distance(const TriangleTree::Triangle& triangle, const Point& to);
@@ -85,6 +102,28 @@ void TriangleTree::above(const Point& from, Visit&& visit) const {
         }
         for (std::uint32_t i = node.first; i < node.first + node.count; ++i) {
             if (const int side = crosses(triangles_[i], from)) visit(given_[i], side > 0);
+        }
+    }
+}
+
+template <typename Visit>
+void TriangleTree::around(const Point& at, double at_most, Visit&& visit) const {
+    if (nodes_.empty()) return;
+    const double limit = at_most * at_most;
+    std::array<std::uint32_t, 64> stack;
+    std::size_t depth = 0;
+    stack[depth++] = 0;
+    while (depth > 0) {
+        const std::uint32_t i = stack[--depth];
+        const Node& node = nodes_[i];
+        if (square_to_box(at, node.box.low, node.box.high) >= limit) continue;
+        if (node.count == 0) {
+            stack[depth++] = node.first;
+            stack[depth++] = i + 1;
+            continue;
+        }
+        for (std::uint32_t k = node.first; k < node.first + node.count; ++k) {
+            if (!visit(given_[k])) return;
         }
     }
 }

@@ -40,6 +40,7 @@ public:
         if (radius_ == 0)
             cutter_.refuse(feature_, "a duct is drawn only where it passes the wall, in a ring",
                            "do not leave all rings out, or list it in the job as a gap with between");
+        for (const Skin* skin : tight_) cutter_.cut(feature_, *skin, around_circle(at_, radius_, pipe_sides), {});
         levels.emplace_back(Height{out_end_}, GapIndex());
         add_tube(made_, wall_.frame, at_, radius_, levels);
         add_end(true);
@@ -52,12 +53,15 @@ private:
     void add_ring(std::size_t skin, std::vector<std::pair<Height, GapIndex>>& levels) {
         const bool first = skin == 0, last = skin + 1 == wall_.skins.size();
         const auto number = made_.row(first ? At::outside : last ? At::inside : At::sheathing);
-        if (!number) return;
+        const Skin& here = wall_.skins[skin];
+        if (!number) {
+            tight_.push_back(&here);
+            return;
+        }
         const FeatureGap& row = feature_.type->gaps[*number];
         GapSizes sizes = cutter_.sizes(feature_, *number);
         if (radius_ == 0) radius_ = sizes.around / 2;
         sizes.around = 2 * radius_;
-        const Skin& here = wall_.skins[skin];
         const std::vector<Cutout> cutouts = cutter_.cutouts(row, sizes, here, at_);
         require_clear(skin, cutouts.front().loop);
         const SpaceIndex front = first ? outside_ : wall_.cavities[skin - 1].at(at_);
@@ -107,6 +111,7 @@ private:
     Point2 at_;
     double out_end_, in_end_;
     double radius_ = 0;
+    std::vector<const Skin*> tight_;  ///< that it passes without a ring
     SpaceIndex outside_, room_, air_;
 };
 

@@ -211,14 +211,17 @@ private:
         return sleeve_round(cutout, sheet);
     }
 
-    /// How far from the framing's outer face something goes through a plate: in the middle; a hole clear of the rim joist or the
-    /// blocking that stands on the outer edge of an outside wall's plates, where there is room. Past a pipe there is its inner
-    /// side.
-    [[nodiscard]] static double depth_in_plate(const WallLayout& wall, const FeatureGap& row, const GapSizes& sizes) {
+    /// How far from the framing's outer face something goes through a plate: in the middle; a hole or a pipe clear of the rim
+    /// joist or the blocking that stands on the outer edge of an outside wall's plates, where there is room. Else a joint under
+    /// the rim joist would lead into it. A pipe stays where it is when its gap is measured anew.
+    [[nodiscard]] double depth_in_plate(const WallLayout& wall, std::size_t number, const GapSizes& sizes) const {
         constexpr double margin = 0.001;
+        const FeatureGap& row = feature_.type->gaps[number];
         const WallCavity& cavity = wall.cavities.back();
-        const double middle = -(cavity.front + cavity.back) / 2, half = sizes.width / 2;
-        if (!wall.exterior || row.shape != ShapeKind::hole) return middle;
+        const double middle = -(cavity.front + cavity.back) / 2;
+        if (!wall.exterior || (row.shape != ShapeKind::hole && row.shape != ShapeKind::ring)) return middle;
+        const double described = feature_.gaps[number].width.value_or(row.width);
+        const double half = row.shape == ShapeKind::ring ? sizes.around / 2 + described : sizes.width / 2;
         const double clear = framing::stud + half + margin, deepest = -cavity.back - half - 2 * margin;
         return clear <= deepest ? std::max(middle, clear) : middle;
     }
@@ -228,7 +231,7 @@ private:
         const WallCavity& cavity = wall.cavities.back();
         const FeatureGap& row = feature_.type->gaps[number];
         const GapSizes sizes = cutter_.sizes(feature_, number);
-        const Point2 at{along_wall(cutter_, feature_, wall), depth_in_plate(wall, row, sizes)};
+        const Point2 at{along_wall(cutter_, feature_, wall), depth_in_plate(wall, number, sizes)};
         if (up ? wall.open_above : wall.open_below)
             cutter_.refuse(feature_,
                            "the air in " + wall.name + " goes on through the " + (up ? "ceiling" : "floor") + ", without a plate",

@@ -100,6 +100,23 @@ void sort_portals(Air& air) {
 
 }  // namespace
 
+std::vector<std::uint32_t> parts_around(const Air& air, const Point& at) {
+    std::vector<std::pair<std::uint32_t, int>> counts;
+    air.tree.above(at, [&](std::uint32_t triangle, bool upward) {
+        const std::uint32_t part = air.part_of[triangle];
+        if (air.closed[part]) counts.emplace_back(part, upward ? 1 : -1);
+    });
+    std::sort(counts.begin(), counts.end());
+    std::vector<std::uint32_t> parts;
+    for (std::size_t i = 0; i < counts.size();) {
+        int sum = 0;
+        const std::uint32_t part = counts[i].first;
+        for (; i < counts.size() && counts[i].first == part; ++i) sum += counts[i].second;
+        if (sum > 0) parts.push_back(part);
+    }
+    return parts;
+}
+
 Air cut_air(std::span<const CleanPart> parts, const std::vector<char>& left_out, double margin, const RunContext& run) {
     std::vector<TriangleTree::Triangle> triangles;
     std::vector<std::uint32_t> part_of;
@@ -120,13 +137,14 @@ Air cut_air(std::span<const CleanPart> parts, const std::vector<char>& left_out,
         meshes.back() = mesh;
     }
     run.stage("sorting triangles");
-    Air air{TriangleTree(std::move(triangles)), std::move(part_of), {}, {}, {}, {}};
+    Air air{TriangleTree(std::move(triangles)), std::move(part_of), {}, {}, {}, {}, {}, {}};
+    for (const CleanPart& part : parts) air.closed.push_back(part.faults.closed ? 1 : 0);
     run.stage("flattening faces");
-    const FlatFacets facets = flat_facets(meshes, flat);
+    air.facets = flat_facets(meshes, flat);
     meshes = {};
     run.stage("cutting the air into cells");
     const Vector around{margin, margin, margin};
-    air.complex = cell_complex(facets, low + around * -1, high + around, flat, run);
+    air.complex = cell_complex(air.facets, low + around * -1, high + around, flat, run);
     run.stage("telling air from solid");
     air.solid.resize(air.complex.cells.size());
     const SolidTest solid(air, parts, left_out);

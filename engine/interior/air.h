@@ -19,6 +19,8 @@ struct Air {
     CellComplex complex;
     std::vector<char> solid;                           ///< for each cell: 1 within a part
     std::vector<std::uint32_t> first_portal, portals;  ///< portals by cell
+    FlatFacets facets;                                 ///< of all parts
+    std::vector<char> closed;                          ///< for each part: 1 when it is
 
     [[nodiscard]] std::span<const std::uint32_t> portals_of(std::uint32_t cell) const {
         return {portals.data() + first_portal[cell], first_portal[cell + 1] - first_portal[cell]};
@@ -26,6 +28,9 @@ struct Air {
 
     [[nodiscard]] bool open(const Portal& portal) const { return !solid[portal.front] && !solid[portal.back]; }
 };
+
+/// The closed parts that a point lies within, in their order. O(log n) and what is above it.
+[[nodiscard]] std::vector<std::uint32_t> parts_around(const Air& air, const Point& at);
 
 /// What of a part counts as solid: a closed one has an inside; an open one only where it wraps around something thin, as a wall
 /// whose reveals are missing does. The shell of a whole house is no solid.

@@ -4,7 +4,10 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <memory>
 #include <queue>
+
+#include "geometry/near_triangles.h"
 
 namespace seamward {
 
@@ -28,47 +31,74 @@ Vector longest(const ConvexPolygon& polygon) {
     return far;
 }
 
-/// Triangles that hold a ball, with the directions from them to its middle.
+/// Triangles that hold a ball, with the directions from them to its middle within the plane of the polygon.
 struct Holders {
-    std::array<std::uint32_t, 6> triangle{};
-    std::array<Vector, 6> away{};
+    static constexpr std::size_t most = 6;
+    std::array<std::uint32_t, most> triangle{};
+    std::array<Vector, most> away{};
     std::size_t count = 0;
 
     void add(std::uint32_t t, const Vector& direction) {
-        if (count == triangle.size()) return;
+        if (count == most) return;
         for (std::size_t i = 0; i < count; ++i) {
             if (triangle[i] == t) return;
         }
         triangle[count] = t;
         away[count++] = direction;
     }
+};
 
-    /// Weights that sum to 1 and bring the weighted sum of directions near 0 (Frank and Wolfe 1956).
-    [[nodiscard]] std::array<double, 6> weights() const {
-        std::array<double, 6> w{};
-        w[0] = 1;
-        Vector sum = away[0];
-        for (int turn = 0; turn < 60; ++turn) {
-            std::size_t best = 0;
-            double least = 1e300;
-            for (std::size_t i = 0; i < count; ++i) {
-                const double d = dot(sum, away[i]);
-                if (d < least) {
-                    least = d;
-                    best = i;
-                }
+/// The largest average of distances over the corners of a piece, for weights of two or three holders that bring the average of
+/// their directions to nothing, or as near to it as can be: where a ball is held from all sides, such an average is flat.
+class Averages {
+public:
+    Averages(const Holders& holders, const Vector& normal) : holders_(holders), normal_(normal) {}
+
+    void add_corner(const std::array<double, Holders::most>& distances) { corners_.push_back(distances); }
+
+    /// The least of them, and of the distances from single holders.
+    [[nodiscard]] double least() const {
+        double least = 1e300;
+        for (std::size_t i = 0; i < holders_.count; ++i) {
+            take({1, 0, 0}, {i, i, i}, least);
+            for (std::size_t j = i + 1; j < holders_.count; ++j) {
+                pair(i, j, least);
+                for (std::size_t k = j + 1; k < holders_.count; ++k) three(i, j, k, least);
             }
-            const Vector step = away[best] - sum;
-            const double size = dot(step, step);
-            if (size <= 0) break;
-            const double t = std::clamp(-dot(sum, step) / size, 0.0, 1.0);
-            if (t <= 1e-12) break;
-            for (double& x : w) x *= 1 - t;
-            w[best] += t;
-            sum = sum + step * t;
         }
-        return w;
+        return least;
     }
+
+private:
+    void pair(std::size_t i, std::size_t j, double& least) const {
+        const Vector &a = holders_.away[i], &b = holders_.away[j];
+        const Vector ab = b - a;
+        const double size = dot(ab, ab);
+        if (size <= 0) return;
+        const double t = -dot(a, ab) / size;
+        if (t > 0 && t < 1) take({1 - t, t, 0}, {i, j, j}, least);
+    }
+
+    void three(std::size_t i, std::size_t j, std::size_t k, double& least) const {
+        const Vector &a = holders_.away[i], &b = holders_.away[j], &c = holders_.away[k];
+        const double u = dot(normal_, cross(b, c)), v = dot(normal_, cross(c, a)), w = dot(normal_, cross(a, b));
+        const double sum = u + v + w;
+        if (std::abs(sum) < 1e-9 || u * sum < 0 || v * sum < 0 || w * sum < 0) return;
+        take({u / sum, v / sum, w / sum}, {i, j, k}, least);
+    }
+
+    void take(const std::array<double, 3>& weights, const std::array<std::size_t, 3>& of, double& least) const {
+        double most = 0;
+        for (const auto& d : corners_) {
+            most = std::max(most, weights[0] * d[of[0]] + weights[1] * d[of[1]] + weights[2] * d[of[2]]);
+            if (most >= least) return;
+        }
+        least = most;
+    }
+
+    const Holders& holders_;
+    const Vector& normal_;
+    std::vector<std::array<double, Holders::most>> corners_;
 };
 
 }  // namespace
@@ -94,16 +124,41 @@ struct Clearance::Ground {
 struct Clearance::Piece {
     double at_most = 0;
     ConvexPolygon polygon;
+    Point middle;
+    double radius = 0;                          ///< from the middle to the farthest corner
+    std::shared_ptr<const NearTriangles> near;  ///< around it or a larger piece; none when they are too many there
+    double asked = 1e300;                       ///< meters; the radius of the piece that they were last gathered for
+
+    explicit Piece(ConvexPolygon of) : polygon(std::move(of)), middle(middle_of(polygon)) {
+        for (const Point& p : polygon) radius = std::max(radius, distance(p, middle));
+    }
 
     bool operator<(const Piece& other) const { return at_most < other.at_most; }
+
+    [[nodiscard]] Nearest nearest(const TriangleTree& tree, const Point& p, double cap) const {
+        return near ? near->nearest(p, cap) : tree.nearest(p, cap);
+    }
+
+    /// Gathers triangles for questions about this piece, when it is a good deal smaller than what those at hand were gathered
+    /// for.
+    void gather(const TriangleTree& tree, double cap) {
+        constexpr double smaller = 0.4;
+        constexpr std::size_t few = 12, most = 160;
+        if (radius > smaller * asked || (near && near->size() <= few)) return;
+        asked = radius;
+        const double here = nearest(tree, middle, cap).distance;
+        const double reach = std::min(here + radius, cap) + radius + here;
+        auto now = near ? std::make_shared<const NearTriangles>(*near, middle, reach, most)
+                        : std::make_shared<const NearTriangles>(tree, middle, reach, most);
+        if (now->complete()) near = std::move(now);
+    }
 };
 
 /// No stand in the piece has a larger radius than what is returned; better stands that turn up are kept in `best`.
-double Clearance::bound(const Ground& ground, const ConvexPolygon& piece, Stand& best) const {
-    const Point middle = middle_of(piece);
+double Clearance::bound(const Ground& ground, const Piece& piece, Stand& best) const {
     Holders holders;
     const auto look = [&](const Point& p) {
-        const Nearest n = tree_.nearest(p, cap_);
+        const Nearest n = piece.nearest(tree_, p, cap_);
         if (n.distance > best.clearance) best = {p, n.distance};
         if (!n.found()) return n;
         Vector away = p - n.on_triangle;
@@ -111,21 +166,19 @@ double Clearance::bound(const Ground& ground, const ConvexPolygon& piece, Stand&
         if (n.distance > 0) holders.add(n.triangle, away * (1 / n.distance));
         return n;
     };
-    const Nearest here = look(middle);
+    const Nearest here = look(piece.middle);
     if (!here.found()) return cap_;
-    double radius = 0;
-    for (const Point& p : piece) radius = std::max(radius, length(p - middle));
-    const double most = here.distance + radius;
-    if (holders.count == 0) return std::min(most, cap_);
+    const double most = std::min(here.distance + piece.radius, cap_);
+    if (holders.count == 0) return most;
     // What stands opposite shows itself a step away from what is nearest; halfway between the two, what stands beside them.
-    Point from = middle;
+    Point from = piece.middle;
     for (int turn = 0; turn < 4; ++turn) {
         const Vector away = holders.away[holders.count - 1];
         const double size = length(away);
         if (size < 0.02) break;
         const std::size_t known = holders.count;
         const Nearest there = look(ground.toward(from, from + away * (here.distance * 0.1 / size)));
-        if (!there.found()) return std::min(most, cap_);
+        if (!there.found()) return most;
         if (holders.count == known) {  // still the same: on as far as it goes
             const Point far = ground.toward(from, from + away * (2 * here.distance / size));
             if (!look(far).found() || holders.count == known) break;
@@ -136,31 +189,24 @@ double Clearance::bound(const Ground& ground, const ConvexPolygon& piece, Stand&
         if (!look(between).found()) break;
         from = between;
     }
-    // Any one of them bounds the ball, and so does any average; the best average is flat where the ball is held from all sides.
-    const std::array<double, 6> w = holders.weights();
-    std::array<double, 6> alone{};
-    double together = 0;
-    for (const Point& p : piece) {
-        double sum = 0;
-        for (std::size_t i = 0; i < holders.count; ++i) {
-            const double d = distance(tree_[holders.triangle[i]], p);
-            alone[i] = std::max(alone[i], d);
-            sum += w[i] * d;
-        }
-        together = std::max(together, sum);
+    Averages averages(holders, ground.normal);
+    for (const Point& p : piece.polygon) {
+        std::array<double, Holders::most> distances{};
+        for (std::size_t i = 0; i < holders.count; ++i) distances[i] = distance(tree_[holders.triangle[i]], p);
+        averages.add_corner(distances);
     }
-    const double by_holders =
-        std::min(together, *std::min_element(alone.begin(), alone.begin() + static_cast<std::ptrdiff_t>(holders.count)));
-    return std::min({most, by_holders, cap_});
+    return std::min(most, averages.least());
 }
 
 Highest Clearance::highest(const ConvexPolygon& polygon, const Search& search) const {
     Ground ground{polygon, doubled_area(polygon)};
     const double size = length(ground.normal);
     if (size > 0) ground.normal = ground.normal * (1 / size);
-    Stand best{middle_of(polygon), -1};
+    Piece whole(polygon);
+    Stand best{whole.middle, -1};
+    whole.at_most = bound(ground, whole, best);
     std::priority_queue<Piece> open;
-    open.push({bound(ground, polygon, best), polygon});
+    open.push(std::move(whole));
     double settled = 0;  // the most that pieces too small to divide may hold
     for (int tries = 1; !open.empty(); ++tries) {
         const double most = std::max(settled, open.top().at_most);
@@ -168,7 +214,7 @@ Highest Clearance::highest(const ConvexPolygon& polygon, const Search& search) c
             most <= std::max(search.floor, best.clearance * (1 + search.tolerance)) || tries >= search.effort) {
             break;
         }
-        const Piece piece = open.top();
+        Piece piece = open.top();
         open.pop();
         const Vector far = longest(piece.polygon);
         const double span = length(far);
@@ -176,14 +222,17 @@ Highest Clearance::highest(const ConvexPolygon& polygon, const Search& search) c
             settled = std::max(settled, piece.at_most);
             continue;
         }
-        const Point middle = middle_of(piece.polygon);
+        piece.gather(tree_, cap_);
         const Vector along = far * (1 / span);
         ConvexPolygon halves[2];
-        split(piece.polygon, {along, dot(along, {middle.x, middle.y, middle.z})}, 0, halves[0], halves[1]);
-        for (ConvexPolygon& half : halves) {
-            if (half.empty()) continue;
-            const double most_here = bound(ground, half, best);
-            open.push({std::min(most_here, piece.at_most), std::move(half)});
+        split(piece.polygon, {along, dot(along, {piece.middle.x, piece.middle.y, piece.middle.z})}, 0, halves[0], halves[1]);
+        for (ConvexPolygon& corners : halves) {
+            if (corners.empty()) continue;
+            Piece half(std::move(corners));
+            half.near = piece.near;
+            half.asked = piece.asked;
+            half.at_most = std::min(bound(ground, half, best), piece.at_most);
+            open.push(std::move(half));
         }
     }
     const double most = std::max({settled, open.empty() ? 0.0 : open.top().at_most, best.clearance, search.floor});

@@ -64,7 +64,7 @@ private:
     struct Piece;
     [[nodiscard]] Stand step_aside(const Point& from, const Vector& along, double wanted) const;
     struct Ground;
-    double bound(const Ground& ground, const ConvexPolygon& piece, Stand& best) const;
+    double bound(const Ground& ground, const Piece& piece, Stand& best) const;
 
     const TriangleTree& tree_;
     double cap_;

@@ -10,8 +10,10 @@
 
 #include "base/diagnostics.h"
 #include "geometry/doubled_parts.h"
+#include "interior/joints.h"
 #include "interior/measure.h"
 #include "interior/name_spaces.h"
+#include "interior/pockets.h"
 #include "interior/screens.h"
 
 namespace seamward {
@@ -181,6 +183,27 @@ void take_gaps(const std::vector<Measured>& measured, const std::vector<Opening>
     }
 }
 
+void take_joints(std::vector<Joint> joints, Found& found) {
+    for (Joint& joint : joints) {
+        const std::array<std::size_t, 2> parts{joint.parts[0], joint.parts[1]};
+        found.joints.push_back({"joint-" + std::to_string(found.joints.size() + 1),
+                                "joint " + gap_name(found.parts[parts[0]], found.parts[parts[1]]), joint.between, parts,
+                                joint.length, joint.depth, joint.at, std::move(joint.through), std::move(joint.along)});
+    }
+}
+
+void take_pockets(const std::vector<Pocket>& pockets, Found& found) {
+    for (const Pocket& p : pockets) {
+        found.pockets.push_back({"pocket-" + std::to_string(found.pockets.size() + 1),
+                                 p.space,
+                                 p.width,
+                                 p.depth,
+                                 p.volume,
+                                 p.at,
+                                 {p.parts[0], p.parts[1]}});
+    }
+}
+
 }  // namespace
 
 Found find_gaps(const Model& model, const FindSettings& settings, const RunContext& run) {
@@ -211,6 +234,8 @@ Found find_gaps(const Model& model, const FindSettings& settings, const RunConte
         join_bodies(settings.widest, 1 + settings.rooms.size(), bodies, openings.list, measured);
         const std::vector<std::size_t> space_of = name_spaces(passages, bodies, model, settings, found);
         take_gaps(measured, openings.list, space_of, settings, found);
+        take_joints(find_joints(passages, bodies, space_of, run), found);
+        take_pockets(find_pockets(passages, bodies, openings, space_of, rules.roomy, run), found);
         return true;
     };
     if (!look(rules.roomy * 1.02)) look(far_seen);

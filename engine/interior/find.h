@@ -53,6 +53,29 @@ struct FoundGap {
     std::uint32_t openings = 1;          ///< of a mesh: how many
 };
 
+/// Where two parts touch or run into each other between two spaces: shut as drawn, and a place that can open.
+struct FoundJoint {
+    std::string id;
+    std::string name;  ///< for people, after the parts
+    std::array<std::size_t, 2> between{}, parts{};
+    double length = 0;           ///< meters, of the shorter of its two mouths
+    double depth = 0;            ///< meters, from mouth to mouth, the median along both
+    Point at;                    ///< in the middle of `along`
+    std::vector<Point> through;  ///< from air of the first space over `at` and the other mouth to air of the second
+    std::vector<Point> along;    ///< its mouth in the first space
+};
+
+/// Narrow air that leads nowhere: a slot that ends or comes out in the space that it began in, or air shut in on all sides.
+struct FoundPocket {
+    std::string id;
+    std::optional<std::size_t> space;  ///< that it opens to; none: it is shut in
+    double width = 0;                  ///< meters: of the largest ball in its mouth; of shut-in air the largest anywhere
+    double depth = 0;                  ///< meters from its mouth to its farthest place; 0 where it is shut in
+    double volume = 0;                 ///< cubic meters
+    Point at;
+    std::array<std::size_t, 2> parts{};
+};
+
 /// What was found of a part of the model.
 struct FoundPart {
     std::string id, name, ifc_class, global_id;
@@ -61,9 +84,11 @@ struct FoundPart {
 };
 
 struct Found {
-    std::vector<FoundSpace> spaces;  ///< outdoors first, then by falling volume
-    std::vector<FoundGap> gaps;      ///< by falling width
-    std::vector<FoundPart> parts;    ///< in the order of the model
+    std::vector<FoundSpace> spaces;    ///< outdoors first, then by falling volume
+    std::vector<FoundGap> gaps;        ///< by falling width
+    std::vector<FoundJoint> joints;    ///< by falling length
+    std::vector<FoundPocket> pockets;  ///< by falling volume
+    std::vector<FoundPart> parts;      ///< in the order of the model
     std::vector<std::string> notes;
 };
 

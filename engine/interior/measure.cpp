@@ -4,17 +4,23 @@
 #include <algorithm>
 #include <cmath>
 #include <numbers>
+#include <numeric>
 #include <optional>
+#include <unordered_map>
+#include <unordered_set>
 
 #include "base/plane.h"
 #include "interior/section.h"
 #include "interior/throat.h"
+#include "interior/widen.h"
 
 namespace seamward {
 
 namespace {
 
 constexpr double exact = 5e-4;       // fraction of the width
+constexpr double settled = 1.0015;   // a bound no farther above the width is as good as it gets
+constexpr double sure = 1.004;       // farther above, a wider way is looked for
 constexpr double long_enough = 1.7;  // an opening of no more than so many squares of its width is a hole
 constexpr int most_slices = 16;
 
@@ -288,29 +294,111 @@ struct Gate {
     }
 };
 
-/// Whether a section shuts the whole opening and not only one of several ways through it: whatever way a ball takes from one body
-/// to the other, it goes through. Of very many ways a sample is looked at.
-bool shuts(const Passages& passages, const WaysHome& home, const Opening& opening, const Section& section) {
-    constexpr std::size_t most_looked_at = 200;
-    const Gate gate(section, opening.radius);
-    const std::size_t n = opening.passages.size();
-    for (std::size_t k = 0; k < std::min(n, most_looked_at); ++k) {
-        const Passage& p = passages.passage(opening.passages[k * n / std::min(n, most_looked_at)]);
-        if (p.clearance < 0.6 * opening.radius) continue;
-        int count = gate.crossings(passages[p.from].at, passages[p.to].at);
-        for (const std::uint32_t end : {p.from, p.to}) {
-            std::uint32_t at = end;
-            for (int steps = 0; steps < 64; ++steps) {
-                const std::uint32_t next = home.next(at);
-                if (next == WaysHome::none) break;
-                count += gate.crossings(passages[at].at, passages[next].at);
-                if (passages[next].clearance > 2 * opening.radius) break;
-                at = next;
+/// The stands in an opening and at its ends, to tell whether a section shuts all of it and not only one of several ways side by
+/// side.
+class Surroundings {
+public:
+    Surroundings(const Passages& passages, const Bodies& bodies, const Openings& openings, std::size_t which, double radius)
+        : passages_(passages), radius_(radius) {
+        const Opening& opening = openings.list[which];
+        const auto add = [&](std::uint32_t stand) {
+            if (passages[stand].clearance < 0.6 * radius || !local_.emplace(stand, stands_.size()).second) return;
+            const std::int32_t body = bodies.of[stand];
+            const bool out = passages[stand].clearance >= std::min(1.5 * radius, passages.clearance().cap() * 0.98);
+            stands_.push_back({stand, !out ? -1 : body == opening.first ? 0 : body == opening.second ? 1 : -1, out});
+        };
+        for (const std::uint32_t i : opening.passages) {
+            add(passages.passage(i).from);
+            add(passages.passage(i).to);
+        }
+        for (std::size_t k = 0; k < stands_.size() && stands_.size() < most_stands; ++k) {
+            if (stands_[k].out) continue;
+            for (const std::uint32_t i : passages.of(stands_[k].stand)) {
+                const std::uint32_t to = passages.passage(i).across(stands_[k].stand);
+                const std::int32_t body = bodies.of[to];
+                if (body != opening.first && body != opening.second) continue;
+                if (passages.is_portal(to) && openings.at_portal[to] != Openings::none && openings.at_portal[to] != which)
+                    continue;
+                if (passages.passage(i).clearance >= 0.6 * radius) add(to);
             }
         }
-        if (count % 2 == 0) return false;
     }
-    return true;
+
+    /// Whether no ball gets from one end to the other without going through the section.
+    [[nodiscard]] bool shut_by(const Section& section) const {
+        const Gate gate(section, radius_);
+        std::vector<std::size_t> parent(stands_.size());
+        std::iota(parent.begin(), parent.end(), std::size_t{0});
+        const auto find = [&](std::size_t x) {
+            while (parent[x] != x) x = parent[x] = parent[parent[x]];
+            return x;
+        };
+        for (std::size_t k = 0; k < stands_.size(); ++k) {
+            for (const std::uint32_t i : passages_.of(stands_[k].stand)) {
+                const Passage& p = passages_.passage(i);
+                const auto to = local_.find(p.across(stands_[k].stand));
+                if (to == local_.end() || to->second <= k || p.clearance < 0.6 * radius_) continue;
+                if (gate.crossings(passages_[p.from].at, passages_[p.to].at) == 0) parent[find(k)] = find(to->second);
+            }
+        }
+        std::unordered_set<std::size_t> first;
+        for (std::size_t k = 0; k < stands_.size(); ++k) {
+            if (stands_[k].side == 0) first.insert(find(k));
+        }
+        for (std::size_t k = 0; k < stands_.size(); ++k) {
+            if (stands_[k].side == 1 && first.contains(find(k))) return false;
+        }
+        return true;
+    }
+
+private:
+    static constexpr std::size_t most_stands = 4000;
+
+    struct Local {
+        std::uint32_t stand;
+        int side;  ///< 0 or 1 beyond the ends of the opening
+        bool out;  ///< wide enough to be no place of the opening
+    };
+
+    const Passages& passages_;
+    double radius_;
+    std::vector<Local> stands_;
+    std::unordered_map<std::uint32_t, std::size_t> local_;
+};
+
+/// A flat cut that shuts an opening, and the radius of the largest ball that fits into it.
+struct ShutBy {
+    std::optional<Section> section;
+    double at_most = 0;
+    std::vector<Stand> stands;  ///< places in cuts where a larger ball fits than on the way
+};
+
+/// Straight across where the opening is narrowest, the cut is smallest and its length is the opening's own. `middle`: where that
+/// is and the way's direction there; `most`: what fits into the mouth. Where the mouth is no wider than the way, the width is
+/// settled and the smallest cut will do.
+ShutBy narrowest_cut(const Passages& passages, const Surroundings& around, const ThroatWay& way,
+                     const std::vector<ConvexPolygon>& mouth, const std::pair<Point, Vector>& middle, double most) {
+    const double limit = std::max(most, way.radius * 1.1);
+    const double floor = most <= way.radius * settled ? limit * 0.999 : way.radius;
+    ShutBy best{{}, limit, {}};
+    for (const Point& place : {middle.first, way.tightest}) {
+        std::vector<Section> sections;
+        for (const Vector& facing : facings(passages, way, mouth, middle.second)) {
+            if (std::optional<Section> section = section_at(passages, place, facing, way.radius)) {
+                sections.push_back(std::move(*section));
+            }
+        }
+        std::stable_sort(sections.begin(), sections.end(), [](const Section& a, const Section& b) { return a.area < b.area; });
+        for (Section& section : sections) {
+            if (!around.shut_by(section)) continue;
+            const double widest = widest_in(passages.clearance(), section.pieces, floor, best.at_most, best.stands);
+            if (widest >= best.at_most) continue;
+            best.section = std::move(section);
+            best.at_most = widest;
+            if (widest <= std::max(floor, way.radius * settled)) return best;
+        }
+    }
+    return best;
 }
 
 }  // namespace
@@ -319,40 +407,38 @@ Measured measure(const Passages& passages, const Bodies& bodies, const WaysHome&
                  std::size_t which) {
     const Clearance& clearance = passages.clearance();
     const Opening& opening = openings.list[which];
-    const ThroatWay way = widest_way(passages, bodies, home, openings, which, exact);
+    ThroatWay way = widest_way(passages, bodies, home, openings, which, exact);
+    const std::vector<ConvexPolygon> mouth = mouth_of(passages, opening);
+    const Surroundings around(passages, bodies, openings, which, way.radius);
+    ShutBy cut;
+    std::pair<Point, Vector> middle;
+    double most = 0;
+    for (int turn = 0; turn < 4; ++turn) {
+        std::vector<Stand> wider;
+        most = widest_in(clearance, mouth, way.radius, clearance.cap(), wider);
+        middle = middle_of_tightest(passages, way);
+        cut = narrowest_cut(passages, around, way, mouth, middle, most);
+        if (std::min(most, cut.at_most) <= way.radius * sure) break;
+        wider.insert(wider.end(), cut.stands.begin(), cut.stands.end());
+        if (!widen(clearance, wider, exact, way)) break;
+    }
     Measured m;
     m.width = 2 * way.radius;
-    const auto [at, along] = middle_of_tightest(passages, way);
-    m.at = at;
+    m.at = m.low = m.high = middle.first;
     m.through = way.corners;
     m.depth = depth_of(passages, way);
-    std::vector<ConvexPolygon> pieces = mouth_of(passages, opening);
-    m.low = m.high = m.at;
-    double most = way.radius;
-    for (const ConvexPolygon& piece : pieces) {
+    for (const ConvexPolygon& piece : mouth) {
         for (const Point& p : piece) {
             m.low = {std::min(m.low.x, p.x), std::min(m.low.y, p.y), std::min(m.low.z, p.z)};
             m.high = {std::max(m.high.x, p.x), std::max(m.high.y, p.y), std::max(m.high.z, p.z)};
         }
-        most = std::max(most, clearance.highest(piece, {.tolerance = exact, .effort = 400, .floor = most * (1 + exact)}).at_most);
     }
-    // Straight across where it is narrowest, the cut is smaller and its length is the opening's own.
-    std::optional<Section> best;
-    for (const Point& place : {m.at, way.tightest}) {
-        for (const Vector& facing : facings(passages, way, pieces, along)) {
-            std::optional<Section> section = section_at(passages, place, facing, way.radius);
-            if (!section || section->at_most > std::max(most, way.radius * 1.1)) continue;
-            if (best && section->at_most >= best->at_most * (1 - exact) && section->area >= best->area) continue;
-            if (shuts(passages, home, opening, *section)) best = std::move(section);
-        }
-        if (best && best->at_most <= way.radius * 1.002) break;
-    }
-    if (best) {
-        m.at_most = 2 * std::max(way.radius, std::min(most, best->at_most));
-        m.shape = shape_of(*best, m.width, m.length);
+    if (cut.section) {
+        m.at_most = 2 * std::max(way.radius, std::min(most, cut.at_most));
+        m.shape = shape_of(*cut.section, m.width, m.length);
     } else {
         m.at_most = 2 * most;
-        const Strips strips(passages, pieces, way.radius);
+        const Strips strips(passages, mouth, way.radius);
         m.length = strips.area() <= long_enough * m.width * m.width ? m.width : strips.length();
         m.shape = m.length > m.width ? Shape(Slot{m.width, m.length}) : Shape(Hole{m.width});
     }

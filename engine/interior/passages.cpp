@@ -43,7 +43,7 @@ void Passages::place_stands() {
         for (const Point& p : corners) span = std::max(span, distance(p, corners[0]));
         stands_[i] = clearance_
                          .highest(ConvexPolygon(corners.begin(), corners.end()),
-                                  {.tolerance = rough, .effort = span > long_portal ? more_tries : tries})
+                                  {.tolerance = rough, .effort = span > long_portal ? more_tries : tries, .floor = least_})
                          .stand;
     });
     tbb::parallel_for(std::size_t{0}, complex.cells.size(), [&](std::size_t i) {
@@ -119,8 +119,8 @@ const Passage& Passages::lead(std::uint32_t i) {
         passage.clearance = wanted * good_enough;
         return passage;
     }
-    const ClearWay way = clearance_.way(from, to, wanted, good_enough, straight ? 0 : turns);
     passage.known = Passage::Known::led;
+    const ClearWay way = clearance_.way(from, to, wanted, good_enough, straight ? 0 : turns);
     passage.tightest = way.tightest;
     passage.clearance = std::min(wanted, way.clearance);
     return passage;

@@ -8,9 +8,10 @@ namespace seamward {
 
 namespace {
 
-constexpr double out = 1.5;     // where a ball larger by this fits, one is out of the opening
-constexpr double exact = 1e-3;  // fraction of the radius
-constexpr int effort = 120;
+constexpr double out = 1.5;        // where a ball larger by this fits, one is out of the opening
+constexpr double exact = 1e-3;     // fraction of the radius
+constexpr int effort = 240;        // pieces to look at for the largest ball,
+constexpr int quick = 16;          // and to see whether one is out
 constexpr double on_plane = 1e-9;  // meters
 constexpr double far = 1e4;        // meters; larger than any model that is looked at in one piece
 constexpr std::size_t most_slices = 20000;
@@ -62,13 +63,10 @@ public:
             const std::uint32_t cell = open.back();
             open.pop_back();
             if (slices_.size() > most_slices) return {};
-            Slice& slice = slices_[cell];
-            slice.polygon = air.complex.within(cell, whole);
-            if (slice.polygon.size() < 3) continue;
-            const Highest highest = passages_.clearance().highest(
-                slice.polygon, {.tolerance = exact, .effort = effort, .floor = radius_ * (1 + exact), .enough = most});
-            if (highest.stand.clearance >= most) return {};
-            slice.at_most = highest.at_most;
+            ConvexPolygon& slice = slices_[cell];
+            slice = air.complex.within(cell, whole);
+            if (slice.size() < 3) continue;
+            if (widest_stand(slice, most) >= most) return {};
             for (const std::uint32_t portal : air.portals_of(cell)) {
                 const Portal& p = air.complex.portals[portal];
                 const std::uint32_t next = p.front == cell ? p.back : p.front;
@@ -85,10 +83,12 @@ public:
     }
 
 private:
-    struct Slice {
-        ConvexPolygon polygon;
-        double at_most = 0;
-    };
+    /// Only whether that is `most` or more is looked for.
+    [[nodiscard]] double widest_stand(const ConvexPolygon& slice, double most) const {
+        return passages_.clearance()
+            .highest(slice, {.tolerance = exact, .effort = quick, .floor = most * (1 - exact), .enough = most})
+            .stand.clearance;
+    }
 
     [[nodiscard]] bool is_open(const Point& a, const Point& b) const {
         for (const double part : {0.5, 0.25, 0.75, 0.05, 0.95}) {
@@ -99,11 +99,9 @@ private:
 
     [[nodiscard]] Section section() const {
         Section section;
-        for (const auto& [cell, slice] : slices_) {
-            const ConvexPolygon& piece = slice.polygon;
+        for (const auto& [cell, piece] : slices_) {
             if (piece.size() < 3) continue;
             section.pieces.push_back(piece);
-            section.at_most = std::max(section.at_most, slice.at_most);
             section.area += length(doubled_area(piece)) / 2;
             for (std::size_t k = 0; k < piece.size(); ++k) section.rim += distance(piece[k], piece[(k + 1) % piece.size()]);
             for (const std::uint32_t portal : passages_.air().portals_of(cell)) {  // edges in the open are counted on both sides
@@ -121,10 +119,22 @@ private:
     Point at_;
     Plane3 plane_;
     double radius_;
-    std::map<std::uint32_t, Slice> slices_;  ///< by cell
+    std::map<std::uint32_t, ConvexPolygon> slices_;  ///< by cell
 };
 
 }  // namespace
+
+double widest_in(const Clearance& clearance, const std::vector<ConvexPolygon>& pieces, double floor, double most,
+                 std::vector<Stand>& stands) {
+    double widest = floor * (1 + exact);
+    for (const ConvexPolygon& piece : pieces) {
+        if (widest >= most) break;
+        const Highest highest = clearance.highest(piece, {.tolerance = exact, .effort = effort, .floor = widest, .enough = most});
+        widest = std::max(widest, highest.at_most);
+        if (highest.stand.clearance > floor) stands.push_back(highest.stand);
+    }
+    return std::min(widest, most);
+}
 
 std::optional<Section> section_at(const Passages& passages, const Point& at, const Vector& normal, double radius) {
     return Cut(passages, at, normal, radius).grow();

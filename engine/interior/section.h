@@ -11,13 +11,18 @@ namespace seamward {
 /// A flat cut through an opening, from solid to solid, in convex pieces.
 struct Section {
     std::vector<ConvexPolygon> pieces;
-    double at_most = 0;  ///< meters: no ball of a larger radius gets through it
-    double area = 0;     ///< square meters
-    double rim = 0;      ///< meters along the solids around it and within
+    double area = 0;  ///< square meters
+    double rim = 0;   ///< meters along the solids around it and within
 };
 
 /// The cut in the plane through `at` with that normal, as far as it hangs together in the air. Nothing when it runs into air
 /// where a ball larger than `radius` (meters) by a half fits: then it does not shut the opening.
 [[nodiscard]] std::optional<Section> section_at(const Passages& passages, const Point& at, const Vector& normal, double radius);
+
+/// The radius in meters of the largest ball that fits into any of some flat polygons: never too small, exact to a thousandth
+/// where it is more than `floor` and less than `most`. Else it is told as one of these. Stands of more than `floor` that turn up
+/// are added to `stands`.
+[[nodiscard]] double widest_in(const Clearance& clearance, const std::vector<ConvexPolygon>& pieces, double floor, double most,
+                               std::vector<Stand>& stands);
 
 }  // namespace seamward

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "interior/spaces.h"
 
+#include <oneapi/tbb/parallel_for.h>
+
 #include <algorithm>
 #include <cmath>
 #include <numbers>
@@ -10,7 +12,7 @@ namespace seamward {
 
 namespace {
 
-constexpr double changed = 0.9995;  // below this fraction, the ball that was led through is another one than seemed to fit
+constexpr std::size_t at_a_time = 128;  // passages
 
 /// The stands joined from the widest passage down; a group becomes a body when it is one at the place where it would join another
 /// (a maximum of the clearance that lasts; Edelsbrunner, Letscher and Zomorodian 2002).
@@ -38,28 +40,26 @@ public:
             return x != y ? x < y : span(a) > span(b);  // of two alike the shorter, which is led sooner
         };
         std::make_heap(heap.begin(), heap.end(), after);
+        std::vector<std::uint32_t> batch;
         while (!heap.empty()) {
-            std::pop_heap(heap.begin(), heap.end(), after);
-            const std::uint32_t i = heap.back();
-            heap.pop_back();
-            const double seemed = passages_.passage(i).clearance;
-            if (seemed < passages_.least()) continue;
-            const std::uint32_t a = find(passages_.passage(i).from), b = find(passages_.passage(i).to);
-            if (a == b || (body_[a] >= 0 && body_[a] == body_[b])) continue;
-            if (passages_.lead(i).clearance < seemed * changed || !passages_.passage(i).led()) {
-                heap.push_back(i);
-                std::push_heap(heap.begin(), heap.end(), after);
-                if (heap.size() % 1024 == 0) run.check();
+            if (passages_.passage(heap.front()).led()) {
+                join(heap.front());
+                std::pop_heap(heap.begin(), heap.end(), after);
+                heap.pop_back();
                 continue;
             }
-            for (const std::uint32_t group : {a, b}) {
-                if (body_[group] < 0 && is_body(group, seemed)) make_body(group, widest_[group]);
+            // Balls are led through many passages at a time: most turn out to be narrower and have to wait.
+            batch.clear();
+            while (!heap.empty() && batch.size() < at_a_time && !passages_.passage(heap.front()).led()) {
+                std::pop_heap(heap.begin(), heap.end(), after);
+                if (matters(heap.back())) batch.push_back(heap.back());
+                heap.pop_back();
             }
-            if (body_[a] >= 0 && body_[b] >= 0) {
-                bodies_.between.push_back(i);
-            } else {
-                bodies_.joined.push_back(i);
-                unite(a, b);
+            run.check();
+            tbb::parallel_for(std::size_t{0}, batch.size(), [&](std::size_t k) { passages_.lead(batch[k]); });
+            for (const std::uint32_t i : batch) {
+                heap.push_back(i);
+                std::push_heap(heap.begin(), heap.end(), after);
             }
         }
         for (std::uint32_t i = 0; i < parent_.size(); ++i) {  // air that nothing leads to
@@ -78,6 +78,28 @@ private:
     std::uint32_t find(std::uint32_t x) {
         while (parent_[x] != x) x = parent_[x] = parent_[parent_[x]];
         return x;
+    }
+
+    /// Whether a ball fits into a passage that does not lead from a group or body to itself.
+    bool matters(std::uint32_t i) {
+        if (passages_.passage(i).clearance < passages_.least()) return false;
+        const std::uint32_t a = find(passages_.passage(i).from), b = find(passages_.passage(i).to);
+        return a != b && (body_[a] < 0 || body_[a] != body_[b]);
+    }
+
+    void join(std::uint32_t i) {
+        if (!matters(i)) return;
+        const double clearance = passages_.passage(i).clearance;
+        const std::uint32_t a = find(passages_.passage(i).from), b = find(passages_.passage(i).to);
+        for (const std::uint32_t group : {a, b}) {
+            if (body_[group] < 0 && is_body(group, clearance)) make_body(group, widest_[group]);
+        }
+        if (body_[a] >= 0 && body_[b] >= 0) {
+            bodies_.between.push_back(i);
+        } else {
+            bodies_.joined.push_back(i);
+            unite(a, b);
+        }
     }
 
     [[nodiscard]] double span(std::uint32_t i) const {

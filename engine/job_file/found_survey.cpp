@@ -48,6 +48,18 @@ Gap gap_of(const FoundGap& found) {
     return gap;
 }
 
+Gap gap_of(const FoundJoint& found) {
+    Gap gap;
+    gap.id = found.id;
+    gap.name = one_line(found.name);
+    for (std::size_t side = 0; side < 2; ++side) gap.between.at(side) = {static_cast<std::uint32_t>(found.between.at(side))};
+    gap.shape = Slot{0, to_nanometers(found.length)};
+    gap.at = place(found.at);
+    if (found.depth > 0) gap.depth = to_nanometers(found.depth);
+    gap.evidence.how = Evidence::How::modeled;
+    return gap;
+}
+
 }  // namespace
 
 double to_nanometers(double meters) { return std::round(meters * nanometers) / nanometers + 0.0; }
@@ -67,11 +79,29 @@ std::string one_line(std::string_view text) {
     return line.substr(0, end) + "...";
 }
 
+std::vector<GapPlace> found_places(const Found& found) {
+    std::vector<GapPlace> places;
+    const auto add = [&](const std::vector<Point>& through) {
+        GapPlace way{{static_cast<std::uint32_t>(places.size())}, {}};
+        for (const Point& at : through) {
+            if (!place(at)) continue;
+            const auto fine = [](double meters) { return to_nanometers(std::round(meters * 1e4) / 1e4); };
+            way.through.push_back({fine(at.x), fine(at.y), fine(at.z)});
+        }
+        if (way.through.size() != through.size() || through.size() < 2) way.through.clear();
+        places.push_back(std::move(way));
+    };
+    for (const FoundGap& gap : found.gaps) add(gap.through);
+    for (const FoundJoint& joint : found.joints) add(joint.through);
+    return places;
+}
+
 Survey found_survey(const Found& found) {
     Survey survey;
     for (const FoundSpace& space : found.spaces)
         survey.spaces.push_back({.id = space.id, .name = one_line(listed(space.labels)), .kind = space.kind});
     for (const FoundGap& gap : found.gaps) survey.gaps.push_back(gap_of(gap));
+    for (const FoundJoint& joint : found.joints) survey.gaps.push_back(gap_of(joint));
     return survey;
 }
 

@@ -100,7 +100,8 @@ struct Job {
     Site site;
     std::vector<SpaceArea> vented;   ///< floors of spaces that are vented, as far as known
     std::vector<SpaceInput> inputs;  ///< of appliances that burn fuel, as far as known
-    /// The described house, when the job has one and its solids were asked for. Its survey is the job's.
+    /// The described house, when the job has one and its solids were asked for. Its survey is the job's. Of a job without one,
+    /// only the places of gaps, with the ways through them that the file states.
     House house;
     std::optional<ModelReference> model;
 };

@@ -13,9 +13,9 @@ namespace seamward {
 
 namespace {
 
-constexpr std::array<std::string_view, 17> gap_keys{"id",         "name",     "between", "slot", "hole",  "ring",
+constexpr std::array<std::string_view, 18> gap_keys{"id",         "name",     "between", "slot", "hole",  "ring",
                                                     "mesh",       "count",    "duty",    "at",   "depth", "joint_spacing",
-                                                    "substrates", "evidence", "closing", "note", "type"};
+                                                    "substrates", "evidence", "closing", "note", "type",  "through"};
 constexpr std::array<std::string_view, 4> shape_words{"slot", "hole", "ring", "mesh"};
 constexpr std::array<std::string_view, 2> slot_keys{"width", "length"};
 constexpr std::array<std::string_view, 1> hole_keys{"diameter"};
@@ -84,28 +84,45 @@ void read_ends(const Record& record, const IdIndex& spaces, Gap& gap, Diagnostic
     }
 }
 
-void read_at(const Record& record, Gap& gap, Diagnostics& diagnostics) {
-    if (!record.has("at")) return;
-    const Node node = record["at"];
+/// A point under a key; nothing when it is faulty.
+std::optional<Point> read_point(Node node, const std::string& key, Diagnostics& diagnostics) {
     if (!node.is_sequence() || node.size() != 3) {
-        record.report(node.place(), "at is a point of three coordinates", "write at: [4.5 m, 9 m, 0.05 m]");
-        return;
+        const bool one = key == "at";
+        diagnostics.add(node.place(), (one ? "at is a point" : "a point of " + key + " is a list") + " of three coordinates",
+                        std::string(one ? "write at: " : "write ") + "[4.5 m, 9 m, 0.05 m]");
+        return std::nullopt;
     }
     std::array<double, 3> point{};
     std::size_t axis = 0;
     bool whole = true;
-    record.each("at", [&](Node coordinate) {
+    node.for_each_item([&](Node coordinate) {
         const Parsed<double> parsed = coordinate.is_scalar()
                                           ? parse_coordinate(coordinate.text())
                                           : Parsed<double>{std::nullopt, {"a coordinate is a length", "write for example 4.5 m"}};
         if (parsed)
             point.at(axis) = *parsed;
         else
-            diagnostics.add(coordinate.place(), "at: " + parsed.fault.what, parsed.fault.mend);
+            diagnostics.add(coordinate.place(), key + ": " + parsed.fault.what, parsed.fault.mend);
         whole = whole && parsed;
         ++axis;
     });
-    if (whole) gap.at = Point{point[0], point[1], point[2]};
+    return whole ? std::optional(Point{point[0], point[1], point[2]}) : std::nullopt;
+}
+
+/// The way through the gap, point by point; empty when it is not said.
+std::vector<Point> read_way(const Record& record, Diagnostics& diagnostics) {
+    std::vector<Point> way;
+    if (!record.has("through")) return way;
+    const Node node = record["through"];
+    if (!node.is_sequence() || node.size() < 2) {
+        record.report(node.place(), "through is a list of two points or more",
+                      "write through: [[4.5 m, 9 m, 0.05 m], [4.5 m, 9.1 m, 0.05 m]]");
+        return way;
+    }
+    node.for_each_item([&](Node item) {
+        if (const auto point = read_point(item, "through", diagnostics)) way.push_back(*point);
+    });
+    return way;
 }
 
 /// What the gap belongs to, in the words of the table of features; empty: not said.
@@ -120,7 +137,7 @@ std::string read_type(const Record& record) {
 
 }  // namespace
 
-Gap read_gap(Node node, const IdIndex& spaces, Diagnostics& diagnostics) {
+Gap read_gap(Node node, const IdIndex& spaces, Diagnostics& diagnostics, std::vector<Point>* through) {
     const Record record(node, gap_keys, "gap", diagnostics);
     Gap gap;
     if (!record.usable()) return gap;
@@ -132,7 +149,9 @@ Gap read_gap(Node node, const IdIndex& spaces, Diagnostics& diagnostics) {
     read_the_shape(record, gap, diagnostics);
     gap.count = record.count("count").value_or(1);
     gap.duty = static_cast<Duty>(record.word("duty", duty_file_words).value_or(0));
-    read_at(record, gap, diagnostics);
+    if (record.has("at")) gap.at = read_point(record["at"], "at", diagnostics);
+    std::vector<Point> way = read_way(record, diagnostics);
+    if (through != nullptr && !way.empty()) *through = std::move(way);
     gap.depth = record.length("depth");
     gap.joint_spacing = record.distance("joint_spacing");
     record.each("substrates", [&](Node word) {

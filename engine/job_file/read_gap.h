@@ -2,6 +2,7 @@
 #pragma once
 
 #include <optional>
+#include <vector>
 
 #include "base/document.h"
 #include "base/survey.h"
@@ -9,8 +10,9 @@
 
 namespace seamward {
 
-/// Reads one entry of the list of gaps. Faults go to `diagnostics`; what comes back is then not to be used.
-[[nodiscard]] Gap read_gap(Node node, const IdIndex& spaces, Diagnostics& diagnostics);
+/// Reads one entry of the list of gaps. Faults go to `diagnostics`; what comes back is then not to be used. `through`: where to
+/// put the way through it, if anybody wants that; left as it is when the entry has none.
+[[nodiscard]] Gap read_gap(Node node, const IdIndex& spaces, Diagnostics& diagnostics, std::vector<Point>* through = nullptr);
 
 /// What a job says anew of a gap of its house: an entry of the list of gaps without `between`.
 struct GapUpdate {

@@ -262,8 +262,11 @@ private:
                 update_gap(node, of_house, updated);
                 return;
             }
-            job_.survey.gaps.push_back(read_gap(node, spaces_, diagnostics_));
+            std::vector<Point> through;
+            job_.survey.gaps.push_back(read_gap(node, spaces_, diagnostics_, &through));
             places.push_back(node.place());
+            if (!has_house_)
+                job_.house.places.push_back({{static_cast<std::uint32_t>(job_.house.places.size())}, std::move(through)});
         });
         for (std::size_t i = 0; i < job_.survey.gaps.size(); ++i) check_price(job_.survey.gaps[i], places[i]);
         gaps_ = index(job_.survey.gaps, places, "gap");

@@ -97,18 +97,26 @@ std::string space_text(const Space& space) {
     return text + "}\n";
 }
 
-std::string gap_text(const Survey& survey, const Gap& gap) {
-    std::string text = "  - id: " + scalar(gap.id) + '\n';
-    const auto add = [&](const std::string& line) { text += "    " + line + '\n'; };
+std::string point_text(const Point& at) { return '[' + meters(at.x) + ", " + meters(at.y) + ", " + meters(at.z) + ']'; }
+
+std::string gap_text(const Survey& survey, const Gap& gap, const std::vector<Point>& through) {
+    const bool in_one_line = is_shut(gap.shape);
+    std::string text = std::string(in_one_line ? "  - {id: " : "  - id: ") + scalar(gap.id) + (in_one_line ? "" : "\n");
+    const auto add = [&](const std::string& key) { text += in_one_line ? ", " + key : "    " + key + '\n'; };
     if (!gap.name.empty()) add("name: " + scalar(gap.name));
     add("between: [" + scalar(survey[gap.between[0]].id) + ", " + scalar(survey[gap.between[1]].id) + ']');
     add(shape_text(gap.shape));
     if (gap.count > 1) add("count: " + std::to_string(gap.count));
-    if (gap.at) add("at: [" + meters(gap.at->x) + ", " + meters(gap.at->y) + ", " + meters(gap.at->z) + ']');
+    if (gap.at) add("at: " + point_text(*gap.at));
     if (gap.depth) add("depth: " + millimeters(*gap.depth));
     const std::string evidence = evidence_text(gap.evidence);
     if (!evidence.empty()) add(evidence);
-    return text;
+    if (!through.empty()) {
+        std::string points;
+        for (const Point& at : through) points += (points.empty() ? "" : ", ") + point_text(at);
+        add("through: [" + points + ']');
+    }
+    return text + (in_one_line ? "}\n" : "");
 }
 
 }  // namespace
@@ -122,7 +130,9 @@ std::string job_text(const Job& job, const std::vector<std::string>& head) {
     text += job.survey.spaces.empty() ? "spaces: []\n" : "spaces:\n";
     for (const Space& space : job.survey.spaces) text += space_text(space);
     text += job.survey.gaps.empty() ? "gaps: []\n" : "gaps:\n";
-    for (const Gap& gap : job.survey.gaps) text += gap_text(job.survey, gap);
+    const std::vector<GapPlace>& places = job.house.places;
+    for (std::size_t i = 0; i < job.survey.gaps.size(); ++i)
+        text += gap_text(job.survey, job.survey.gaps[i], i < places.size() ? places[i].through : std::vector<Point>());
     return text;
 }
 

@@ -5,6 +5,7 @@
 #include <queue>
 #include <set>
 
+#include "base/drawn_shut.h"
 #include "catalog/passage.h"
 #include "catalog/shipped.h"
 #include "materials/wrong_closings.h"
@@ -41,6 +42,7 @@ public:
         closed_though_needed();
         gnawed_closings();
         slots_wider_than_long();
+        joints_drawn_shut();
         return std::move(remarks_);
     }
 
@@ -129,6 +131,15 @@ private:
             if (slot != nullptr && slot->length > 0 && slot->width > slot->length) names.push_back(gap.label());
         }
         add(names, ": wider than long; were width and length swapped?", ": wider than long; were width and length swapped?");
+    }
+
+    void joints_drawn_shut() {
+        if (!job_.model) return;
+        const std::size_t count = drawn_shut(survey_);
+        if (count == 1) remarks_.emplace_back("1 joint of the model counts as tight, as it is drawn: nobody has measured it");
+        if (count > 1)
+            remarks_.push_back(std::to_string(count) +
+                               " joints of the model count as tight, as they are drawn: nobody has measured them");
     }
 
     const Job& job_;

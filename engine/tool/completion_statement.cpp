@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <map>
 
+#include "base/drawn_shut.h"
 #include "base/text.h"
 #include "catalog/shipped.h"
 #include "tool/completion_command.h"
@@ -194,7 +195,10 @@ private:
     void rests_on() {
         title("What this rests on");
         std::map<Evidence::How, std::size_t> how;
-        for (const Gap& gap : survey_.gaps) ++how[gap.evidence.how];
+        const std::size_t shut = drawn_shut(survey_);
+        for (const Gap& gap : survey_.gaps) {
+            if (!is_drawn_shut(gap)) ++how[gap.evidence.how];
+        }
         std::vector<std::string> known;
         const auto add = [&](Evidence::How one, const std::string& words) {
             if (how[one] > 0) known.push_back(std::to_string(how[one]) + ' ' + words);
@@ -205,7 +209,9 @@ private:
         add(Evidence::How::unstated, "without a word on how the width is known");
         line("The survey" + (job_.surveyed.empty() ? "" : " of " + printable(job_.surveyed)) +
              (job_.surveyor.empty() ? "" : " (" + printable(job_.surveyor) + ")") + ": " +
-             counted(survey_.gaps.size(), "gap", "gaps") + (known.empty() ? "" : ", " + listed(known)) + ".");
+             counted(survey_.gaps.size() - shut, "gap", "gaps") + (known.empty() ? "" : ", " + listed(known)) + ".");
+        if (shut > 0)
+            line("Counted as tight, as drawn, and measured by nobody: " + counted(shut, "joint", "joints") + " of the model.");
         line(settings_.sizing == Sizing::with_plus_minus
                  ? "Every gap counts as wide as its width and its plus-minus together."
                  : "Every gap counts as wide as stated; how far that may be off is not counted.");

@@ -23,6 +23,8 @@ public:
         json_.begin_object();
         write_list("spaces", found_.spaces, [&](const FoundSpace& space) { write(space); });
         write_list("gaps", found_.gaps, [&](const FoundGap& gap) { write(gap); });
+        write_list("joints", found_.joints, [&](const FoundJoint& joint) { write(joint); });
+        write_list("pockets", found_.pockets, [&](const FoundPocket& pocket) { write(pocket); });
         write_paths(finding_.job, finding_.trace, json_);
         write_list("parts", found_.parts, [&](const FoundPart& part) { write(part); });
         write_list("lost", finding_.lost, [&](const LostProducts& lost) { write(lost); });
@@ -76,10 +78,55 @@ private:
         json_.end_array();
     }
 
+    void write_between(const std::array<std::size_t, 2>& between) {
+        json_.key("between").begin_array();
+        for (const std::size_t space : between) json_.value(found_.spaces[space].id);
+        json_.end_array();
+    }
+
+    void write_parts(const std::array<std::size_t, 2>& parts) {
+        json_.key("parts").begin_array();
+        for (const std::size_t part : parts) json_.value(found_.parts[part].id);
+        json_.end_array();
+    }
+
+    void write_points(std::string_view key, const std::vector<Point>& points) {
+        json_.key(key).begin_array();
+        for (const Point& point : points) write(point);
+        json_.end_array();
+    }
+
+    void write(const FoundJoint& joint) {
+        json_.key("id").value(joint.id).key("name").value(one_line(joint.name));
+        write_between(joint.between);
+        json_.key("length_m").value(to_nanometers(joint.length)).key("depth_mm").value(answer_millimeters(joint.depth));
+        json_.key("at");
+        write(joint.at);
+        write_parts(joint.parts);
+        write_points("through", joint.through);
+        write_points("along", joint.along);
+    }
+
+    void write(const FoundPocket& pocket) {
+        json_.key("id").value(pocket.id).key("space");
+        if (pocket.space)
+            json_.value(found_.spaces[*pocket.space].id);
+        else
+            json_.null();
+        json_.key("width_mm").value(answer_millimeters(pocket.width)).key("depth_mm");
+        if (pocket.space)
+            json_.value(answer_millimeters(pocket.depth));
+        else
+            json_.null();
+        json_.key("volume_m3").value(std::round(pocket.volume * 1e9) / 1e9).key("at");
+        write(pocket.at);
+        write_parts(pocket.parts);
+    }
+
     void write(const FoundGap& gap) {
-        json_.key("id").value(gap.id).key("name").value(one_line(gap.name)).key("between").begin_array();
-        for (const std::size_t space : gap.between) json_.value(found_.spaces[space].id);
-        json_.end_array().key("shape").value(shape_word(gap.shape)).key("width_mm").value(answer_millimeters(gap.width));
+        json_.key("id").value(gap.id).key("name").value(one_line(gap.name));
+        write_between(gap.between);
+        json_.key("shape").value(shape_word(gap.shape)).key("width_mm").value(answer_millimeters(gap.width));
         json_.key("width_bounds_mm").begin_array();
         for (const double bound : {gap.width, gap.at_most}) json_.value(answer_millimeters(bound));
         json_.end_array().key("length_m").value(to_nanometers(gap.length));
@@ -87,11 +134,8 @@ private:
         if (gap.openings > 1) write_count("openings", gap.openings);
         json_.key("at");
         write(gap.at);
-        json_.key("parts").begin_array();
-        for (const std::size_t part : gap.parts) json_.value(found_.parts[part].id);
-        json_.end_array().key("through").begin_array();
-        for (const Point& point : gap.through) write(point);
-        json_.end_array();
+        write_parts(gap.parts);
+        write_points("through", gap.through);
     }
 
     void write(const FoundPart& part) {

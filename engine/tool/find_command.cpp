@@ -106,12 +106,15 @@ void check_rooms(const FindSettings& settings, const Found& found) {
 }
 
 std::vector<std::string> head_of_job(const FindSettings& settings) {
-    return {"Spaces and gaps that seamward find measured in a 3D file: gaps from " + millimeters_text(settings.smallest) +
-                " to " + millimeters_text(settings.widest) + ".",
-            "The widths are those of the model; the house has its own. To lay a survey over this file, put the width that",
-            "was measured in the place of the modeled one and say so, evidence: {how: measured, plus_minus: 0.2 mm}; and add",
-            "what a model does not tell: gaps that are not in it, duty: of drains, weeps and vents, pests:, closed:.",
-            "docs/job-file.md has every key. Another run of seamward find with the same -o replaces this file."};
+    return {
+        "Spaces and gaps that seamward find measured in a 3D file: gaps from " + millimeters_text(settings.smallest) + " to " +
+            millimeters_text(settings.widest) + ".",
+        "The widths are those of the model; the house has its own. To lay a survey over this file, put the width that",
+        "was measured in the place of the modeled one and say so, evidence: {how: measured, plus_minus: 0.2 mm}; and add",
+        "what a model does not tell: gaps that are not in it, duty: of drains, weeps and vents, pests:, closed:.",
+        "Where parts touch (joint-1 and so on, at the end of the gaps) the model is shut: width 0. Such a joint that stands open",
+        "takes its measured width in the same place, and how: measured; trace and plan then count it.",
+        "docs/job-file.md has every key. Another run of seamward find with the same -o replaces this file."};
 }
 
 }  // namespace
@@ -132,6 +135,7 @@ void run_find(const FindRequest& request, const Console& console, const RunConte
     }
     finding.notes.insert(finding.notes.end(), finding.found.notes.begin(), finding.found.notes.end());
     finding.job.survey = found_survey(finding.found);
+    finding.job.house.places = found_places(finding.found);
     finding.trace = trace(finding.job.survey, {}, context);
     if (!request.output.empty()) {
         const std::string text = job_text(finding.job, head_of_job(finding.settings));

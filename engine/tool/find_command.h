@@ -25,7 +25,7 @@ struct Finding {
     Found found;
     std::vector<LostProducts> lost;
     std::vector<std::string> notes;  ///< of the reading and of the finding
-    Job job;                         ///< its survey has the spaces and gaps of `found`, in the same order
+    Job job;                         ///< its survey has the spaces, gaps and joints of `found`, in the same order
     Trace trace;
 };
 

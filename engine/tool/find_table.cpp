@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
 #include <cmath>
+#include <set>
 
 #include "base/measure_text.h"
 #include "base/phrases.h"
@@ -17,6 +18,8 @@ namespace {
 // What a screen holds; --json has all of it.
 constexpr std::size_t most_spaces = 60;
 constexpr std::size_t most_gaps = 100;
+constexpr std::size_t most_joints = 10;
+constexpr std::size_t most_pockets = 10;
 constexpr std::size_t most_parts = 20;
 
 constexpr std::array<const char*, 5> kind_words{"outdoors", "cavity", "attached", "living", "harborage"};
@@ -60,13 +63,16 @@ public:
         console_.out << console_.bold(finding_.job.name) << '\n';
         print_paragraph("",
                         counted(found_.parts.size(), "part", "parts") + ", " + counted(found_.spaces.size(), "space", "spaces") +
-                            ", " + counted(found_.gaps.size(), "gap", "gaps") + ". What is narrower than " +
+                            ", " + counted(found_.gaps.size(), "gap", "gaps") + ", " +
+                            counted(found_.joints.size(), "joint", "joints") + ". What is narrower than " +
                             width_text(finding_.settings.smallest) + " counts as shut, what is wider than " +
                             width_text(finding_.settings.widest) + " as open air.",
                         console_);
         print_notes();
         print_spaces();
         print_gaps();
+        print_joints();
+        print_pockets();
         print_parts();
         console_.out << '\n' << console_.bold("Ways in, as wide as their smallest gap") << '\n';
         print_ways_in(finding_.job, {}, finding_.trace, console_, false);
@@ -120,6 +126,47 @@ private:
             paragraph("place", place_text(gap.at));
         }
         print_more(found_.gaps.size(), shown, "gaps");
+    }
+
+    void print_joints() const {
+        if (found_.joints.empty()) return;
+        std::set<std::pair<std::size_t, std::size_t>> ends;
+        double length = 0;
+        for (const FoundJoint& joint : found_.joints) {
+            ends.emplace(joint.between[0], joint.between[1]);
+            length += joint.length;
+        }
+        console_.out << '\n' << console_.bold("Joints where parts touch, the longest first") << '\n';
+        print_paragraph("  ",
+                        counted(found_.joints.size(), "joint", "joints") + " between " +
+                            counted(ends.size(), "pair of spaces", "pairs of spaces") + ", " + tape_text(length) +
+                            " in all. They are shut as drawn and can be open as built: look there, and measure.",
+                        console_);
+        const std::size_t shown = std::min(found_.joints.size(), most_joints);
+        for (std::size_t i = 0; i < shown; ++i) {
+            const FoundJoint& joint = found_.joints[i];
+            const std::string between = found_.spaces[joint.between[0]].id + " | " + found_.spaces[joint.between[1]].id;
+            console_.out << console_.bold("  " + padded(joint.id, 9) + " " + padded(tape_text(joint.length), 20) + "  " + between)
+                         << '\n';
+            paragraph("parts", part_text(found_.parts[joint.parts[0]]) + " | " + part_text(found_.parts[joint.parts[1]]));
+            paragraph("place", place_text(joint.at));
+        }
+        print_more(found_.joints.size(), shown, "joints");
+    }
+
+    void print_pockets() const {
+        if (found_.pockets.empty()) return;
+        console_.out << '\n' << console_.bold("Pockets: narrow air that leads nowhere, the largest first") << '\n';
+        const std::size_t shown = std::min(found_.pockets.size(), most_pockets);
+        for (std::size_t i = 0; i < shown; ++i) {
+            const FoundPocket& pocket = found_.pockets[i];
+            std::string text = width_text(pocket.width) + " wide, ";
+            if (pocket.space) text += tape_text(pocket.depth) + " deep, ";
+            if (pocket.volume >= 1e-3) text += volume_text(pocket.volume) + ", ";
+            text += pocket.space ? "opens to " + found_.spaces[*pocket.space].id : "shut in on all sides";
+            print_paragraph("  " + padded(pocket.id, 10) + " ", text + ", " + place_text(pocket.at), console_);
+        }
+        print_more(found_.pockets.size(), shown, "pockets");
     }
 
     static std::string size_of(const FoundGap& found, const Gap& gap) {

@@ -55,7 +55,6 @@ void read_model_house(Job& job, const RunContext& context) {
     }
     job.house.survey = job.survey;
     job.house.middles.resize(job.survey.spaces.size());
-    for (std::uint32_t i = 0; i < job.survey.gaps.size(); ++i) job.house.places.push_back({{i}, {}});
 }
 
 }  // namespace seamward

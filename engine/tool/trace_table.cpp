@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <numeric>
 
+#include "base/drawn_shut.h"
 #include "base/measure_text.h"
 #include "base/phrases.h"
 #include "catalog/field_check.h"
@@ -194,7 +195,10 @@ std::string names_asked_for(const TraceSettings& settings) {
 void print_trace_table(const Job& job, const std::string& heading, const TraceSettings& settings, const Trace& trace,
                        const Console& console) {
     const Survey& survey = job.survey;
-    std::string summary = counted(survey.spaces.size(), "space", "spaces") + ", " + counted(survey.gaps.size(), "gap", "gaps");
+    const std::size_t shut = drawn_shut(survey);
+    std::string summary =
+        counted(survey.spaces.size(), "space", "spaces") + ", " + counted(survey.gaps.size() - shut, "gap", "gaps");
+    if (shut > 0) summary += " and " + counted(shut, "joint drawn shut", "joints drawn shut");
     if (!job.closed.empty()) summary += " (" + std::to_string(job.closed.size()) + " closed already)";
     console.out << console.bold(heading) << '\n';
     print_paragraph("", summary + ". Each way in is as wide as its smallest gap; the widest come first.", console);

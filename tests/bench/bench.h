@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <cstddef>
 #include <functional>
 #include <string>
 #include <vector>
@@ -29,5 +30,10 @@ void require(bool holds, const std::string& what);
 [[nodiscard]] std::vector<Row> bench_reading();
 [[nodiscard]] std::vector<Row> bench_houses();
 [[nodiscard]] std::vector<Row> bench_cuts();
+[[nodiscard]] std::vector<Row> bench_find();
+
+/// Prints time and memory of `find` on models of 10^4 to 10^6 triangles, a line each, but of those with more than `most`; of one
+/// model unless `only` is empty. Starts a process for each, so no thread may have been started before. Takes minutes.
+void print_find_curve(std::size_t most, const std::string& only);
 
 }  // namespace seamward::bench

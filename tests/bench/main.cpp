@@ -1,12 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// bench OUTPUT.json [pinches|paths|reading|houses|cuts]: runs every benchmark, or those of one sort, prints
+// bench OUTPUT.json [pinches|paths|reading|houses|cuts|find]: runs every benchmark, or those of one sort, prints
 // `name  ours  peer  ratio` and writes the same as JSON.
+// bench --curve [MOST_TRIANGLES [MODEL]]: time and memory of `find` as models grow.
 #include <algorithm>
 #include <array>
 #include <chrono>
 #include <cstdio>
 #include <fstream>
 #include <stdexcept>
+#include <string>
 
 #include "base/json_writer.h"
 #include "tests/bench/bench.h"
@@ -33,15 +35,20 @@ void require(bool holds, const std::string& what) {
 
 int main(int argc, char** argv) try {
     using seamward::bench::Row;
+    if (argc > 1 && std::string(argv[1]) == "--curve") {
+        seamward::bench::print_find_curve(argc > 2 ? std::stoul(argv[2]) : 1'000'000, argc > 3 ? argv[3] : "");
+        return 0;
+    }
     seamward::JsonWriter json;
     json.begin_object().key("benchmarks").begin_array();
     std::printf("%-44s %12s %12s %8s\n", "name", "ours [s]", "peer [s]", "ratio");
     using Bench = std::vector<Row> (*)();
-    constexpr std::array<std::pair<const char*, Bench>, 5> all{{{"pinches", &seamward::bench::bench_pinches},
+    constexpr std::array<std::pair<const char*, Bench>, 6> all{{{"pinches", &seamward::bench::bench_pinches},
                                                                 {"paths", &seamward::bench::bench_ranked_paths},
                                                                 {"reading", &seamward::bench::bench_reading},
                                                                 {"houses", &seamward::bench::bench_houses},
-                                                                {"cuts", &seamward::bench::bench_cuts}}};
+                                                                {"cuts", &seamward::bench::bench_cuts},
+                                                                {"find", &seamward::bench::bench_find}}};
     for (const auto& [sort, bench] : all) {
         if (argc > 2 && std::string(argv[2]) != sort) continue;
         for (const Row& row : bench()) {

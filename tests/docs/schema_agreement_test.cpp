@@ -48,6 +48,7 @@ const std::vector<Mapping>& mappings() {
           {"count", "2"},
           {"duty", "drain"},
           {"at", "[1 m, 2 m, -3 m]"},
+          {"through", "[[1 m, 2 m, -3 m], [1 m, 3 m, 0 m]]"},
           {"depth", "2 mm"},
           {"joint_spacing", "6 m"},
           {"type", "door-sweep", true},

@@ -7,9 +7,11 @@
 #include <filesystem>
 #include <fstream>
 #include <iterator>
+#include <stdexcept>
 #include <string>
 #include <vector>
 
+#include "house/read_description.h"
 #include "job_file/job.h"
 
 namespace seamward::test {
@@ -29,6 +31,16 @@ inline std::vector<std::string> described_jobs() {
 
 inline Job described_job(const std::string& name, Make make) {
     return read_job(SEAMWARD_SOURCE_FOLDER "/scenarios/" + name + ".yaml", RunContext(), make);
+}
+
+/// The house that a scenario names.
+inline HouseDescription description_of(const std::string& scenario) {
+    const std::string folder = SEAMWARD_SOURCE_FOLDER "/scenarios/";
+    std::ifstream in(folder + scenario + ".yaml");
+    for (std::string line; std::getline(in, line);) {
+        if (line.starts_with("house: ")) return read_house_description(folder + line.substr(7), line.substr(7), RunContext());
+    }
+    throw std::runtime_error(scenario + " has no house");
 }
 
 /// A name that GoogleTest takes.

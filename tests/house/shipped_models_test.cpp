@@ -2,9 +2,6 @@
 // The shipped houses: every gap is open as wide as it says, joins the two spaces that it names, and nothing else joins any.
 #include <gtest/gtest.h>
 
-#include <cmath>
-#include <fstream>
-
 #include "tests/house/described_jobs.h"
 #include "tests/house/plain_house.h"
 #include "tests/support/gap_ruler.h"
@@ -12,42 +9,6 @@
 
 namespace seamward::test {
 namespace {
-
-HouseDescription description_of(const std::string& scenario) {
-    const std::string folder = SEAMWARD_SOURCE_FOLDER "/scenarios/";
-    std::ifstream in(folder + scenario + ".yaml");
-    for (std::string line; std::getline(in, line);) {
-        if (line.starts_with("house: ")) return read_house_description(folder + line.substr(7), line.substr(7), RunContext());
-    }
-    throw std::runtime_error(scenario + " has no house");
-}
-
-/// The house with all its gaps shut.
-House shut(const HouseDescription& described) {
-    const RunContext context;
-    std::map<std::string, double> widths;
-    for (const Gap& gap : build_house(described, {}, Make::survey, context).survey.gaps) widths[gap.id] = 0;
-    return build_house(described, widths, Make::solids, context);
-}
-
-/// Boxes so small that the thinnest air holds some, and no more of them than can be looked at in a few seconds.
-double pitch_for(const HouseDescription& described, const House& house) {
-    constexpr double most_boxes = 30e6, coarsest = 0.05;
-    double thinnest = coarsest;
-    for (const Assembly& assembly : described.assemblies) {
-        for (const WallLayer& layer : assembly.layers) {
-            if (layer.is_air()) thinnest = std::min(thinnest, layer.thickness * 0.95);
-        }
-    }
-    Bounds bounds;
-    for (const Part& part : house.parts) {
-        if (part.layer == Layer::ground) continue;
-        for (const Point& point : part.mesh.points) bounds.include(point);
-    }
-    const double volume =
-        (bounds.highest.x - bounds.lowest.x) * (bounds.highest.y - bounds.lowest.y) * (bounds.highest.z - bounds.lowest.z);
-    return std::min(thinnest, std::cbrt(volume / most_boxes));
-}
 
 std::string words(const House& house, const Leak& leak) {
     std::string text = house.survey[leak.from].id + " leaks into " + house.survey[leak.to].id + " by";
@@ -85,7 +46,7 @@ TEST_P(ShippedModel, HasGapsAsWideAsStated) {
 
 TEST_P(ShippedModel, JoinsItsSpacesByGapsOnly) {
     const HouseDescription described = description_of(GetParam());
-    const House house = shut(described), open = build_house(described, {}, Make::solids, RunContext());
+    const House house = shut_house(described), open = build_house(described, {}, Make::solids, RunContext());
     const AirMap air(house, {.pitch = pitch_for(described, house)});
     for (const SpaceIndex space : air.unseen()) ADD_FAILURE() << house.survey[space].id << " was not found";
     for (const Leak& leak : air.leaks()) ADD_FAILURE() << words(house, leak);

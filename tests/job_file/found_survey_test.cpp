@@ -75,6 +75,34 @@ TEST(FoundSurvey, OpeningsOfAMeshAreOneGap) {
     EXPECT_EQ(found_survey(found).gaps[0].count, 1U);
 }
 
+TEST(FoundSurvey, JointsAreSlotsOfNoWidthAfterTheGaps) {
+    Found found = one_gap();
+    found.joints.push_back({"joint-1",
+                            "joint between a sill and a slab",
+                            {0, 1},
+                            {0, 1},
+                            3.00000000049,
+                            0.1,
+                            {1, 2, 0},
+                            {{1, 2, 0}, {1, 2.12344, 0}},
+                            {}});
+    const Survey survey = found_survey(found);
+    ASSERT_EQ(survey.gaps.size(), 2U);
+    const Gap& gap = survey.gaps[1];
+    EXPECT_EQ(gap.id, "joint-1");
+    EXPECT_TRUE(is_shut(gap.shape));
+    EXPECT_EQ(std::get<Slot>(gap.shape).length, 3.0);
+    EXPECT_EQ(gap.evidence.how, Evidence::How::modeled);
+    EXPECT_EQ(gap.evidence.plus_minus, 0);
+    EXPECT_EQ(gap.depth, 0.1);
+    EXPECT_EQ(gap.at->y, 2.0);
+    const std::vector<GapPlace> places = found_places(found);
+    ASSERT_EQ(places.size(), 2U);
+    EXPECT_TRUE(places[0].through.empty());
+    ASSERT_EQ(places[1].through.size(), 2U);
+    EXPECT_EQ(places[1].through[1].y, 2.1234);
+}
+
 TEST(OneLine, CutsAfterAWholeLetter) {
     std::string longest;
     for (int i = 0; i < 3000; ++i) longest += "ß";

@@ -29,6 +29,20 @@ Gap good(std::string_view yaml) {
     return read.gap;
 }
 
+TEST(ReadGap, ReadsTheWayThrough) {
+    const Document document =
+        parse_yaml("{id: g, between: [yard, wall], hole: {diameter: 5 mm}, through: [[1 m, -2 m, 3 in], [1 m, 0 m, 3 in]]}", "f");
+    IdIndex spaces{2};
+    for (const char* id : {"yard", "wall"}) spaces.add(id);
+    Diagnostics diagnostics{"f"};
+    std::vector<Point> through;
+    (void)read_gap(document.root(), spaces, diagnostics, &through);
+    EXPECT_TRUE(diagnostics.empty());
+    ASSERT_EQ(through.size(), 2U);
+    EXPECT_EQ(through[0].y, -2);
+    EXPECT_EQ(through[1].z, 0.0762);
+}
+
 struct Fault {
     const char* marked;
     const char* what;
@@ -212,7 +226,13 @@ TEST(ReadGapFault, PointsThatAreNone) {
          {"{id: g, between: [yard, wall], hole: {diameter: 5 mm}, at: ^1 m}", "three coordinates", "[4.5 m, 9 m, 0.05 m]"},
          {"{id: g, between: [yard, wall], hole: {diameter: 5 mm}, at: [1 m, ^2, 3 m]}", "bare number", "2 m"},
          {"{id: g, between: [yard, wall], hole: {diameter: 5 mm}, at: [1 m, 2 m, ^inf m]}", "not a finite number", ""},
-         {"{id: g, between: [yard, wall], hole: {diameter: 5 mm}, at: [^[1 m], 2 m, 3 m]}", "coordinate", "4.5 m"}});
+         {"{id: g, between: [yard, wall], hole: {diameter: 5 mm}, at: [^[1 m], 2 m, 3 m]}", "coordinate", "4.5 m"},
+         {"{id: g, between: [yard, wall], hole: {diameter: 5 mm}, through: ^[[1 m, 2 m, 3 m]]}", "two points or more", "[[4.5 m"},
+         {"{id: g, between: [yard, wall], hole: {diameter: 5 mm}, through: ^straight}", "two points or more", "[[4.5 m"},
+         {"{id: g, between: [yard, wall], hole: {diameter: 5 mm}, through: [[1 m, 2 m, 3 m], ^[1 m, 2 m]]}", "three coordinates",
+          "[4.5 m, 9 m, 0.05 m]"},
+         {"{id: g, between: [yard, wall], hole: {diameter: 5 mm}, through: [[1 m, 2 m, ^3], [1 m, 2 m, 3 m]]}",
+          "through: a length", "3 m"}});
 }
 
 TEST(ReadGapFault, ClosingIsACostOrAReason) {

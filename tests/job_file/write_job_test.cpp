@@ -128,6 +128,27 @@ TEST(WriteJob, NamesOfAnySort) {
     }
 }
 
+TEST(WriteJob, AShutGapTakesOneLine) {
+    SurveyBuilder builder;
+    builder.outdoors("yard").living("den").slot("joint-1", "yard", "den", 0);
+    builder.last().name = "joint, \"sill\" {a: b}";
+    builder.last().at = Point{1, 2, 0.5};
+    builder.last().depth = 0.1;
+    builder.last().evidence = {Evidence::How::modeled, 0};
+    Job job;
+    job.survey = builder.survey();
+    job.house.places = {{{0}, {{1, 1.995, 0.5}, {1, 2, 0.5}, {1, 2.1, -0.5}}}};
+    const std::string text = job_text(job, {});
+    EXPECT_EQ(text.substr(text.find("gaps:")).find('\n', 6), text.size() - text.find("gaps:") - 1) << text;
+    const Job read = read_back(text);
+    ASSERT_EQ(read.survey.gaps.size(), 1U);
+    expect_same(read.survey.gaps[0], job.survey.gaps[0]);
+    ASSERT_EQ(read.house.places.size(), 1U);
+    ASSERT_EQ(read.house.places[0].through.size(), 3U);
+    EXPECT_EQ(read.house.places[0].through[0].y, 1.995);
+    EXPECT_EQ(read.house.places[0].through[2].z, -0.5);
+}
+
 TEST(WriteJob, NothingIsAJobToo) { EXPECT_TRUE(read_back(job_text({}, {})).survey.gaps.empty()); }
 
 TEST(WriteJob, TellsTheModel) {

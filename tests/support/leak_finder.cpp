@@ -6,8 +6,11 @@
 #include <cmath>
 #include <cstdint>
 #include <limits>
+#include <map>
 #include <optional>
+#include <string>
 
+#include "house/build_house.h"
 #include "house/inner_way.h"
 
 namespace seamward::test {
@@ -58,6 +61,36 @@ std::vector<Triangle> triangles_of(const House& house) {
 }
 
 }  // namespace
+
+House shut_house(const HouseDescription& described) {
+    const RunContext context;
+    std::map<std::string, double> widths;
+    for (const Gap& gap : build_house(described, {}, Make::survey, context).survey.gaps) widths[gap.id] = 0;
+    return build_house(described, widths, Make::solids, context);
+}
+
+double pitch_for(const HouseDescription& described, const House& house) {
+    constexpr double most_boxes = 30e6, coarsest = 0.05;
+    double thinnest = coarsest;
+    for (const Assembly& assembly : described.assemblies) {
+        for (const WallLayer& layer : assembly.layers) {
+            if (layer.is_air()) thinnest = std::min(thinnest, layer.thickness * 0.95);
+        }
+    }
+    Coordinates low, high;
+    low.fill(std::numeric_limits<double>::infinity());
+    high.fill(-std::numeric_limits<double>::infinity());
+    for (const Part& part : house.parts) {
+        if (part.layer == Layer::ground) continue;
+        for (const Point& point : part.mesh.points) {
+            for (std::size_t a = 0; a < 3; ++a) {
+                low[a] = std::min(low[a], coordinates(point)[a]);
+                high[a] = std::max(high[a], coordinates(point)[a]);
+            }
+        }
+    }
+    return std::min(thinnest, std::cbrt((high[0] - low[0]) * (high[1] - low[1]) * (high[2] - low[2]) / most_boxes));
+}
 
 struct AirMap::Impl {
     Impl(const House& house, const LeakSearch& search) : house_(house), pitch_(search.pitch), triangles_(triangles_of(house)) {

@@ -5,6 +5,7 @@
 #include <span>
 #include <vector>
 
+#include "house/description.h"
 #include "house/house.h"
 
 namespace seamward::test {
@@ -14,6 +15,13 @@ struct Leak {
     SpaceIndex from, to;
     std::vector<Point> way;  ///< through middles of boxes; one step is `pitch` long
 };
+
+/// The house with all its gaps shut.
+[[nodiscard]] House shut_house(const HouseDescription& described);
+
+/// Boxes so small that the thinnest air of a house holds some, and no more of them than can be looked at in a few seconds.
+/// Meters.
+[[nodiscard]] double pitch_for(const HouseDescription& described, const House& house);
 
 struct LeakSearch {
     double pitch = 0.025;  ///< meters; no more than the thinnest space, so that some box's middle lies in it

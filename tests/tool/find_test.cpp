@@ -92,6 +92,18 @@ TEST_F(Find, AnswersInJson) {
     EXPECT_EQ(value_of(gap, "at").size(), 3U);
     const std::string parts = document_text(value_of(gap, "parts"));
     EXPECT_TRUE(parts == "['floor', 'south']" || parts == "['south', 'floor']") << parts;
+    const Node joints = value_of(answer.root(), "joints");
+    ASSERT_EQ(joints.size(), 11U) << ran.out;  // twelve edges of the room, one of which is the gap
+    for (std::size_t i = 0; i < joints.size(); ++i) {
+        const Node joint = item_of(joints, i);
+        EXPECT_EQ(value_of(joint, "id").text(), "joint-" + std::to_string(i + 1));
+        EXPECT_EQ(document_text(value_of(joint, "between")), "['outdoors', 'den']");
+        EXPECT_GE(number(value_of(joint, "length_m")), 2.49);
+        EXPECT_NEAR(number(value_of(joint, "depth_mm")), 100, 5);
+        EXPECT_EQ(value_of(joint, "at").size(), 3U);
+        EXPECT_EQ(value_of(joint, "parts").size(), 2U);
+        EXPECT_GE(value_of(joint, "along").size(), 2U);
+    }
     EXPECT_EQ(value_of(item_of(value_of(answer.root(), "paths"), 0), "pinch_mm").text(), value_of(gap, "width_mm").text());
     ASSERT_EQ(value_of(answer.root(), "parts").size(), 6U);
     const Node part = item_of(value_of(answer.root(), "parts"), 0);
@@ -104,8 +116,9 @@ TEST_F(Find, AnswersInJson) {
 TEST_F(Find, AnswersForPeople) {
     const Ran ran = run(in_room + "--smallest '1/64 in'");
     ASSERT_EQ(ran.exit_code, 0) << ran.err;
-    for (const char* said : {"room\n6 parts, 2 spaces, 1 gap.", "room-1", "living, ", " ft3 (", "gap-1", "5/32 in", " mm",
-                             "outdoors | room-1", "floor", "south", "Ways in", "between "})
+    for (const char* said :
+         {"room\n6 parts, 2 spaces, 1 gap, 11 joints.", "room-1", "joint-1 ", "Joints where parts touch", "living, ", " ft3 (",
+          "gap-1", "5/32 in", " mm", "outdoors | room-1", "floor", "south", "Ways in", "between "})
         EXPECT_NE(ran.out.find(said), std::string::npos) << said << '\n' << ran.out;
 }
 
@@ -126,7 +139,7 @@ TEST_F(Find, WritesAJobThatTracesTheSame) {
     EXPECT_EQ(job.model->file, "../room.obj");
     EXPECT_EQ(job.model->unit, ModelUnit::m);
     EXPECT_EQ(job.model->up, UpAxis::z);
-    ASSERT_EQ(job.survey.gaps.size(), 1U);
+    ASSERT_EQ(job.survey.gaps.size(), 12U);
     EXPECT_EQ(job.survey.gaps[0].evidence.how, Evidence::How::modeled);
     EXPECT_EQ(job.survey.spaces[1].id, "the \"den\": #1");
     const Ran traced = run("trace jobs/job.yaml --json");
@@ -134,6 +147,30 @@ TEST_F(Find, WritesAJobThatTracesTheSame) {
     const Document found = parse_json(ran.out, "find"), read = parse_json(traced.out, "trace");
     EXPECT_EQ(document_text(value_of(found.root(), "paths")), document_text(value_of(read.root(), "paths")));
     EXPECT_EQ(value_of(found.root(), "paths").size(), 1U);
+}
+
+/// A joint is shut as drawn. What was measured there takes the place of the 0 in its line, and is a gap like any other.
+TEST_F(Find, JointsTakeWhatWasMeasured) {
+    ASSERT_EQ(run(in_room + "--smallest '5 mm' --room den=1.5,1.5,1 -o job.yaml").exit_code, 0);
+    std::string text = read_file(path("job.yaml"), "", 1 << 20);
+    EXPECT_EQ(value_of(parse_json(run("trace job.yaml --json").out, "trace").root(), "paths").size(), 0U);
+    const std::size_t line = text.find("  - {id: joint-3, "), width = text.find("width: 0 mm", line),
+                      how = text.find("modeled}", line);
+    ASSERT_TRUE(line < width && width < how && how < text.find('\n', line)) << text;
+    text.replace(how, 8, "measured, plus_minus: 0.2 mm}").replace(width, 11, "width: 1.2 mm");
+    folder().write("job.yaml", text);
+    const Ran traced = run("trace job.yaml --json");
+    const Node paths = value_of(parse_json(traced.out, "trace").root(), "paths");
+    ASSERT_EQ(paths.size(), 1U) << traced.out << traced.err;
+    EXPECT_EQ(value_of(item_of(paths, 0), "pinch_gap").text(), "joint-3");
+    const Ran table = run("trace job.yaml");
+    EXPECT_NE(table.out.find("1 gap and 10 joints drawn shut"), std::string::npos) << table.out;
+    EXPECT_NE(table.out.find("10 joints of the model count as tight"), std::string::npos) << table.out;
+    const Ran planned = run("plan job.yaml --against bark-scorpion-young --json");
+    ASSERT_EQ(planned.exit_code, 0) << planned.err;
+    const Document plan = parse_json(planned.out, "plan");
+    ASSERT_EQ(value_of(plan.root(), "steps").size(), 1U) << planned.out;
+    EXPECT_EQ(value_of(item_of(value_of(plan.root(), "steps"), 0), "gap").text(), "joint-3");
 }
 
 /// Whatever folders and files are links, the job file finds its model.
@@ -197,7 +234,7 @@ TEST_F(Find, NamesOfPartsDoNoHarm) {
     ASSERT_EQ(ran.exit_code, 0) << ran.err;
     const Document found = parse_json(ran.out, "find");
     const Job job = read_job(path("job.yaml"), RunContext());
-    ASSERT_EQ(job.survey.gaps.size(), 1U);
+    ASSERT_EQ(job.survey.gaps.size(), 12U);
     EXPECT_EQ(job.survey.gaps[0].name, value_of(item_of(value_of(found.root(), "gaps"), 0), "name").text());
     const Ran table = run(in_room);
     EXPECT_EQ(table.exit_code, 0);

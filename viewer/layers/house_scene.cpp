@@ -15,6 +15,7 @@
 
 #include "adapt/polydata.h"
 #include "adapt/room_middle.h"
+#include "base/drawn_shut.h"
 #include "document/way_text.h"
 #include "layers/palette.h"
 
@@ -111,7 +112,7 @@ void HouseScene::show_gaps(const Survey& survey, const RankedPath* chosen) {
     for (const GapIndex gap : smallest) taken[gap.value] = true;
     std::vector<GapIndex> rest;
     for (std::uint32_t i = 0; i < survey.gaps.size(); ++i) {
-        if (taken[i]) continue;
+        if (taken[i] || is_drawn_shut(survey.gaps[i])) continue;
         rest.push_back({i});
         const std::optional<Point>& at = survey.gaps[i].at;
         if (at && other_gaps_.size() < most_gaps_kept_clear)
@@ -181,7 +182,7 @@ std::optional<GapIndex> HouseScene::gap_near(const Survey& survey, PicturePoint 
     std::optional<GapIndex> nearest;
     double least = 12;  // pixels
     for (std::uint32_t i = 0; frame_ && i < survey.gaps.size(); ++i) {
-        if (!survey.gaps[i].at) continue;
+        if (!survey.gaps[i].at || is_drawn_shut(survey.gaps[i])) continue;
         const auto shown = camera.shown_at(frame_->to_scene(*survey.gaps[i].at), width, height);
         if (!shown) continue;
         const double away = std::hypot(shown->x - at.x, shown->y - at.y);

@@ -22,6 +22,7 @@ namespace {
 
 constexpr double same_place = 1e-4;  ///< meters
 constexpr double led_on = 0.9;       ///< meters outdoors before the first gap
+constexpr double steep = 0.8;        ///< of the length of a step, its rise
 constexpr double led_in = 0.6;       ///< meters into the room behind the last gap
 constexpr double tube_radius = 2.9;  ///< units of the picture at the middle of the house
 constexpr double thin_radius = 1.5;
@@ -201,7 +202,10 @@ std::vector<Point> line_of_way(const House& house, const HouseFrame& frame, cons
     if (first && length_until(line, *first) < led_on / 2) {
         // Beside the wall where it opens downward, as a screed does: straight away from the house.
         Vector out = opens_toward(house, way.gaps.front(), way.from()).value_or(Vector{});
-        if (out.x == 0 && out.y == 0) {
+        const Vector back = line.size() > 1 ? line[0] - line[1] : Vector{};
+        const bool comes_down = back.z > steep * length(back);  // through a roof
+        if (comes_down) out = back * (1 / length(back));
+        if (out.x == 0 && out.y == 0 && !comes_down) {
             const Point at = frame.to_scene(line.front());
             const double to_x = std::min(frame.house.high.x - at.x, at.x - frame.house.low.x);
             const double to_y = std::min(frame.house.high.y - at.y, at.y - frame.house.low.y);

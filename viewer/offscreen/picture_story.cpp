@@ -6,6 +6,7 @@
 #include <functional>
 #include <limits>
 
+#include "base/drawn_shut.h"
 #include "catalog/field_check.h"
 #include "catalog/shipped.h"
 #include "document/way_text.h"
@@ -84,7 +85,7 @@ private:
 void tell_closed(PictureStory& story, const House& house, const HouseFrame& frame) {
     for (std::uint32_t i = 0; i < house.survey.gaps.size(); ++i) {
         const Gap& gap = house.survey.gaps[i];
-        if (!is_shut(gap.shape)) continue;
+        if (!is_shut(gap.shape) || is_drawn_shut(gap)) continue;
         const auto at = gap_middle(house, {i});
         story.closed.push_back({plain(gap.label()), at ? std::optional(frame.to_scene(*at)) : std::nullopt});
     }
