@@ -40,6 +40,7 @@ public:
     }
 
     [[nodiscard]] std::int32_t operator[](std::uint32_t cell) const { return body_[cell]; }
+    [[nodiscard]] const std::vector<std::int32_t>& list() const { return body_; }
 
     [[nodiscard]] bool is_border(std::uint32_t portal) const {
         const std::int32_t a = body_[complex_.portals[portal].front], b = body_[complex_.portals[portal].back];
@@ -209,7 +210,7 @@ void gather_stray(const Passages& passages, const Bodies& bodies, const std::vec
                        });
             });
         const auto index = static_cast<std::size_t>(at - openings.begin());
-        if (index == openings.size()) openings.push_back({first, second, {}, {}, i, 0});
+        if (index == openings.size()) openings.push_back({first, second, {}, {}, i, 0, true});
         Opening& opening = openings[index];
         opening.passages.push_back(i);
         const bool from_narrower = passages[p.from].clearance <= passages[p.to].clearance;
@@ -224,6 +225,13 @@ void gather_stray(const Passages& passages, const Bodies& bodies, const std::vec
 }
 
 }  // namespace
+
+std::int32_t Openings::body_at(const Passages& passages, std::uint32_t stand) const {
+    const std::vector<Portal>& portals = passages.air().complex.portals;
+    if (!passages.is_portal(stand)) return body_of_cell[stand - portals.size()];
+    const std::int32_t front = body_of_cell[portals[stand].front];
+    return front == body_of_cell[portals[stand].back] ? front : -1;
+}
 
 Openings find_openings(const Passages& passages, const Bodies& bodies, const WaysHome& home) {
     const CellShares shares(passages, bodies);
@@ -284,7 +292,12 @@ Openings find_openings(const Passages& passages, const Bodies& bodies, const Way
     std::stable_sort(openings.begin(), openings.end(), [](const Opening& a, const Opening& b) {
         return std::tie(a.first, a.second, b.radius) < std::tie(b.first, b.second, a.radius);
     });
-    Openings result{std::move(openings), std::vector<std::uint32_t>(passages.air().complex.portals.size(), Openings::none)};
+    Openings result{std::move(openings),
+                    std::vector<std::uint32_t>(passages.air().complex.portals.size(), Openings::none),
+                    shares.list(),
+                    {}};
+    result.is_border.resize(result.at_portal.size());
+    for (std::uint32_t i = 0; i < result.is_border.size(); ++i) result.is_border[i] = shares.is_border(i);
     for (std::uint32_t i = 0; i < result.list.size(); ++i) {
         for (const std::uint32_t portal : result.list[i].mouth) result.at_portal[portal] = i;
     }

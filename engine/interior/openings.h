@@ -15,6 +15,7 @@ struct Opening {
     std::vector<std::uint32_t> passages;  ///< between stands of the two, through which one gets from one body to the other
     std::uint32_t widest = 0;             ///< of those, the one for the largest ball
     double radius = 0;                    ///< meters, of that ball
+    bool stray = false;                   ///< its mouth is no border between cells of the two: a cell reaches through it
 };
 
 struct Openings {
@@ -22,6 +23,11 @@ struct Openings {
     /// For each portal the opening whose mouth it belongs to, or `none`.
     std::vector<std::uint32_t> at_portal;
     static constexpr std::uint32_t none = 0xffffffff;
+    std::vector<std::int32_t> body_of_cell;  ///< the body that each cell goes with, or -1
+    std::vector<char> is_border;             ///< for each portal whether its cells go with two bodies, in a mouth or not
+
+    /// The body that the cell, or both cells, of a stand go with, or -1.
+    [[nodiscard]] std::int32_t body_at(const Passages& passages, std::uint32_t stand) const;
 };
 
 /// Gives every cell to a body and looks at the surface between: portals between cells of two bodies that hang together by edges

@@ -103,13 +103,16 @@ private:
 
     [[nodiscard]] int side_of(std::uint32_t stand) const {
         if (passages_[stand].clearance < std::min(exit * opening_.radius, passages_.clearance().cap() * 0.99)) return -1;
-        return bodies_.of[stand] == opening_.first ? 0 : bodies_.of[stand] == opening_.second ? 1 : -1;
+        const std::int32_t body = bodies_.of[stand];
+        if (!opening_.stray && body != openings_.body_at(passages_, stand)) return -1;
+        return body == opening_.first ? 0 : body == opening_.second ? 1 : -1;
     }
 
+    /// Whether a stand is in the mouth of another opening.
     [[nodiscard]] bool is_elsewhere(std::uint32_t stand) const {
         if (!passages_.is_portal(stand)) return false;
         const std::uint32_t opening = openings_.at_portal[stand];
-        return opening != Openings::none && opening != which_;
+        return opening != which_ && (opening != Openings::none || (!opening_.stray && openings_.is_border[stand] != 0));
     }
 
     void add(std::uint32_t stand) {

@@ -35,7 +35,6 @@ std::string open_fault(const std::string& name) {
         {"ring-off-center-overlapping", "a sickle beside a pipe is called a slot"},
         {"slot-crossing-pipes", "pipes along a slot part it in two gaps"},
         {"slot-pipe-off-middle", "pipes along a slot part it in two gaps"},
-        {"slot-pipes-across", "the upper bound is 1.3 % wide where several ways are side by side"},
         {"slot-pipes-dense", "the upper bound is that of the slot where several ways are side by side"},
     };
     const auto found = scenes_left.find(name);
@@ -44,13 +43,9 @@ std::string open_fault(const std::string& name) {
 
 std::string open_fault(unsigned seed) {
     static const std::map<unsigned, std::string> seeds_left = {
-        {5, "a sickle is called a slot"},  {6, "a sickle is called a slot"},
-        {8, "a width is 3 % low"},         {9, "a sickle is called a slot"},
-        {11, "a width is 3 % low"},        {14, "a sickle is called a slot"},
-        {15, "a sickle is called a slot"}, {16, "an upper bound is 4 % wide"},
-        {22, "a width is 6 % low"},        {25, "a length is that of half a ring"},
-        {30, "a width is 6 % low"},        {31, "a sickle is called a slot"},
-        {38, "a width is 8 % low"},        {40, "a sickle is called a slot"},
+        {5, "a sickle is called a slot"},  {8, "a length is that of half a ring"}, {9, "a sickle is called a slot"},
+        {11, "a width is 3 % low"},        {14, "a sickle is called a slot"},      {16, "a ring is called a slot"},
+        {22, "a ring is called a slot"},   {31, "a sickle is called a slot"},      {40, "a sickle is called a slot"},
     };
     const auto found = seeds_left.find(seed);
     return found == seeds_left.end() ? "" : found->second;
