@@ -5,6 +5,7 @@
 #include <poll.h>
 #include <signal.h>
 #include <spawn.h>
+#include <sys/personality.h>
 #include <sys/wait.h>
 #include <unistd.h>
 
@@ -75,6 +76,25 @@ private:
     pid_t pid_;
 };
 
+/// While it lives, what this thread starts gets the same addresses every time. Of the thread itself nothing changes: it has its
+/// addresses since its own start, and other threads keep a flag of their own. A system that refuses (containers do) is left
+/// alone.
+class FixedAddresses {
+public:
+    FixedAddresses() : before_(personality(only_ask)) {
+        if (before_ >= 0) (void)personality(static_cast<unsigned long>(before_) | ADDR_NO_RANDOMIZE);
+    }
+    ~FixedAddresses() {
+        if (before_ >= 0) (void)personality(static_cast<unsigned long>(before_));
+    }
+    FixedAddresses(const FixedAddresses&) = delete;
+    FixedAddresses& operator=(const FixedAddresses&) = delete;
+
+private:
+    static constexpr unsigned long only_ask = 0xFFFFFFFF;
+    int before_;
+};
+
 /// What a program is started with.
 class Start {
 public:
@@ -113,6 +133,8 @@ public:
         arguments.push_back(nullptr);
         std::string locale = "LC_ALL=C";
         std::array<char*, 2> environment{locale.data(), nullptr};
+        std::optional<FixedAddresses> fixed;
+        if (task_.fixed_addresses) fixed.emplace();
         return posix_spawn(&pid, task_.program.c_str(), &actions_, &attributes_, arguments.data(), environment.data());
     }
 

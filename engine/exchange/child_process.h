@@ -19,6 +19,9 @@ struct ChildTask {
     std::vector<int> descriptors;  ///< open files that it gets as 3, 4, ...
     std::size_t most_output = 0;   ///< bytes of standard output
     std::chrono::milliseconds most_time{0};
+    /// Starts it without address randomization, where the system allows that: for a program whose results depend on where its
+    /// memory lies. The price: who finds a hole in it knows the addresses. So only for what locks itself in before it reads.
+    bool fixed_addresses = false;
 };
 
 enum class ChildEnd : std::uint8_t { exited, killed_by_signal, out_of_time, too_much_output, not_started };

@@ -73,6 +73,9 @@ public:
         if (folder.number() >= 0) task.descriptors.push_back(folder.number());
         task.most_output = most_wire_bytes(settings_.most_triangles);
         task.most_time = std::chrono::seconds(2 * std::min<std::uint64_t>(settings_.most_cpu_seconds, 1'000'000) + 2);
+        // libifcplusplus keeps tables by address and cuts openings in their order: with other addresses the same file gives other
+        // points. What the program may do is locked in all the same. Assimp does not care, so all else stays randomized.
+        task.fixed_addresses = kind_ == "ifc";
         if (task.program.empty()) fail("no program to read it: seamward-reader is not beside this one", "install Seamward again");
         const ChildResult result = run_child(task, context);
         check_end(result);

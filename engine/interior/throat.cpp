@@ -22,13 +22,14 @@ constexpr int turns = 5;
 class Throat {
 public:
     Throat(const Passages& passages, const Bodies& bodies, const Openings& openings, std::size_t which, double radius,
-           double tolerance)
+           double tolerance, bool by_cells)
         : passages_(passages),
           bodies_(bodies),
           openings_(openings),
           which_(which),
           opening_(openings.list[which]),
-          tolerance_(tolerance) {
+          tolerance_(tolerance),
+          by_cells_(by_cells && !opening_.stray) {
         opening_.radius = radius;
         collect();
         for (Local& local : stands_) improve(local);
@@ -104,7 +105,7 @@ private:
     [[nodiscard]] int side_of(std::uint32_t stand) const {
         if (passages_[stand].clearance < std::min(exit * opening_.radius, passages_.clearance().cap() * 0.99)) return -1;
         const std::int32_t body = bodies_.of[stand];
-        if (!opening_.stray && body != openings_.body_at(passages_, stand)) return -1;
+        if (by_cells_ && body != openings_.body_at(passages_, stand)) return -1;
         return body == opening_.first ? 0 : body == opening_.second ? 1 : -1;
     }
 
@@ -112,7 +113,7 @@ private:
     [[nodiscard]] bool is_elsewhere(std::uint32_t stand) const {
         if (!passages_.is_portal(stand)) return false;
         const std::uint32_t opening = openings_.at_portal[stand];
-        return opening != which_ && (opening != Openings::none || (!opening_.stray && openings_.is_border[stand] != 0));
+        return opening != which_ && (opening != Openings::none || (by_cells_ && openings_.is_border[stand] != 0));
     }
 
     void add(std::uint32_t stand) {
@@ -296,6 +297,7 @@ private:
     std::size_t which_;
     Opening opening_;
     double tolerance_;
+    bool by_cells_;  ///< whether an end of the opening is where cells, too, go with the body
     std::vector<Local> stands_;
     std::unordered_map<std::uint32_t, std::uint32_t> local_;
     std::vector<Edge> edges_;
@@ -322,19 +324,38 @@ void lead_home(const Passages& passages, const WaysHome& home, std::uint32_t fro
     }
 }
 
+constexpr double grown = 1.02;
+
+/// Looks for the widest way, each time for one a little wider than the last. A way as wide as was looked for has to be found
+/// again when a wider one is looked for: else it left the opening by a side where only a small ball is told to be out.
+ThroatWay look_around(const Passages& passages, const Bodies& bodies, const Openings& openings, std::size_t which,
+                      double tolerance, bool by_cells) {
+    double known = openings.list[which].radius;
+    ThroatWay best;
+    bool sure = true;
+    for (int turn = 0; turn < 6; ++turn) {
+        ThroatWay way = Throat(passages, bodies, openings, which, known, tolerance, by_cells).way();
+        if (way.radius >= best.radius * (1 - 2 * tolerance)) sure = true;
+        if (way.radius <= best.radius) break;
+        best = std::move(way);
+        if (best.radius < known * grown) break;
+        sure = best.radius < known * missed * (1 - tolerance);
+        known = best.radius;
+    }
+    return sure ? best : ThroatWay{};
+}
+
 }  // namespace
 
 ThroatWay widest_way(const Passages& passages, const Bodies& bodies, const WaysHome& home, const Openings& openings,
                      std::size_t which, double tolerance) {
     const Opening& opening = openings.list[which];
-    double known = opening.radius;
-    ThroatWay best;
-    for (int turn = 0; turn < 6; ++turn) {
-        ThroatWay way = Throat(passages, bodies, openings, which, known, tolerance).way();
-        if (way.radius <= best.radius) break;
-        best = std::move(way);
-        if (best.radius < known * 1.02) break;
-        known = best.radius;
+    ThroatWay best = look_around(passages, bodies, openings, which, tolerance, true);
+    // Much wider than the ball that was led through before: it may have got out beside the opening. Of two ways to tell where
+    // that ends, the one that keeps the ball in is right.
+    if ((best.corners.empty() || best.radius > opening.radius * grown) && !opening.stray) {
+        ThroatWay other = look_around(passages, bodies, openings, which, tolerance, false);
+        if (!other.corners.empty() && (best.corners.empty() || other.radius < best.radius)) best = std::move(other);
     }
     if (best.corners.empty()) {
         const Passage& p = passages.passage(opening.widest);

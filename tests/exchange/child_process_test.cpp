@@ -4,12 +4,14 @@
 #include <fcntl.h>
 #include <gtest/gtest.h>
 #include <signal.h>
+#include <sys/personality.h>
 #include <sys/wait.h>
 #include <unistd.h>
 
 #include <cerrno>
 #include <thread>
 
+#include "tests/exchange/fixed_addresses.h"
 #include "tests/support/scratch_folder.h"
 
 namespace seamward::test {
@@ -47,6 +49,19 @@ TEST(ChildProcess, HandsOverNothingButWhatIsListed) {
     EXPECT_EQ(result.output, "content5\nLC_ALL=C\n");  // 0 to 3, and the one that lists them
     close(listed);
     close(other);
+}
+
+TEST(ChildProcess, FixesAddressesOfThatProgramOnly) {
+    if (!may_fix_addresses()) GTEST_SKIP() << "the system does not allow it";
+    const int before = personality(0xFFFFFFFF);
+    ChildTask task = shell("cat /proc/self/personality");
+    const std::string as_ours = run_child(task, RunContext()).output;
+    task.fixed_addresses = true;
+    const std::string fixed = run_child(task, RunContext()).output;
+    EXPECT_NE(std::stoul(fixed, nullptr, 16) & ADDR_NO_RANDOMIZE, 0U);
+    EXPECT_EQ(personality(0xFFFFFFFF), before);
+    task.fixed_addresses = false;
+    EXPECT_EQ(run_child(task, RunContext()).output, as_ours);
 }
 
 TEST(ChildProcess, EndsWhatTakesTooLong) {
