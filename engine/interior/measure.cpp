@@ -420,7 +420,7 @@ Measured measure(const Passages& passages, const Bodies& bodies, const WaysHome&
         cut = narrowest_cut(passages, around, way, mouth, middle, most);
         if (std::min(most, cut.at_most) <= way.radius * sure) break;
         wider.insert(wider.end(), cut.stands.begin(), cut.stands.end());
-        if (!widen(clearance, wider, exact, way)) break;
+        if (!widen(passages, bodies, home, openings, which, wider, exact, way)) break;
     }
     Measured m;
     m.width = 2 * way.radius;

@@ -305,25 +305,6 @@ private:
     std::vector<std::vector<std::uint32_t>> tree_;
 };
 
-/// Leads a way on from its end at a stand to where a ball of the cap's size is at home, along the widest way there.
-void lead_home(const Passages& passages, const WaysHome& home, std::uint32_t from, double tolerance, ThroatWay& way) {
-    const Clearance& clearance = passages.clearance();
-    Point at = way.corners.back();
-    while (clearance.at(at) < clearance.cap() * 0.98) {
-        const std::uint32_t next = home.next(from);
-        if (next == WaysHome::none) break;
-        const ClearWay on = clearance.way(at, passages[next].at, way.radius, 1 - tolerance, turns);
-        if (on.clearance < way.radius) {
-            way.radius = on.clearance;
-            way.tightest = on.tightest;
-        }
-        way.corners.insert(way.corners.end(), on.corners.begin(), on.corners.end());
-        way.corners.push_back(passages[next].at);
-        at = passages[next].at;
-        from = next;
-    }
-}
-
 constexpr double grown = 1.02;
 
 /// Looks for the widest way, each time for one a little wider than the last. A way as wide as was looked for has to be found
@@ -346,6 +327,24 @@ ThroatWay look_around(const Passages& passages, const Bodies& bodies, const Open
 }
 
 }  // namespace
+
+void lead_home(const Passages& passages, const WaysHome& home, std::uint32_t from, double tolerance, ThroatWay& way) {
+    const Clearance& clearance = passages.clearance();
+    Point at = way.corners.back();
+    while (clearance.at(at) < clearance.cap() * 0.98) {
+        const std::uint32_t next = home.next(from);
+        if (next == WaysHome::none) break;
+        const ClearWay on = clearance.way(at, passages[next].at, way.radius, 1 - tolerance, turns);
+        if (on.clearance < way.radius) {
+            way.radius = on.clearance;
+            way.tightest = on.tightest;
+        }
+        way.corners.insert(way.corners.end(), on.corners.begin(), on.corners.end());
+        way.corners.push_back(passages[next].at);
+        at = passages[next].at;
+        from = next;
+    }
+}
 
 ThroatWay widest_way(const Passages& passages, const Bodies& bodies, const WaysHome& home, const Openings& openings,
                      std::size_t which, double tolerance) {

@@ -22,4 +22,7 @@ struct ThroatWay {
 [[nodiscard]] ThroatWay widest_way(const Passages& passages, const Bodies& bodies, const WaysHome& home, const Openings& openings,
                                    std::size_t which, double tolerance);
 
+/// Leads a way on from its last corner, at a stand, to where a ball of the cap's size is at home, along the widest way there.
+void lead_home(const Passages& passages, const WaysHome& home, std::uint32_t from, double tolerance, ThroatWay& way);
+
 }  // namespace seamward

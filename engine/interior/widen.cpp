@@ -2,91 +2,97 @@
 #include "interior/widen.h"
 
 #include <algorithm>
+#include <unordered_set>
 
 namespace seamward {
 
 namespace {
 
-constexpr std::size_t most_places = 4;
-constexpr std::size_t most_corners = 6;  // to a side
+constexpr std::size_t most_places = 8;
+constexpr std::size_t most_exits = 32;   // to a side
+constexpr std::size_t most_seen = 8000;  // stands around a place
 constexpr int turns = 5;
 
-/// From a place to a way and on along it to its end.
-struct Branch {
-    double radius = 0;
-    Point tightest;
-    std::vector<Point> corners;  ///< the place itself left out
-};
-
-/// The widest branch from a place to one of the next corners of a line, and along the rest of it.
-Branch widest_branch(const Clearance& clearance, const Stand& from, const std::vector<Point>& line, double tolerance) {
-    std::vector<Nearest> rest(line.size());  // what is nearest to the line from each corner on, or nothing
-    double radius = from.clearance;
-    Nearest tight{radius, Nearest::none, {}, {}};
-    for (std::size_t i = line.size(); i-- > 0;) {
-        if (i + 1 < line.size()) {
-            const Nearest near = clearance.tree().nearest(line[i], line[i + 1], radius);
-            if (near.found()) {
-                tight = near;
-                radius = near.distance;
-            }
+/// Stands around a place that are air of one body or the other and where the ball fits, the nearest first.
+std::array<std::vector<std::uint32_t>, 2> exits_around(const Passages& passages, const Bodies& bodies, const Openings& openings,
+                                                       const Opening& opening, const Stand& place) {
+    const Air& air = passages.air();
+    std::array<std::vector<std::uint32_t>, 2> exits;
+    std::unordered_set<std::uint32_t> seen;
+    std::vector<std::uint32_t> cells{air.complex.cell_at(place.at)};
+    const auto look = [&](std::uint32_t stand) {
+        if (!seen.insert(stand).second || passages[stand].clearance < 0.99 * place.clearance) return;
+        const std::int32_t body = bodies.of[stand];
+        if (body != openings.body_at(passages, stand)) return;
+        if (body == opening.first) exits[0].push_back(stand);
+        if (body == opening.second) exits[1].push_back(stand);
+    };
+    std::unordered_set<std::uint32_t> known(cells.begin(), cells.end());
+    for (std::size_t k = 0; k < cells.size() && seen.size() < most_seen; ++k) {
+        look(passages.middle_of(cells[k]));
+        for (const std::uint32_t portal : air.portals_of(cells[k])) {
+            if (passages[portal].clearance < 0.6 * place.clearance) continue;
+            look(portal);
+            const Portal& p = air.complex.portals[portal];
+            const std::uint32_t next = p.front == cells[k] ? p.back : p.front;
+            if (known.insert(next).second) cells.push_back(next);
         }
-        rest[i] = tight;
     }
-    Branch best;
-    for (std::size_t i = 0; i < std::min(line.size(), most_corners); ++i) {
-        if (rest[i].distance <= best.radius) continue;
-        const ClearWay way = clearance.way(from.at, line[i], from.clearance, 1 - tolerance, turns);
-        const double here = std::min(way.clearance, rest[i].distance);
-        if (here <= best.radius) continue;
-        best = {here, way.clearance <= rest[i].distance ? way.tightest : rest[i].on_query, way.corners};
-        best.corners.insert(best.corners.end(), line.begin() + static_cast<std::ptrdiff_t>(i), line.end());
-        if (here >= from.clearance * (1 - 2 * tolerance)) break;
+    for (std::vector<std::uint32_t>& side : exits) {
+        std::sort(side.begin(), side.end(), [&](std::uint32_t a, std::uint32_t b) {
+            const double x = distance(passages[a].at, place.at), y = distance(passages[b].at, place.at);
+            return x != y ? x < y : a < b;
+        });
+        if (side.size() > most_exits) side.resize(most_exits);
     }
-    return best;
+    return exits;
 }
 
-/// The segment of the way that is nearest to a point.
-std::size_t nearest_segment(const ThroatWay& way, const Point& to) {
-    std::size_t best = 0;
-    double least = 1e300;
-    for (std::size_t i = 0; i + 1 < way.corners.size(); ++i) {
-        const Vector along = way.corners[i + 1] - way.corners[i];
-        const double size = dot(along, along);
-        const double part = size > 0 ? std::clamp(dot(to - way.corners[i], along) / size, 0.0, 1.0) : 0;
-        const double d = distance(way.corners[i] + along * part, to);
-        if (d >= least) continue;
-        least = d;
-        best = i;
+/// From a place to one of the exits of a side and home from there; a radius of 0 where none can be reached.
+ThroatWay branch(const Passages& passages, const WaysHome& home, const Stand& place, const std::vector<std::uint32_t>& exits,
+                 double wider_than, double tolerance) {
+    ThroatWay best;
+    for (const std::uint32_t exit : exits) {
+        const ClearWay out = passages.clearance().way(place.at, passages[exit].at, place.clearance, 1 - tolerance, turns);
+        if (out.clearance <= std::max(best.radius, wider_than)) continue;
+        ThroatWay way{std::min(out.clearance, place.clearance), out.tightest, out.corners, {exit, exit}, {}};
+        way.corners.push_back(passages[exit].at);
+        lead_home(passages, home, exit, tolerance, way);
+        if (way.radius > std::max(best.radius, wider_than)) best = std::move(way);
+        if (best.radius >= place.clearance * (1 - 2 * tolerance)) break;
     }
     return best;
 }
 
 }  // namespace
 
-bool widen(const Clearance& clearance, std::vector<Stand> places, double tolerance, ThroatWay& way) {
-    if (way.corners.size() < 2) return false;
+bool widen(const Passages& passages, const Bodies& bodies, const WaysHome& home, const Openings& openings, std::size_t which,
+           std::vector<Stand> places, double tolerance, ThroatWay& way) {
     std::stable_sort(places.begin(), places.end(), [](const Stand& a, const Stand& b) { return a.clearance > b.clearance; });
     if (places.size() > most_places) places.resize(most_places);
-    const double before = way.radius;
+    bool wider = false;
     for (const Stand& place : places) {
-        if (place.clearance <= way.radius * (1 + 2 * tolerance)) break;
-        const std::size_t split = nearest_segment(way, way.tightest);
-        const auto middle = way.corners.begin() + static_cast<std::ptrdiff_t>(split) + 1;
-        const std::vector<Point> back(std::make_reverse_iterator(middle), way.corners.rend()), on(middle, way.corners.end());
-        const Branch first = widest_branch(clearance, place, back, tolerance);
-        if (first.radius <= way.radius * (1 + tolerance)) continue;
-        const Branch second = widest_branch(clearance, place, on, tolerance);
-        if (second.radius <= way.radius * (1 + tolerance)) continue;
-        way.corners.assign(first.corners.rbegin(), first.corners.rend());
-        way.corners.push_back(place.at);
-        way.corners.insert(way.corners.end(), second.corners.begin(), second.corners.end());
-        way.radius = std::min({first.radius, second.radius, place.clearance});
-        way.tightest = place.clearance <= way.radius   ? place.at
-                       : first.radius <= second.radius ? first.tightest
-                                                       : second.tightest;
+        const double least = way.radius * (1 + 2 * tolerance);
+        if (place.clearance <= least) break;
+        const auto exits = exits_around(passages, bodies, openings, openings.list[which], place);
+        ThroatWay first = branch(passages, home, place, exits[0], least, tolerance);
+        if (first.radius <= least) continue;
+        ThroatWay second = branch(passages, home, place, exits[1], least, tolerance);
+        if (second.radius <= least) continue;
+        std::reverse(first.corners.begin(), first.corners.end());
+        first.corners.push_back(place.at);
+        first.corners.insert(first.corners.end(), second.corners.begin(), second.corners.end());
+        first.ends[1] = second.ends[1];
+        if (second.radius < first.radius) {
+            first.radius = second.radius;
+            first.tightest = second.tightest;
+        }
+        if (first.radius >= place.clearance) first.tightest = place.at;
+        first.portals = way.portals;
+        way = std::move(first);
+        wider = true;
     }
-    return way.radius > before;
+    return wider;
 }
 
 }  // namespace seamward

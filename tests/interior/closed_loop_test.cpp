@@ -32,7 +32,6 @@ struct OpenFault {
 };
 
 constexpr auto gap = OpenFault::Where::gap, beside = OpenFault::Where::beside;
-constexpr const char* led_astray = "the ball of a narrow opening is led through a wider one beside it";
 constexpr const char* past_cavity = "ways along a pipe are told past the cavity that it goes through";
 constexpr const char* in_pieces = "one opening is told in pieces";
 constexpr const char* screens = "some meshes of a screen are told too narrow";
@@ -42,53 +41,25 @@ constexpr const char* pocket = "the air before a screen is told as a space";
 const std::vector<OpenFault>& open_faults() {
     static const std::vector<OpenFault> list{
         {"two-story", "bibb-north-inside", gap, in_pieces},
-        {"two-story", "dryer-outside", beside, past_cavity},
-        {"two-story", "garage-bottom", gap, led_astray},
-        {"two-story", "garage-corners", beside, led_astray},
-        {"two-story", "wing-gable-vent", gap, screens},
+        {"two-story", "bibb-north-inside", beside, past_cavity},
+        {"two-story", "dryer-inside", beside, past_cavity},
         {"two-story", "east-gable-vent", gap, screens},
         {"demo", "yard", beside, pocket},
         {"demo", "gas-riser-west", beside, pocket},
-        {"demo", "garage-door-bottom", gap, led_astray},
-        {"demo", "garage-door-sides", gap, led_astray},
-        {"demo", "garage-door-corner", beside, led_astray},
-        {"demo", "combustion-air-low", gap, screens},
-        {"demo", "roof-vent-1", gap, screens},
-        {"demo", "roof-vent-2", gap, screens},
-        {"brick-crawl", "back-door-weatherstrip", gap, led_astray},
-        {"brick-crawl", "back-door-sweep", beside, led_astray},
         {"brick-crawl", "service-conduit-east", beside, past_cavity},
         {"brick-crawl", "hose-bibb-south", beside, past_cavity},
-        {"brick-crawl", "sheathing-south", beside, past_cavity},
         {"brick-crawl", "dryer-duct-floor", beside, past_cavity},
         {"brick-crawl", "dryer-rim", gap, past_cavity},
         {"townhouse", "band-joist-rear", gap, in_pieces},
+        {"townhouse", "band-joist-rear", beside, in_pieces},
         {"townhouse", "dryer-hood", gap, in_pieces},
-        {"townhouse", "patio-closet-louver", gap, screens},
-        {"townhouse", "roof-vents", gap, screens},
-        {"apartments", "sink-stubs-105", gap, led_astray},
-        {"apartments", "sink-drain-105", beside, led_astray},
-        {"apartments", "alarm-204", gap, led_astray},
-        {"apartments", "register-bedroom-204", beside, led_astray},
-        {"apartments", "alarm-303", gap, led_astray},
-        {"apartments", "register-bedroom-303", beside, led_astray},
         {"conduit through brick", "conduit-outside", beside, past_cavity},
-        {"bibb through brick", "bibb-outside", beside, past_cavity},
-        {"bibb through brick", "bibb-sheathing", gap, in_pieces},
         {"bibb through brick", "bibb-sheathing", beside, past_cavity},
         {"bibb through brick", "bibb-inside", beside, past_cavity},
-        {"bibb through stucco", "bibb-inside", gap, in_pieces},
         {"bibb through stucco", "bibb-inside", beside, past_cavity},
-        {"dryer through stucco", "dryer-outside", beside, past_cavity},
         {"duct under a floor", "dryer-through", beside, past_cavity},
         {"duct under a floor", "outlet-outside", beside, past_cavity},
-        {"duct under a floor", "outlet-sheathing", gap, in_pieces},
         {"duct under a floor", "outlet-sheathing", beside, past_cavity},
-        {"garage door", "bottom", gap, led_astray},
-        {"garage door", "corners", beside, led_astray},
-        {"alarm and register", "alarm", gap, led_astray},
-        {"alarm and register", "register", beside, led_astray},
-        {"louver", "louver", gap, screens},
     };
     return list;
 }
@@ -116,7 +87,7 @@ void expect_agreement(const std::string& name, const LoopReport& report) {
     for (const OpenFault* open : known) {
         const std::string words = open->gap + ": " + open->reason;
         if (std::ranges::find(met, open) == met.end())
-            std::cout << "no longer met: " << words << '\n';
+            ADD_FAILURE() << "mended, so it has to leave the list: " << words;
         else
             reasons += (reasons.empty() ? "" : "; ") + words;
     }

@@ -44,15 +44,15 @@ std::string open_fault(const std::string& name) {
 std::string open_fault(unsigned seed) {
     static const std::map<unsigned, std::string> seeds_left = {
         {5, "a sickle is called a slot"},  {8, "a length is that of half a ring"}, {9, "a sickle is called a slot"},
-        {11, "a width is 3 % low"},        {14, "a sickle is called a slot"},      {16, "a ring is called a slot"},
-        {22, "a ring is called a slot"},   {31, "a sickle is called a slot"},      {40, "a sickle is called a slot"},
+        {14, "a sickle is called a slot"}, {16, "a ring is called a slot"},        {22, "a ring is called a slot"},
+        {40, "a sickle is called a slot"},
     };
     const auto found = seeds_left.find(seed);
     return found == seeds_left.end() ? "" : found->second;
 }
 
-/// With an open fault the ways are looked at all the same: what is told of a ball must be true. A fault that is no longer there has
-/// to leave the list.
+/// With an open fault the ways are looked at all the same: what is told of a ball must be true. A fault that is no longer there
+/// has to leave the list.
 void expect_all_found(const Scene& scene, const std::string& fault) {
     const Found found = found_in(scene);
     EXPECT_EQ(faults_of_ways(scene, found), "") << scene.name;
