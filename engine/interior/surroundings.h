@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <cstdint>
+#include <unordered_map>
+#include <vector>
+
+#include "interior/openings.h"
+#include "interior/section.h"
+
+namespace seamward {
+
+/// The stands in an opening and at its ends, to tell whether a section shuts all of it and not only one of several ways side by
+/// side.
+class Surroundings {
+public:
+    /// `radius`: meters, of the ball that was led through. Stands where one of 0.6 times that does not fit are left out; of very
+    /// many stands the first 4,000 are looked at.
+    Surroundings(const Passages& passages, const Bodies& bodies, const Openings& openings, std::size_t which, double radius);
+
+    /// Whether no chain of passages leads from one end to the other but through the section. O(p) for p passages here.
+    [[nodiscard]] bool shut_by(const Section& section) const;
+
+private:
+    struct Local {
+        std::uint32_t stand;
+        int side;  ///< 0 or 1 beyond the ends of the opening, else -1
+        bool out;  ///< wide enough to be no place of the opening
+    };
+
+    void add(std::uint32_t stand, const Bodies& bodies, const Opening& opening);
+
+    const Passages& passages_;
+    double radius_;
+    std::vector<Local> stands_;
+    std::unordered_map<std::uint32_t, std::size_t> local_;
+};
+
+}  // namespace seamward
