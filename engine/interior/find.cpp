@@ -143,10 +143,26 @@ void join_bodies(double widest, std::size_t kept, Bodies& bodies, std::vector<Op
     measured.resize(left);
 }
 
+/// A part's name for people. Building models say "Family:Type:146596": the number and what is said twice in a row tell nobody
+/// anything, and the part's id has them.
+std::string plain_name(const FoundPart& part) {
+    if (part.name.empty()) return part.id;
+    std::vector<std::string> words;
+    for (std::size_t begin = 0; begin <= part.name.size();) {
+        const std::size_t end = std::min(part.name.find(':', begin), part.name.size());
+        std::string word = part.name.substr(begin, end - begin);
+        if (words.empty() || word != words.back()) words.push_back(std::move(word));
+        begin = end + 1;
+    }
+    constexpr const char* digits = "0123456789";
+    if (words.size() > 1 && words.back().find_first_not_of(digits) == std::string::npos) words.pop_back();
+    std::string name = words[0];
+    for (std::size_t i = 1; i < words.size(); ++i) name += ':' + words[i];
+    return name.empty() ? part.id : name;
+}
+
 std::string gap_name(const FoundPart& a, const FoundPart& b) {
-    const std::string& one = a.name.empty() ? a.id : a.name;
-    const std::string& other = b.name.empty() ? b.id : b.name;
-    return &a == &b ? "in " + one : "between " + one + " and " + other;
+    return &a == &b ? "in " + plain_name(a) : "between " + plain_name(a) + " and " + plain_name(b);
 }
 
 /// Sorted for people: widest first, and the same order whatever the machine.

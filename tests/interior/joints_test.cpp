@@ -84,6 +84,22 @@ TEST(Joints, PanelsOfARoom) {
     EXPECT_TRUE(found.joints[0].name.starts_with("joint between ")) << found.joints[0].name;
 }
 
+/// Names as building models have them, with a number at the end and a type said twice.
+TEST(Joints, HaveNamesForPeople) {
+    Scene scene = closed_room();
+    for (ModelPart& part : scene.parts) part.name = "Basic:" + part.id + ":" + part.id + ":146596";
+    scene.parts[0].name = ":17";
+    const Found found = found_in(scene);
+    EXPECT_FALSE(found.joints.empty());
+    for (const FoundJoint& joint : found.joints) {
+        EXPECT_EQ(joint.name.find("146596"), std::string::npos) << joint.name;
+        for (const std::size_t part : joint.parts) {
+            const std::string name = part == 0 ? scene.parts[0].id : "Basic:" + found.parts[part].id;
+            EXPECT_NE((joint.name + " ").find(" " + name + " "), std::string::npos) << joint.name;
+        }
+    }
+}
+
 /// The line of a joint lies on its mouth outdoors, and its place in the middle of that.
 TEST(Joints, LieWhereTheyAre) {
     const Found found = found_in(closed_room());
