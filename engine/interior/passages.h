@@ -47,7 +47,8 @@ public:
         return {list_.data() + first_[stand], first_[stand + 1] - first_[stand]};
     }
     /// Learns a little more of the ball that gets through: tries the straight line first, and, when called again, steps aside.
-    /// Until that is done, the clearance is a little below what may fit, so that others come first.
+    /// Until that is done, the clearance is a little below what may fit, so that others come first. Different passages may be led
+    /// by several threads at a time.
     const Passage& lead(std::uint32_t i);
     /// The same until all is known: the passage's clearance is the radius of a ball that was led through.
     const Passage& led(std::uint32_t i);

@@ -15,6 +15,8 @@ constexpr double narrower = 0.85;   // stands where a ball of this fraction does
 constexpr double missed = 1.2;      // so much more is looked for at a time
 constexpr double worth_it = 1.005;  // a stand worth to be taken up elsewhere
 constexpr double exit = 1.4;        // where a ball larger by this fits, one is out of the opening
+constexpr double grown = 1.02;      // a way wider by this than the ball led before is another one
+constexpr int most_rounds = 6;      // of looking for a still wider way
 constexpr int effort = 80;
 constexpr int turns = 5;
 
@@ -305,8 +307,6 @@ private:
     std::vector<std::vector<std::uint32_t>> tree_;
 };
 
-constexpr double grown = 1.02;
-
 /// Looks for the widest way, each time for one a little wider than the last. A way as wide as was looked for has to be found
 /// again when a wider one is looked for: else it left the opening by a side where only a small ball is told to be out.
 ThroatWay look_around(const Passages& passages, const Bodies& bodies, const Openings& openings, std::size_t which,
@@ -314,7 +314,7 @@ ThroatWay look_around(const Passages& passages, const Bodies& bodies, const Open
     double known = openings.list[which].radius;
     ThroatWay best;
     bool sure = true;
-    for (int turn = 0; turn < 6; ++turn) {
+    for (int round = 0; round < most_rounds; ++round) {
         ThroatWay way = Throat(passages, bodies, openings, which, known, tolerance, by_cells).way();
         if (way.radius >= best.radius * (1 - 2 * tolerance)) sure = true;
         if (way.radius <= best.radius) break;
