@@ -4,7 +4,7 @@
 
 find_package(VTK 9.1 REQUIRED COMPONENTS CommonComputationalGeometry CommonCore
   CommonDataModel CommonExecutionModel CommonMath CommonTransforms
-  FiltersCore FiltersGeneral FiltersSources GUISupportQt RenderingCore RenderingOpenGL2)
+  FiltersCore FiltersGeneral FiltersSources GUISupportQt IOOggTheora RenderingCore RenderingOpenGL2)
 find_package(Qt5 5.15 REQUIRED COMPONENTS Core Gui Widgets)
 find_package(CLI11 REQUIRED)
 find_package(X11 REQUIRED)

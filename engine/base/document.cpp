@@ -18,6 +18,8 @@ Place Node::place() const {
     return {written.line, written.column};
 }
 
+Span Node::span() const { return document_->spans_.at(written_); }
+
 std::string_view Node::text() const {
     if (!is_scalar()) return {};
     return std::string_view(document_->text_).substr(record().text_begin, record().size);

@@ -13,6 +13,18 @@ namespace seamward {
 
 class Node;
 
+/// Where a node stands in the text of its file, in bytes. Nothing stands where a value was left out: such a node begins and ends
+/// after the colon or the dash. A block of lines ends with its last value.
+struct Span {
+    std::size_t begin = 0;
+    std::size_t end = 0;
+    bool in_brackets = false;  ///< of lists and mappings: written in brackets, not line by line
+    bool anchored = false;     ///< an anchor or a tag stands before it, inside the span
+};
+
+/// Whether a document keeps where its nodes stand; 24 bytes more for each.
+enum class Spans : std::uint8_t { dropped, kept };
+
 /// A parsed text file (YAML or JSON): a tree of scalars, sequences and mappings, each with its place in the file.
 /// Scalars stay text; what they mean is decided by whoever reads them. Nodes stand in one array in file order,
 /// 24 bytes each and the text of scalars once.
@@ -46,6 +58,7 @@ private:
 
     std::string file_;
     std::vector<Record> records_;
+    std::vector<Span> spans_;  ///< of the records, or empty
     std::string text_;
 };
 
@@ -63,6 +76,9 @@ public:
 
     /// Where the node stands; an alias stands where it was written, not where it points.
     [[nodiscard]] Place place() const;
+    /// The same in bytes; of a document that keeps spans.
+    [[nodiscard]] Span span() const;
+    [[nodiscard]] bool is_alias() const { return written_ != target_; }
     /// The text of a scalar, empty for anything else.
     [[nodiscard]] std::string_view text() const;
     /// Items of a sequence, pairs of a mapping, 0 for anything else.
@@ -113,7 +129,7 @@ void Node::for_each_pair(Visit&& visit) const {
 [[nodiscard]] Document read_document(const std::filesystem::path& path, const std::string& shown_as);
 
 /// The same from text in memory.
-[[nodiscard]] Document parse_yaml(std::string_view text, const std::string& shown_as);
-[[nodiscard]] Document parse_json(std::string_view text, const std::string& shown_as);
+[[nodiscard]] Document parse_yaml(std::string_view text, const std::string& shown_as, Spans spans = Spans::dropped);
+[[nodiscard]] Document parse_json(std::string_view text, const std::string& shown_as, Spans spans = Spans::dropped);
 
 }  // namespace seamward

@@ -9,7 +9,9 @@
 
 namespace seamward {
 
-DocumentBuilder::DocumentBuilder(std::string shown_as) { document_.file_ = std::move(shown_as); }
+DocumentBuilder::DocumentBuilder(std::string shown_as, Spans spans) : keeps_spans_(spans == Spans::kept) {
+    document_.file_ = std::move(shown_as);
+}
 
 void DocumentBuilder::fail(Place place, std::string what, std::string mend) const {
     throw BadInput({{document_.file_, place, std::move(what), std::move(mend)}});
@@ -27,6 +29,7 @@ std::uint32_t DocumentBuilder::add(Place place, Document::Kind kind, std::string
     count_child();
     const auto index = static_cast<std::uint32_t>(document_.records_.size());
     document_.records_.push_back({.line = place.line, .column = place.column, .end = index + 1, .kind = kind});
+    if (keeps_spans_) document_.spans_.push_back(next_span_);
     const bool container = kind == Document::Kind::sequence || kind == Document::Kind::mapping;
     if (!anchor.empty() && !container) anchors_[std::string(anchor)] = {index, 1};
     return index;
@@ -47,11 +50,20 @@ void DocumentBuilder::begin(Place place, Document::Kind kind, std::string_view a
     open_.push_back({index, 0, aliased_, std::string(anchor)});
 }
 
-void DocumentBuilder::end() {
+void DocumentBuilder::end(std::size_t at) {
     const Open open = std::move(open_.back());
     open_.pop_back();
     Document::Record& record = document_.records_[open.node];
     record.end = static_cast<std::uint32_t>(document_.records_.size());
+    if (keeps_spans_) {
+        // The parser ends a block of lines where the next thing begins; its last value says where it really does.
+        Span& span = document_.spans_[open.node];
+        if (span.in_brackets)
+            span.end = at;
+        else
+            for (std::uint32_t i = open.node + 1; i < record.end; i = document_.records_[i].end)
+                span.end = std::max(span.end, document_.spans_[i].end);
+    }
     if (record.kind == Document::Kind::mapping) {
         record.size = open.children / 2;
         check_keys(open.node);
@@ -93,7 +105,10 @@ void DocumentBuilder::check_keys(std::uint32_t mapping) {
 }
 
 Document DocumentBuilder::finish() {
-    if (document_.records_.empty()) document_.records_.push_back({.line = 1, .column = 1, .end = 1});
+    if (document_.records_.empty()) {
+        document_.records_.push_back({.line = 1, .column = 1, .end = 1});
+        if (keeps_spans_) document_.spans_.push_back({});
+    }
     return std::move(document_);
 }
 

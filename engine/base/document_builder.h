@@ -14,11 +14,15 @@ namespace seamward {
 /// are checked, whatever the syntax. Every member throws BadInput when its limit is passed.
 class DocumentBuilder {
 public:
-    explicit DocumentBuilder(std::string shown_as);
+    explicit DocumentBuilder(std::string shown_as, Spans spans = Spans::dropped);
+
+    /// Where the node of the next call stands; its end is corrected by end() when the node has children.
+    void stands(const Span& span) { next_span_ = span; }
 
     void scalar(Place place, std::string_view text, Document::Kind kind, std::string_view anchor = {});
     void begin(Place place, Document::Kind kind, std::string_view anchor = {});
-    void end();
+    /// `at`: the end in bytes of what stands in brackets.
+    void end(std::size_t at = 0);
     void alias(Place place, std::string_view anchor);
 
     /// Throws BadInput.
@@ -43,6 +47,8 @@ private:
     void check_keys(std::uint32_t mapping);
 
     Document document_;
+    bool keeps_spans_;
+    Span next_span_;
     std::vector<Open> open_;
     std::unordered_map<std::string, Anchor> anchors_;
     std::uint64_t aliased_ = 0;  ///< nodes that the aliases so far stand for

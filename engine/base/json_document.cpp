@@ -33,6 +33,8 @@ public:
         count_up_to(now_);
     }
     [[nodiscard]] Place token() const { return place_; }
+    /// The byte where the token begins that is being read.
+    [[nodiscard]] std::size_t token_begin() const { return static_cast<std::size_t>(counted_ - begin_); }
     [[nodiscard]] bool at_end() const { return now_ == end_; }
 
     /// The place of a byte at or after the last token.
@@ -63,11 +65,16 @@ private:
 struct Handler {
     DocumentBuilder& builder;
     const PlacedStream& stream;
+    std::size_t skipped;  ///< bytes before the text
 
+    void stands(bool in_brackets) const {
+        builder.stands({stream.token_begin() + skipped, stream.Tell() + skipped, in_brackets, false});
+    }
     bool value(std::string_view text, Document::Kind kind) {
         // RapidJSON checks the bytes of the file, but lets half of a surrogate pair pass.
         if (!is_utf8(text))
             builder.fail(stream.token(), "JSON syntax: half of a surrogate pair", "write both halves, or the letter itself");
+        stands(false);
         builder.scalar(stream.token(), text, kind);
         return true;
     }
@@ -83,19 +90,21 @@ struct Handler {
     bool Uint64(std::uint64_t) { return false; }
     bool Double(double) { return false; }
     bool StartObject() {
+        stands(true);
         builder.begin(stream.token(), Document::Kind::mapping);
         return true;
     }
     bool StartArray() {
+        stands(true);
         builder.begin(stream.token(), Document::Kind::sequence);
         return true;
     }
     bool EndObject(rapidjson::SizeType) {
-        builder.end();
+        builder.end(stream.Tell() + skipped + 1);  // the bracket is taken after the call
         return true;
     }
     bool EndArray(rapidjson::SizeType) {
-        builder.end();
+        builder.end(stream.Tell() + skipped + 1);  // the bracket is taken after the call
         return true;
     }
 };
@@ -111,12 +120,13 @@ inline void rapidjson::SkipWhitespace(seamward::PlacedStream& stream) {
 
 namespace seamward {
 
-Document parse_json(std::string_view text, const std::string& shown_as) {
+Document parse_json(std::string_view text, const std::string& shown_as, Spans spans) {
     constexpr std::string_view byte_order_mark = "\xEF\xBB\xBF";
-    if (text.starts_with(byte_order_mark)) text.remove_prefix(byte_order_mark.size());
-    DocumentBuilder builder(shown_as);
+    const std::size_t skipped = text.starts_with(byte_order_mark) ? byte_order_mark.size() : 0;
+    text.remove_prefix(skipped);
+    DocumentBuilder builder(shown_as, spans);
     PlacedStream stream(text);
-    Handler handler{builder, stream};
+    Handler handler{builder, stream, skipped};
     rapidjson::Reader reader;
     constexpr unsigned flags =
         rapidjson::kParseIterativeFlag | rapidjson::kParseNumbersAsStringsFlag | rapidjson::kParseValidateEncodingFlag;

@@ -86,6 +86,7 @@ struct Gap {
     std::string feature;  ///< id of the kind of feature that makes it, in the table of features; empty: not known
     std::string usual;    ///< id of the treatment that is usual for it; empty: none is known
     std::string note;     ///< the survey's, for people
+    std::string photo;    ///< a picture file, as a path from the folder of the job file; empty: none
 
     [[nodiscard]] const std::string& label() const { return name.empty() ? id : name; }
     /// Whether the gap is there to let water or air through, or the survey says that it must never be closed.

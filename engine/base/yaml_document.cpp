@@ -95,15 +95,63 @@ private:
     yaml_parser_t parser_{};
 };
 
+/// Finds bytes by the parser's marks, which count characters and leave a byte order mark out.
+class ByteOffsets {
+public:
+    ByteOffsets(std::string_view text, Spans spans) : kept_(spans == Spans::kept), text_(text) {
+        if (!kept_) return;
+        constexpr std::string_view byte_order_mark = "\xEF\xBB\xBF";
+        for (std::size_t i = text.starts_with(byte_order_mark) ? byte_order_mark.size() : 0; i < text.size(); ++i) {
+            if ((static_cast<unsigned char>(text[i]) & 0xC0U) != 0x80U) starts_.push_back(i);
+        }
+    }
+
+    [[nodiscard]] Span span(const yaml_event_t& event) const {
+        if (!kept_) return {};
+        Span span{at(event.start_mark), at(event.end_mark)};
+        if (event.type == YAML_SCALAR_EVENT) {
+            const auto& scalar = event.data.scalar;
+            span.anchored = scalar.anchor != nullptr || scalar.tag != nullptr;
+            // A block of text ends where the next thing begins.
+            constexpr std::string_view white = " \t\r\n";
+            while (span.end > span.begin && white.find(text_[span.end - 1]) != std::string_view::npos) --span.end;
+        } else if (event.type == YAML_SEQUENCE_START_EVENT) {
+            const auto& list = event.data.sequence_start;
+            span.in_brackets = list.style == YAML_FLOW_SEQUENCE_STYLE;
+            span.anchored = list.anchor != nullptr || list.tag != nullptr;
+        } else if (event.type == YAML_MAPPING_START_EVENT) {
+            const auto& mapping = event.data.mapping_start;
+            span.in_brackets = mapping.style == YAML_FLOW_MAPPING_STYLE;
+            span.anchored = mapping.anchor != nullptr || mapping.tag != nullptr;
+        }
+        if (!span.in_brackets && (event.type == YAML_SEQUENCE_START_EVENT || event.type == YAML_MAPPING_START_EVENT))
+            span.end = span.begin;
+        return span;
+    }
+
+    [[nodiscard]] std::size_t end(const yaml_event_t& event) const { return kept_ ? at(event.end_mark) : 0; }
+
+private:
+    [[nodiscard]] std::size_t at(const yaml_mark_t& mark) const {
+        return mark.index < starts_.size() ? starts_[mark.index] : text_.size();
+    }
+
+    bool kept_;
+    std::string_view text_;
+    std::vector<std::size_t> starts_;
+};
+
 }  // namespace
 
-Document parse_yaml(std::string_view text, const std::string& shown_as) {
-    DocumentBuilder builder(shown_as);
+Document parse_yaml(std::string_view text, const std::string& shown_as, Spans spans) {
+    DocumentBuilder builder(shown_as, spans);
     Parser parser(text);
+    const ByteOffsets offsets(text, spans);
     for (bool done = false; !done;) {
         yaml_event_t event{};
         const Parser::Event owner = parser.next(event, builder);
         const Place place = place_of(event.start_mark);
+        builder.stands(offsets.span(event));
         switch (event.type) {
             case YAML_SCALAR_EVENT: {
                 const auto& scalar = event.data.scalar;
@@ -122,7 +170,7 @@ Document parse_yaml(std::string_view text, const std::string& shown_as) {
                 builder.begin(place, Document::Kind::mapping, view(event.data.mapping_start.anchor));
                 break;
             case YAML_SEQUENCE_END_EVENT:
-            case YAML_MAPPING_END_EVENT: builder.end(); break;
+            case YAML_MAPPING_END_EVENT: builder.end(offsets.end(event)); break;
             case YAML_ALIAS_EVENT: builder.alias(place, view(event.data.alias.anchor)); break;
             case YAML_STREAM_END_EVENT: done = true; break;
             default: break;

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <filesystem>
+#include <map>
 #include <optional>
 #include <string>
 #include <vector>
@@ -92,7 +93,8 @@ struct Job {
     std::string address, surveyed, surveyor, notes;
     /// As the house stands now: what is listed as closed has the opening that its treatment left.
     Survey survey;
-    std::vector<Pest> pests;  ///< in the file's order; a profile of the file's own has no sources
+    std::size_t gaps_of_house = 0;  ///< so many of its gaps, the first ones, are the described house's; the others the job's own
+    std::vector<Pest> pests;        ///< in the file's order; a profile of the file's own has no sources
     std::vector<ClosedGap> closed;
     std::vector<Occupant> occupied;
     std::vector<Sighting> sightings;
@@ -100,8 +102,8 @@ struct Job {
     Site site;
     std::vector<SpaceArea> vented;   ///< floors of spaces that are vented, as far as known
     std::vector<SpaceInput> inputs;  ///< of appliances that burn fuel, as far as known
-    /// The described house, when the job has one and its solids were asked for. Its survey is the job's. Of a job without one,
-    /// only the places of gaps, with the ways through them that the file states.
+    /// The described house, when the job has one; its parts only where its solids were asked for. Its survey is the job's. Of a
+    /// job without one, only the places of gaps, with the ways through them that the file states.
     House house;
     std::optional<ModelReference> model;
 };
@@ -111,8 +113,13 @@ struct Job {
 /// takes.
 [[nodiscard]] Job read_job(const std::filesystem::path& path, const RunContext& context, Make make = Make::survey);
 
-/// The same from text in memory; a file that the text refers to is looked for beside `shown_as`.
-[[nodiscard]] Job parse_job_yaml(std::string_view text, const std::string& shown_as);
+/// What is to be read in place of files, by where they really are (std::filesystem::weakly_canonical).
+using FileTexts = std::map<std::filesystem::path, std::string>;
+
+/// The same from text in memory; files that the text refers to are looked for beside `path`, which need not exist. `newer`: what
+/// is read in place of the house's file.
+[[nodiscard]] Job parse_job(std::string_view text, const std::filesystem::path& path, const RunContext& context = RunContext(),
+                            Make make = Make::survey, const FileTexts& newer = {});
 
 /// The name of a job for a heading: its own, or its file's.
 [[nodiscard]] std::string heading(const Job& job, const std::filesystem::path& path);

@@ -13,9 +13,9 @@ namespace seamward {
 
 namespace {
 
-constexpr std::array<std::string_view, 18> gap_keys{"id",         "name",     "between", "slot", "hole",  "ring",
-                                                    "mesh",       "count",    "duty",    "at",   "depth", "joint_spacing",
-                                                    "substrates", "evidence", "closing", "note", "type",  "through"};
+constexpr std::array<std::string_view, 19> gap_keys{
+    "id",    "name",          "between",    "slot",     "hole",    "ring", "mesh", "count",   "duty", "at",
+    "depth", "joint_spacing", "substrates", "evidence", "closing", "note", "type", "through", "photo"};
 constexpr std::array<std::string_view, 4> shape_words{"slot", "hole", "ring", "mesh"};
 constexpr std::array<std::string_view, 2> slot_keys{"width", "length"};
 constexpr std::array<std::string_view, 1> hole_keys{"diameter"};
@@ -144,6 +144,7 @@ Gap read_gap(Node node, const IdIndex& spaces, Diagnostics& diagnostics, std::ve
     gap.id = record.required_line("id");
     gap.name = record.line("name").value_or("");
     gap.note = record.text("note").value_or("");
+    gap.photo = record.line("photo").value_or("");
     gap.feature = read_type(record);
     read_ends(record, spaces, gap, diagnostics);
     read_the_shape(record, gap, diagnostics);
@@ -164,8 +165,8 @@ Gap read_gap(Node node, const IdIndex& spaces, Diagnostics& diagnostics, std::ve
 }
 
 GapUpdate read_gap_update(Node node, Diagnostics& diagnostics) {
-    constexpr std::array<std::string_view, 9> update_keys{"id",   "slot",     "hole",    "ring", "mesh",
-                                                          "duty", "evidence", "closing", "note"};
+    constexpr std::array<std::string_view, 10> update_keys{"id",   "slot",     "hole",    "ring", "mesh",
+                                                           "duty", "evidence", "closing", "note", "photo"};
     constexpr std::array<std::pair<const char*, std::string_view>, 4> width_keys{
         {{"slot", "width"}, {"hole", "diameter"}, {"ring", "width"}, {"mesh", "opening"}}};
     const Record record(node, update_keys, "new measurement of a gap of the house", diagnostics);
@@ -175,6 +176,7 @@ GapUpdate read_gap_update(Node node, Diagnostics& diagnostics) {
     record.require({"id"});
     update.id = record["id"];
     update.note = record.text("note");
+    update.photo = record.line("photo");
     for (const auto& [word, key] : width_keys) {
         if (!record.has(word)) continue;
         const std::array<std::string_view, 1> keys{key};

@@ -24,6 +24,7 @@ struct GapUpdate {
     std::optional<Duty> duty;
     std::optional<Closing> closing;
     std::optional<std::string> note;
+    std::optional<std::string> photo;
 };
 
 [[nodiscard]] GapUpdate read_gap_update(Node node, Diagnostics& diagnostics);

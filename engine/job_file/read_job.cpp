@@ -49,9 +49,10 @@ constexpr std::array<std::pair<std::string_view, std::string_view>, 16> everyday
 
 class JobReader {
 public:
-    JobReader(const Document& document, const RunContext& context, Make make)
+    JobReader(const Document& document, const RunContext& context, Make make, const FileTexts& newer)
         : context_(context),
           make_(make),
+          newer_(newer),
           diagnostics_(document.file()),
           file_(document.root(), job_file_keys, "job file", diagnostics_) {}
 
@@ -65,7 +66,7 @@ public:
         read_pests();
         read_history({file_, spaces_, gaps_, diagnostics_}, job_);
         diagnostics_.throw_if_any();
-        if (make_ == Make::solids) finish_house();
+        if (has_house_ || make_ == Make::solids) finish_house();
         return std::move(job_);
     }
 
@@ -117,7 +118,9 @@ private:
             if (const auto id = read_line(update.id, "id", later)) widths.emplace(*id, *update.width);
         });
         try {
-            const HouseDescription described = read_house_description(path, path.string(), context_);
+            const auto text = newer_.find(newer_.empty() ? path : std::filesystem::weakly_canonical(path, error));
+            const HouseDescription described = text == newer_.end() ? read_house_description(path, path.string(), context_)
+                                                                    : parse_house_yaml(text->second, path.string());
             job_.house = build_house(described, widths, make_, context_);
         } catch (const BadInput& bad) {
             std::vector<Diagnostic> faults = bad.diagnostics();
@@ -165,6 +168,7 @@ private:
         if (update.duty) gap.duty = *update.duty;
         if (update.closing) gap.closing = *update.closing;
         if (update.note) gap.note = *update.note;
+        if (update.photo) gap.photo = *update.photo;
     }
 
     /// Gaps and spaces that the job added have no solids.
@@ -247,7 +251,7 @@ private:
     }
 
     void read_gaps() {
-        house_gaps_ = job_.survey.gaps.size();
+        job_.gaps_of_house = house_gaps_ = job_.survey.gaps.size();
         std::vector<Place> places(house_gaps_);
         if (file_.has("gaps")) {
             job_.survey.gaps.reserve(house_gaps_ + file_["gaps"].size());
@@ -311,6 +315,7 @@ private:
 
     const RunContext& context_;
     Make make_;
+    const FileTexts& newer_;
     bool has_house_ = false;
     std::size_t house_gaps_ = 0;
     Diagnostics diagnostics_;
@@ -341,14 +346,17 @@ Job read_job(const std::filesystem::path& path, const RunContext& context, Make 
     const Document document = read_document(path, path.string());
     context.stage("checking the job");
     check_not_a_house(document);
-    return JobReader(document, context, make).read();
+    const FileTexts none;
+    return JobReader(document, context, make, none).read();
 }
 
-Job parse_job_yaml(std::string_view text, const std::string& shown_as) {
-    const Document document = parse_yaml(text, shown_as);
-    const RunContext context;
+Job parse_job(std::string_view text, const std::filesystem::path& path, const RunContext& context, Make make,
+              const FileTexts& newer) {
+    const std::string shown_as = path.string();
+    const Document document = path.extension() == ".json" ? parse_json(text, shown_as) : parse_yaml(text, shown_as);
+    context.stage("checking the job");
     check_not_a_house(document);
-    return JobReader(document, context, Make::survey).read();
+    return JobReader(document, context, make, newer).read();
 }
 
 std::string heading(const Job& job, const std::filesystem::path& path) {

@@ -9,8 +9,8 @@
 #include "exchange/obj.h"
 #include "exchange/write_whole_file.h"
 #include "house/route.h"
+#include "job_file/model_house.h"
 #include "tool/find_ids.h"
-#include "tool/model_house.h"
 #include "tool/wrong_usage.h"
 
 namespace seamward {

@@ -83,7 +83,7 @@ std::string house_verdict(const std::string& yaml) {
 }
 
 bool program_accepts(const std::string& yaml) {
-    return accepts([&] { (void)parse_job_yaml(yaml, "job.yaml"); });
+    return accepts([&] { (void)parse_job(yaml, "job.yaml"); });
 }
 
 bool program_accepts_house(const std::string& yaml) {

@@ -9,7 +9,7 @@ namespace seamward::test {
 namespace {
 
 Job job_with(const std::string& closed) {
-    return parse_job_yaml(R"(seamward: 1
+    return parse_job(R"(seamward: 1
 spaces:
   - {id: yard, kind: outdoors}
   - {id: kitchen, kind: living}

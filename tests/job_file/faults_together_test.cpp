@@ -29,7 +29,7 @@ pests: [house-mouse, ^hous-mouse, {id: x, slit: ^1.5, hole: 4 mm}]
 closed: [{gap: ^zzz}, {gap: b, with: ^glue}]
 ^extra: 1
 )");
-    const auto faults = faults_of([&] { (void)parse_job_yaml(marked.text, "job.yaml"); });
+    const auto faults = faults_of([&] { (void)parse_job(marked.text, "job.yaml"); });
     EXPECT_EQ(faults.size(), marked.places.size()) << listing(faults);
     for (const Place place : marked.places) EXPECT_TRUE(has_fault(faults, place, "", ""));
     for (std::size_t i = 1; i < faults.size(); ++i) {
@@ -43,7 +43,7 @@ TEST(FaultsTogether, MisspelledRequiredKeyIsNamedWithTheNearest) {
 spaces: [{id: yard, kind: outdoors}, {id: kitchen, kind: living}]
 gaps: [{id: g, between: [yard, kitchen], slot: {^widht: 1 mm, length: 9 m}}]
 )");
-    const auto faults = faults_of([&] { (void)parse_job_yaml(marked.text, "job.yaml"); });
+    const auto faults = faults_of([&] { (void)parse_job(marked.text, "job.yaml"); });
     EXPECT_TRUE(has_fault(faults, marked.places.at(0), "unknown key \"widht\" in slot", "did you mean width?"));
 }
 
@@ -56,7 +56,7 @@ TEST(FaultsTogether, ManyAreReportedInTimeAndMemoryThatOneCanAfford) {
         const std::string n = std::to_string(i);
         text += "  - {id: g" + n + ", between: [space-numbr-" + n + ", spacenumber-" + n + "], slot: {width: 1, length: 1 m}}\n";
     }
-    const auto faults = faults_of([&] { (void)parse_job_yaml(text, "job.yaml"); });
+    const auto faults = faults_of([&] { (void)parse_job(text, "job.yaml"); });
     EXPECT_EQ(faults.size(), Diagnostics::most_listed + 1);
     EXPECT_NE(faults.back().what.find("80000 more faults"), std::string::npos) << faults.back().what;
     const std::chrono::duration<double> spent = std::chrono::steady_clock::now() - begun;

@@ -18,7 +18,7 @@ spaces:
 )";
 
 std::vector<Diagnostic> faults(const std::string& text) {
-    return faults_of([&] { (void)parse_job_yaml(text, "job.yaml"); });
+    return faults_of([&] { (void)parse_job(text, "job.yaml"); });
 }
 
 /// A file with one fault, at its caret.

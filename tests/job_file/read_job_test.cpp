@@ -47,7 +47,7 @@ constexpr std::string_view example_json = R"({"seamward": 1, "job": {"name": "La
   "pests": ["bark-scorpion", "house-mouse", {"id": "x", "slit": "1.5 mm", "hole": "4 mm"}],
   "closed": [{"gap": "bib", "with": "bead"}]})";
 
-Job parse(std::string_view text) { return parse_job_yaml(text, "job.yaml"); }
+Job parse(std::string_view text) { return parse_job(text, "job.yaml"); }
 
 /// Everything that was read, for comparing two jobs.
 std::string all_of(const Job& job) {
@@ -235,7 +235,7 @@ TEST(Heading, IsTheNameOrElseTheFile) {
 }
 
 TEST(ReadJob, KnowsWhatAirIsReckonedBy) {
-    const Job job = parse_job_yaml(
+    const Job job = parse_job(
         "seamward: 1\n"
         "spaces:\n"
         "  - {id: attic, kind: cavity, floor: 140 m2}\n"
@@ -258,7 +258,7 @@ TEST(ReadJob, KnowsWhatAirIsReckonedBy) {
 TEST(ReadJob, InputWithoutAUnitIsAFault) {
     for (const char* text : {"40000", "hot", "-3 kW", "0 Btu/h", "12kW"}) {
         const auto faults = faults_of([&] {
-            (void)parse_job_yaml("seamward: 1\nspaces: [{id: closet, kind: attached, burns: " + std::string(text) + "}]\n",
+            (void)parse_job("seamward: 1\nspaces: [{id: closet, kind: attached, burns: " + std::string(text) + "}]\n",
                                  "job.yaml");
         });
         ASSERT_EQ(faults.size(), 1U) << text;

@@ -17,7 +17,7 @@ namespace {
 
 Job read_back(const std::string& text) {
     Job job;
-    const auto faults = faults_of([&] { job = parse_job_yaml(text, "job.yaml"); });
+    const auto faults = faults_of([&] { job = parse_job(text, "job.yaml"); });
     EXPECT_TRUE(faults.empty()) << text << listing(faults);
     return job;
 }

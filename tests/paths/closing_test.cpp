@@ -12,7 +12,7 @@ namespace {
 
 /// A job of one gap from yard to den, with what is written for its shape and its closing.
 Job job_of(const std::string& gap, const std::string& closed, const std::string& pest) {
-    return parse_job_yaml(
+    return parse_job(
         "seamward: 1\nspaces: [{id: yard, kind: outdoors}, {id: den, kind: living}]\ngaps:\n  - {id: g, between: [yard, den], " +
             gap + "}\npests: [" + pest + "]\n" + closed,
         "job.yaml");

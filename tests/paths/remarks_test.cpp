@@ -10,7 +10,7 @@ namespace seamward::test {
 namespace {
 
 std::vector<std::string> remarks(const std::string& yaml, const std::vector<std::string>& to = {}) {
-    const Job job = parse_job_yaml("seamward: 1\n" + yaml, "job.yaml");
+    const Job job = parse_job("seamward: 1\n" + yaml, "job.yaml");
     TraceSettings settings;
     for (const std::string& id : to) {
         const auto found =
@@ -97,7 +97,7 @@ TEST(Remarks, CutLongLists) {
 /// Of the gaps on the ways told, each once.
 TEST(Remarks, CountTheWidthsThatNobodyMeasured) {
     const auto remark = [](const std::string& evidence, std::size_t top) {
-        const Job job = parse_job_yaml(
+        const Job job = parse_job(
             "seamward: 1\nspaces: [{id: yard, kind: outdoors}, {id: wall, kind: cavity}, {id: den, kind: living}]\n"
             "gaps:\n  - {id: a, between: [yard, wall], hole: {diameter: 9 mm}, evidence: {how: assumed}}\n"
             "  - {id: b, between: [wall, den], hole: {diameter: 5 mm}" +
@@ -128,7 +128,7 @@ const std::string rooms =
 
 /// "a 900" for each room: the room that it is open to, and the smallest opening on the way there in millimeters.
 std::string shared(const std::string& yaml, const std::vector<std::string>& pests = {}) {
-    const Job job = parse_job_yaml("seamward: 1\n" + yaml, "job.yaml");
+    const Job job = parse_job("seamward: 1\n" + yaml, "job.yaml");
     TraceSettings settings;
     for (const Pest& pest : job.pests) {
         if (std::find(pests.begin(), pests.end(), pest.id) != pests.end()) settings.pests.push_back(pest);
@@ -161,7 +161,7 @@ TEST(PestsKeptOut, HaveNoWayEvenIfWidthsAreLarger) {
         "evidence: {how: assumed, plus_minus: 1 mm}}]\n"
         "pests: [{id: small, slit: 4 mm, hole: 5 mm}, {id: maybe, slit: 5 mm, hole: 6 mm}, {id: large, slit: 9 mm, hole: 9 "
         "mm}]\n";
-    const Job job = parse_job_yaml(yaml, "job.yaml");
+    const Job job = parse_job(yaml, "job.yaml");
     EXPECT_EQ(pests_kept_out(job.survey, {}, job.pests), std::vector<std::size_t>{2});
     const std::vector<SpaceIndex> attic{{1}};
     EXPECT_TRUE(pests_kept_out(job.survey, attic, job.pests).empty());

@@ -30,7 +30,7 @@ std::string printed(const Sheet& sheet, std::size_t columns) {
 }
 
 Sheet sheet_of(const std::string& job_text, const std::string& shown_as = "job.yaml", std::size_t columns = 100) {
-    Sheet sheet{job_text, shown_as, parse_job_yaml(job_text, shown_as), {}, {}, {}};
+    Sheet sheet{job_text, shown_as, parse_job(job_text, shown_as), {}, {}, {}};
     sheet.settings.against = sheet.job.pests;
     sheet.settings.date = *parse_date("2026-06-15").value;
     sheet.plan = make_plan(sheet.job, sheet.settings, RunContext());
@@ -177,7 +177,7 @@ TEST(Worksheet, HasLinesThatCloseEveryGap) {
     for (const Sheet& sheet : sheets()) {
         if (sheet.shown_as.ends_with("not-completed.yaml")) continue;  // has its entries already: the test below
         const std::string text = with_entries(sheet.job_text, entries_of(sheet.text));
-        const Job done = parse_job_yaml(text, sheet.shown_as);
+        const Job done = parse_job(text, sheet.shown_as);
         for (const PlanStep& step : sheet.plan.steps) {
             const auto entry = std::find_if(done.closed.begin(), done.closed.end(),
                                             [&](const ClosedGap& closed) { return closed.gap == step.gap; });
@@ -200,7 +200,7 @@ TEST(Worksheet, HasLinesThatAreNotReadWithoutADay) {
     const Sheet sheet = sheet_of(job + "pests: [house-mouse]\n");
     const std::size_t begin = sheet.text.find("closed:\n");
     ASSERT_NE(begin, std::string::npos) << sheet.text;
-    EXPECT_THROW((void)parse_job_yaml(job + sheet.text.substr(begin), "job.yaml"), BadInput);
+    EXPECT_THROW((void)parse_job(job + sheet.text.substr(begin), "job.yaml"), BadInput);
 }
 
 /// A gap has one entry under `closed`; what did not hold is mended there.
@@ -224,7 +224,7 @@ TEST(Worksheet, PutsOddIdsInQuotes) {
     const Sheet sheet = sheet_of(read_file(path, path, 1 << 20) + "pests: [bark-scorpion-young]\n", path);
     ASSERT_EQ(sheet.plan.steps.size(), 3U);
     EXPECT_NE(sheet.text.find("gap: \"3/8\\\" hole\""), std::string::npos) << sheet.text;
-    const Job done = parse_job_yaml(with_entries(sheet.job_text, entries_of(sheet.text)), path);
+    const Job done = parse_job(with_entries(sheet.job_text, entries_of(sheet.text)), path);
     EXPECT_EQ(done.closed.size(), 3U);
 }
 

@@ -2,6 +2,8 @@
 #include <gtest/gtest.h>
 
 #include <QApplication>
+#include <QFile>
+#include <QTemporaryDir>
 #include <iostream>
 
 #include "offscreen/own_screen.h"
@@ -16,6 +18,9 @@ int main(int argc, char** argv) {
         qputenv("QT_QPA_PLATFORM", "xcb");
         qunsetenv("WAYLAND_DISPLAY");
         const seamward::viewer::RuntimeFolder runtime_folder;
+        // What the user keeps is not touched: settings, drafts, pictures of examples.
+        const QTemporaryDir own;
+        for (const char* name : {"XDG_CONFIG_HOME", "XDG_DATA_HOME", "XDG_CACHE_HOME"}) qputenv(name, QFile::encodeName(own.filePath(name)));
         seamward::viewer::prepare_graphics();
         QApplication application(argc, argv);
         QApplication::setQuitOnLastWindowClosed(false);

@@ -25,7 +25,7 @@ gaps:
 
 class WayText : public testing::Test {
 protected:
-    Job job = parse_job_yaml(text, "job.yaml");
+    Job job = parse_job(text, "job.yaml");
     Trace ways = trace(job.survey, {}, RunContext());
 };
 

@@ -70,12 +70,15 @@ protected:
         return all;
     }
 
-    MainWindow window;
+    QTemporaryDir own;
+    Preferences preferences{own.filePath("preferences.ini")};
+    RecentJobs recent{own.filePath("recent.ini")};
+    MainWindow window{preferences, recent};
     JobDocument& document = window.document();
 };
 
-TEST_F(Window, OpensEmptyWithAButton) {
-    EXPECT_TRUE(part<QPushButton>("open_job").isVisible());
+TEST_F(Window, BeginsWithoutAJob) {
+    EXPECT_TRUE(part<QWidget>("start_page").isVisible());
     EXPECT_FALSE(part<QListWidget>("ways").isVisible());
     EXPECT_FALSE(document.has_job());
 }

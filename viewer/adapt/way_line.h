@@ -26,6 +26,8 @@ struct WayLeg {
 struct WayLine {
     std::vector<WayStop> stops;  ///< in the order of the path
     std::vector<WayLeg> legs;    ///< one fewer than stops, or none
+    /// Scene. How it comes to the first stop and goes on after the last; empty where that is not known.
+    std::vector<Point> before, after;
 };
 
 /// The line of a path through the positions of its gaps.

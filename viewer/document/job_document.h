@@ -6,10 +6,12 @@
 #include <QString>
 #include <QStringList>
 #include <memory>
+#include <vector>
 
 #include "document/newest_task.h"
 #include "job_file/job.h"
 #include "paths/trace.h"
+#include "plan/treated_gap.h"
 
 namespace seamward::viewer {
 
@@ -19,8 +21,16 @@ struct OpenFault {
     bool in_input = false;  ///< the input is bad; otherwise the program failed
 };
 
-/// The open job, its ways in for the animal and into the room chosen, and the way in chosen. Lives on the window's
-/// thread; files are read and ways are traced on a thread of its own.
+/// What is to be read as a job: a file, and what stands in it where that is newer than the file.
+struct JobSource {
+    QString path;
+    std::optional<std::string> text;  ///< nothing: what the file says
+    FileTexts newer{};                ///< what is newer than the file of the house
+};
+
+/// The open job, its ways in for the animal and into the room chosen, and the way in chosen. Gaps can be closed on trial: all but
+/// filed() tells the house as it would be then. Lives on the window's thread; files are read, solids are built and ways are
+/// traced on threads of its own.
 class JobDocument : public QObject {
     Q_OBJECT
 
@@ -32,21 +42,41 @@ public:
 
     explicit JobDocument(QObject* parent = nullptr);
 
-    /// Reads a job file. Ends with opened(), then ways_found(), or with open_failed(), after which the job that was
-    /// open before still is.
+    /// Reads a job file. Ends with opened(), then ways_found(), and, where the job has a house or a model, solids_ready() or
+    /// solids_failed(); or with open_failed(), after which the job that was open before still is.
     void open(const QString& path);
+    /// The same with a text that may be newer than the file. `keep`: the job is the same as before with something changed, so
+    /// that the animal, the room and, as far as they still are there, the way and what is closed on trial stay chosen; ends with
+    /// changed() in place of opened(), or with change_failed() and the job as it was. `solids`: the house itself may have
+    /// changed.
+    void read(const JobSource& source, bool keep, bool solids);
     /// Traces again for one animal, by its position in the job's pests, or for `all_animals`: ways_found() follows.
     void choose_animal(int animal);
     /// The same for one room, by its position in rooms(), or for `all_rooms`.
     void choose_room(int room);
     /// Chooses a way in by its position in ways().paths, or `no_way`.
     void choose_way(int way);
+    /// Closes these gaps on trial and opens all others that were: ways_found() follows.
+    void close_on_trial(std::vector<TreatedGap> gaps);
 
     [[nodiscard]] bool has_job() const { return job_ != nullptr; }
-    /// The open job; only when there is one.
+    /// The open job with what is closed on trial; only when there is one. Its house has no solids.
     [[nodiscard]] const Job& job() const { return *job_; }
+    /// The open job as its file has it.
+    [[nodiscard]] std::shared_ptr<const Job> filed() const { return filed_; }
+    [[nodiscard]] const std::vector<TreatedGap>& on_trial() const { return on_trial_; }
+    /// The solids of the house or the model, or null as long as there are none.
+    [[nodiscard]] std::shared_ptr<const House> solids() const { return solids_; }
+    [[nodiscard]] QString path() const { return path_; }
+    /// What the open job was read from.
+    [[nodiscard]] const std::string& text() const { return text_; }
+    [[nodiscard]] const FileTexts& newer() const { return newer_; }
+    /// Whether that came from the file, not from whoever asked.
+    [[nodiscard]] bool is_text_of_file() const { return text_of_file_; }
     [[nodiscard]] QString title() const { return title_; }
     [[nodiscard]] const Trace& ways() const { return ways_; }
+    /// The line of each of ways().paths through the air of the house, in its frame; empty where only its gaps are known.
+    [[nodiscard]] const std::vector<std::vector<Point>>& routes() const { return routes_; }
     /// What in the survey ought to be looked at again, a sentence each.
     [[nodiscard]] const QStringList& remarks() const { return remarks_; }
     /// Rooms of the job where ways in can end, in its order.
@@ -57,12 +87,20 @@ public:
     /// The way in chosen, or null.
     [[nodiscard]] const RankedPath* chosen() const;
     [[nodiscard]] bool is_busy() const { return busy_; }
+    /// Whether another job is being read to take the place of the open one.
+    [[nodiscard]] bool is_opening_another() const { return opening_ && opening_another_; }
 
 signals:
     void opened();
+    /// The open job was read again after a change.
+    void changed();
+    /// The changed text is no job; the open one is as it was.
+    void change_failed(const seamward::viewer::OpenFault& fault);
     void open_failed(const seamward::viewer::OpenFault& fault);
     void ways_found();
     void way_chosen(int way);
+    void solids_ready();
+    void solids_failed(const seamward::viewer::OpenFault& fault);
     /// Work began (`doing` says what) or ended (empty).
     void busy_changed(const QString& doing);
 
@@ -70,28 +108,41 @@ private:
     struct Found;
     struct Opened;
     using Answer = std::function<void()>;                       ///< run on the window's thread
-    using Question = std::function<Answer(const RunContext&)>;  ///< run on the document's own
+    using Question = std::function<Answer(const RunContext&)>;  ///< run on a thread of the document's own
+    using Failure = std::function<void(const OpenFault&)>;      ///< run on the window's thread
 
-    void ask(Question question);
+    void ask(NewestTask& task, std::uint64_t& newest, Question question, Failure failure);
     void set_busy(const QString& doing);
-    void take(const Opened& result);
+    void take(const Opened& result, bool keep);
+    void build_solids(const JobSource& source);
     void fail(const OpenFault& fault);
     void take_ways(const Found& found);
     void trace_again();
+    [[nodiscard]] TraceSettings settings() const;
+    [[nodiscard]] std::vector<std::string> ids_of_chosen() const;
     [[nodiscard]] static Found traced(const Job& job, const TraceSettings& settings, const RunContext& context);
 
-    std::shared_ptr<const Job> job_;
-    QString title_;
+    std::shared_ptr<const Job> filed_, job_;
+    std::shared_ptr<const House> solids_;
+    std::vector<TreatedGap> on_trial_;
+    QString path_, title_;
+    std::string text_;
+    FileTexts newer_;
+    bool text_of_file_ = false;
     Trace ways_;
+    std::vector<std::vector<Point>> routes_;
     QStringList remarks_;
     std::vector<SpaceIndex> rooms_;
+    std::vector<std::string> hold_;  ///< gaps of the way that stays chosen when ways are traced again
     int animal_ = all_animals;
     int room_ = all_rooms;
     int way_ = no_way;
     bool busy_ = false;
     bool opening_ = false;
-    std::uint64_t ticket_ = 0;  ///< of the newest question; answers to older ones are dropped
-    NewestTask task_;           ///< last, so that its thread ends before the rest goes
+    bool opening_another_ = false;
+    std::uint64_t ticket_ = 0, solids_ticket_ = 0;  ///< of the newest question; answers to older ones are dropped
+    NewestTask solids_task_;                        ///< the tasks stand last, so that their threads end before the rest goes
+    NewestTask task_;
 };
 
 }  // namespace seamward::viewer

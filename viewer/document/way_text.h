@@ -40,7 +40,13 @@ namespace seamward::viewer {
 /// "garage door, lower corners\nslot, 1/2 in (12.7 mm)": a gap in the picture under the mouse, with whether it stays open.
 [[nodiscard]] QString gap_text(const Gap& gap);
 
-/// "3/64 in (1.2 mm)"
+/// "between a card and a dime": a width in things at hand, as field_check() of the catalog tells it.
+[[nodiscard]] QString hand_text(double width);
+
+/// "House mouse": the name of an animal of the catalog in the language spoken; one that a job's file names stays as it is.
+[[nodiscard]] QString animal_text(const Pest& animal);
+
+/// "3/64 in (1.2 mm)", as the preferences want it
 [[nodiscard]] QString width_words(double meters);
 
 /// "3/64 in (1.2 mm), assumed": the clear width of a gap, and whether nobody measured it.

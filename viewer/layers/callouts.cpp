@@ -16,6 +16,11 @@ constexpr double text_width = 250;  ///< pixels, at most, before a text is broke
 constexpr double edge = 12;         ///< pixels from the picture's edge
 constexpr double pad_x = 12, pad_y = 8;
 
+QColor thinned(QColor color, int alpha) {
+    color.setAlpha(alpha);
+    return color;
+}
+
 QFont heading_font(QFont font) {
     font.setBold(true);
     return font;
@@ -87,7 +92,7 @@ void paint_box(QPainter& painter, const QRectF& place, const QColor& fill, const
 }
 
 void paint_smallest(QPainter& painter, const Callout& callout, const QRectF& place, const QFont& font) {
-    paint_box(painter, place, QColor(255, 253, 249), palette::smallest, 7);
+    paint_box(painter, place, palette::card, palette::smallest, 7);
     painter.setPen(Qt::NoPen);
     painter.setBrush(palette::smallest);
     painter.drawRoundedRect(QRectF(place.left() + 5, place.top() + 6, 4, place.height() - 12), 2, 2);
@@ -113,17 +118,17 @@ void paint(QPainter& painter, const Callout& callout, const QRectF& place, const
     switch (callout.kind) {
         case Callout::Kind::smallest: return paint_smallest(painter, callout, place, font);
         case Callout::Kind::step:
-            paint_box(painter, place, is_orange(callout) ? palette::smallest : palette::way, QColor(255, 253, 249),
+            paint_box(painter, place, is_orange(callout) ? palette::smallest : palette::way, palette::card,
                       place.height() / 2);
-            painter.setPen(is_orange(callout) ? palette::ink : QColor(255, 253, 249));
+            painter.setPen(is_orange(callout) ? palette::ink : palette::card);
             painter.setFont(heading_font(font));
             painter.drawText(place, Qt::AlignCenter, callout.heading);
             return;
         case Callout::Kind::axis: return paint_plain(painter, callout, place, heading_font(font), Qt::transparent);
-        case Callout::Kind::room: return paint_plain(painter, callout, place, room_font(font), QColor(253, 250, 245, 150));
+        case Callout::Kind::room: return paint_plain(painter, callout, place, room_font(font), thinned(palette::paper_high, 150));
         case Callout::Kind::end: break;
     }
-    paint_box(painter, place, QColor(255, 253, 249, 235), palette::hairline, std::min(place.height() / 2, 12.0));
+    paint_box(painter, place, thinned(palette::card, 235), palette::hairline, std::min(place.height() / 2, 12.0));
     painter.setPen(palette::ink);
     painter.setFont(small_font(font));
     painter.drawText(place, Qt::AlignCenter | Qt::TextWordWrap, callout.heading);

@@ -171,6 +171,17 @@ GroundLayer::GroundLayer(vtkRenderer& renderer)
     for (const auto& actor : {ground_, floor_, grid_, base_, box_, arrows_}) renderer.AddActor(actor);
 }
 
+void GroundLayer::recolor() {
+    set_color(*floor_, palette::floor);
+    for (const auto& actor : {base_, box_}) set_color(*actor, palette::outline);
+    set_color(*arrows_, palette::soft_ink);
+}
+
+void GroundLayer::set_shown(bool ground, bool box) {
+    for (const auto& actor : {ground_, grid_}) actor->SetVisibility(ground);
+    for (const auto& actor : {floor_, base_, box_, arrows_}) actor->SetVisibility(ground && box);
+}
+
 void GroundLayer::show(const PictureFrame& frame) {
     grid_step_ = round_grid_step(frame.reach);
     set_data(*ground_, ground_data(frame));

@@ -23,6 +23,9 @@ public:
     explicit GroundLayer(vtkRenderer& renderer);
 
     void show(const PictureFrame& frame);
+    void recolor();
+    /// Which of it is shown: the ground with its grid, and the box with the arrows.
+    void set_shown(bool ground, bool box);
     /// Meters from one line of the grid to the next.
     [[nodiscard]] double grid_step() const { return grid_step_; }
 

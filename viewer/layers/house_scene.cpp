@@ -4,9 +4,11 @@
 #include <vtkActorCollection.h>
 #include <vtkCamera.h>
 #include <vtkLight.h>
+#include <vtkOpaquePass.h>
 #include <vtkProperty.h>
 #include <vtkRenderStepsPass.h>
 #include <vtkSSAAPass.h>
+#include <vtkSSAOPass.h>
 
 #include <QCoreApplication>
 #include <algorithm>
@@ -17,7 +19,9 @@
 #include "adapt/room_middle.h"
 #include "base/drawn_shut.h"
 #include "document/way_text.h"
+#include "layers/house_way.h"
 #include "layers/palette.h"
+#include "layers/room_places.h"
 
 namespace seamward::viewer {
 
@@ -32,6 +36,46 @@ void add_light(vtkRenderer& renderer, double x, double y, double z, double stren
     light->SetIntensity(strength);
     light->SetColor(color.redF(), color.greenF(), color.blueF());
     renderer.AddLight(light);
+}
+
+/// The sun stays where it is while one goes round the house.
+void add_sun(vtkRenderer& renderer) {
+    const Vector to = sun_direction();
+    vtkNew<vtkLight> light;
+    light->SetLightTypeToSceneLight();
+    light->PositionalOff();
+    light->SetPosition(to.x, to.y, to.z);
+    light->SetFocalPoint(0, 0, 0);
+    light->SetIntensity(0.32);
+    light->SetColor(1, 0.975, 0.93);
+    renderer.AddLight(light);
+}
+
+/// Every pixel from several samples, with less light in corners and joints.
+vtkSmartPointer<vtkRenderPass> fine_pass() {
+    vtkNew<vtkSSAOPass> corners;
+    corners->SetDelegatePass(vtkNew<vtkOpaquePass>());
+    corners->SetRadius(0.6);
+    corners->SetBias(0.04);
+    corners->SetKernelSize(32);
+    corners->BlurOn();
+    vtkNew<vtkRenderStepsPass> steps;
+    steps->SetOpaquePass(corners);
+    vtkNew<vtkSSAAPass> samples;
+    samples->SetDelegatePass(steps);
+    return samples;
+}
+
+/// The house's frame moved so that its ground lies at z = 0.
+HouseFrame grounded_frame(const House& house) {
+    HouseFrame frame = house_frame(house);
+    for (Box* box : {&frame.house, &frame.all}) {
+        box->low.z -= frame.ground;
+        box->high.z -= frame.ground;
+    }
+    frame.origin.z += frame.ground;
+    frame.ground = 0;
+    return frame;
 }
 
 QString words(const char* text) { return QCoreApplication::translate("picture", text); }
@@ -50,34 +94,51 @@ constexpr double plain_reach = 0.009;
 // Words are placed anew for each picture, so that their number has to stay low.
 constexpr std::size_t most_rooms_named = 40;
 constexpr std::size_t most_gaps_kept_clear = 1000;
+constexpr std::size_t many_triangles = 300'000;  ///< in which finding what is hidden takes too long for each picture of a turn
+constexpr double nearest_seen = 0.0012;          ///< meters from the eye of an animal
+constexpr std::size_t most_others = 24;  ///< stretches of other ways that are drawn
+constexpr double house_symbols = 0.42;   ///< times their plain size: walls and pipes tell what they are
 
 }  // namespace
 
 HouseScene::HouseScene()
     : ground_(*renderer_),
+      yard_(*renderer_),
+      house_(*renderer_),
       ways_(*renderer_),
       gaps_(*renderer_, palette::gap, 1.0),
       way_gaps_(*renderer_, palette::way, 1.35),
       smallest_(*renderer_, palette::smallest, 1.6) {
-    renderer_->GradientBackgroundOn();
     renderer_->SetBackground(palette::paper_low.redF(), palette::paper_low.greenF(), palette::paper_low.blueF());
-    renderer_->SetBackground2(palette::paper_high.redF(), palette::paper_high.greenF(), palette::paper_high.blueF());
     renderer_->AutomaticLightCreationOff();
-    add_light(*renderer_, -0.6, 0.9, 1.0, 0.85, QColor(255, 247, 234));
-    add_light(*renderer_, 0.9, -0.1, 0.8, 0.30, QColor(232, 240, 255));
-    vtkNew<vtkRenderStepsPass> steps;
-    vtkNew<vtkSSAAPass> samples;
-    samples->SetDelegatePass(steps);
-    fine_ = samples;
+    add_sun(*renderer_);
+    add_light(*renderer_, -0.5, 0.5, 1.0, 0.17, QColor(255, 249, 238));
+    add_light(*renderer_, 0.9, 0.1, 0.8, 0.10, QColor(232, 240, 255));
+    vtkNew<vtkRenderStepsPass> quick;
+    quick_ = quick;
+    fine_ = fine_pass();
     set_fine(true);
-    renderer_->GetActiveCamera()->SetViewAngle(OrbitCamera::view_angle * 180 / std::numbers::pi);
 }
 
 bool HouseScene::show_job(const JobDocument& document) {
-    frame_ = picture_frame(document.job().survey);
+    solids_ = document.solids();
+    whole_distance_ = 0;
     forget_words();
+    frame_ = picture_frame(document.job().survey);
+    if (solids_ && solids_->parts.empty()) solids_.reset();
+    if (solids_) {
+        house_frame_ = grounded_frame(*solids_);
+        const Box& box = house_frame_.house;
+        frame_ = PictureFrame{house_frame_.origin, box, distance(box.low, box.high)};
+    }
+    house_.show(solids_, house_frame_, document.job().model.has_value());
+    cut(std::nullopt);
+    yard_.hide();
+    if (solids_) yard_.show(*solids_, house_frame_, house_.casting());
+    ground_.set_shown(frame_ && !yard_.has_ground(), !solids_);
     if (!frame_) return false;
     ground_.show(*frame_);
+    set_fine(is_fine_);
     return true;
 }
 
@@ -86,17 +147,41 @@ void HouseScene::show_ways(const JobDocument& document) {
     if (!frame_) return;
     const Survey& survey = document.job().survey;
     const RankedPath* chosen = document.chosen();
-    const std::vector<std::vector<Point>> others = joint_lines(survey, document.ways().paths, chosen, *frame_);
+    const std::vector<std::vector<Point>> others = other_lines(document);
     show_gaps(survey, chosen);
     if (chosen == nullptr) {
         ways_.show(nullptr, std::nullopt, others, *frame_);
         return tell_rooms(survey, nullptr);
     }
-    line_ = way_line(survey, chosen->path, *frame_);
+    line_ = line_of(document, static_cast<std::size_t>(document.way()));
     const std::optional<Point>& pinch = survey[chosen->pinch_gap].at;
     ways_.show(&line_, pinch ? std::optional(frame_->to_scene(*pinch)) : std::nullopt, others, *frame_);
     tell(survey, *chosen);
     tell_rooms(survey, chosen);
+}
+
+WayLine HouseScene::line_of(const JobDocument& document, std::size_t way) const {
+    const RankedPath& path = document.ways().paths[way];
+    const std::vector<Point>& route = document.routes()[way];
+    if (route.empty()) return way_line(document.job().survey, path.path, *frame_);
+    HouseFrame frame = house_frame_;
+    if (!solids_) {
+        frame.origin = frame_->origin;
+        frame.house = frame_->gaps;
+    }
+    return way_line_along(document.job().house, frame, {path, route});
+}
+
+std::vector<std::vector<Point>> HouseScene::other_lines(const JobDocument& document) const {
+    const std::vector<RankedPath>& paths = document.ways().paths;
+    if (!solids_ || document.job().model) return joint_lines(document.job().survey, paths, document.chosen(), *frame_);
+    std::vector<std::vector<Point>> lines;
+    for (std::size_t i = 0; i < paths.size() && lines.size() < most_others; ++i) {
+        if (static_cast<int>(i) == document.way()) continue;
+        const WayLine way = line_of(document, i);
+        for (const WayLeg& leg : way.legs) lines.push_back(leg.line);
+    }
+    return lines;
 }
 
 void HouseScene::show_gaps(const Survey& survey, const RankedPath* chosen) {
@@ -113,8 +198,9 @@ void HouseScene::show_gaps(const Survey& survey, const RankedPath* chosen) {
     std::vector<GapIndex> rest;
     for (std::uint32_t i = 0; i < survey.gaps.size(); ++i) {
         if (taken[i] || is_drawn_shut(survey.gaps[i])) continue;
-        rest.push_back({i});
         const std::optional<Point>& at = survey.gaps[i].at;
+        if (at && cut_ && cut_->over(frame_->to_scene(*at)) > 0) continue;
+        rest.push_back({i});
         if (at && other_gaps_.size() < most_gaps_kept_clear)
             other_gaps_.push_back({frame_->to_scene(*at), plain_reach * frame_->reach});
     }
@@ -149,6 +235,17 @@ void HouseScene::tell(const Survey& survey, const RankedPath& chosen) {
 }
 
 void HouseScene::tell_rooms(const Survey& survey, const RankedPath* chosen) {
+    if (has_house() && !solids_->middles.empty()) {
+        for (std::uint32_t i = 0; i < std::min(solids_->middles.size(), survey.spaces.size()); ++i) {
+            const SpaceKind kind = survey.spaces[i].kind;
+            if (kind != SpaceKind::living && kind != SpaceKind::attached) continue;
+            if (chosen != nullptr && SpaceIndex{i} == chosen->path.to()) continue;
+            const std::vector<Point> places = room_places(solids_->middles[i], house_frame_);
+            if (places.empty()) continue;
+            callouts_.push_back({Callout::Kind::room, places.front(), QString::fromStdString(survey.spaces[i].label())});
+        }
+        return;
+    }
     const GroundArrows arrows = ground_arrows(*frame_);
     callouts_.push_back({Callout::Kind::axis, arrows.x_name, QStringLiteral("x")});
     callouts_.push_back({Callout::Kind::axis, arrows.y_name, QStringLiteral("y")});
@@ -173,8 +270,159 @@ void HouseScene::look(const OrbitCamera& camera) {
     eye->SetPosition(from.x, from.y, from.z);
     eye->SetFocalPoint(camera.focus.x, camera.focus.y, camera.focus.z);
     eye->SetViewUp(0, 0, 1);
-    for (MarkerLayer* layer : {&gaps_, &way_gaps_, &smallest_}) layer->face(camera);
-    renderer_->ResetCameraClippingRange();
+    eye->SetViewAngle(camera.view_angle * 180 / std::numbers::pi);
+    if (whole_distance_ == 0) whole_distance_ = whole_house({}, 1.3).distance;
+    const double scale = whole_distance_ > 0 ? std::clamp(camera.distance / whole_distance_, 0.01, 1.4) : 1;
+    for (MarkerLayer* layer : {&gaps_, &way_gaps_, &smallest_}) {
+        layer->face(camera);
+        layer->set_scale(has_house() ? house_symbols * scale : 1);
+    }
+    ways_.set_scale(has_house() ? 0.55 * scale : 1);
+    house_.look(camera);
+    if (is_fine_ || house_.triangle_count() < many_triangles) find_hidden(from);
+    if (riding_) {
+        eye->SetClippingRange(nearest_seen, 4 * frame_->reach);
+    } else {
+        renderer_->ResetCameraClippingRange();
+    }
+}
+
+void HouseScene::find_hidden(const Point& eye) {
+    hidden_.clear();
+    if (!has_house() || riding_) return;
+    std::vector<std::vector<Point>> parts{line_.before};
+    for (const WayLeg& leg : line_.legs) {
+        if (leg.sure) parts.push_back(leg.line);
+    }
+    parts.push_back(line_.after);
+    const double step = std::max(0.03, frame_->reach * 0.006);
+    const double touching = 0.02;  // meters: what a gap's own sides hide does not count
+    std::vector<Point> open;       // the hidden stretch that goes on
+    const auto end = [&] {
+        if (open.size() > 1) hidden_.push_back(open);
+        open.clear();
+    };
+    for (const std::vector<Point>& line : parts) {
+        for (std::size_t i = 1; i < line.size(); ++i) {
+            const Vector way = line[i] - line[i - 1];
+            const int pieces = std::clamp(static_cast<int>(length(way) / step), 1, 200);
+            for (int piece = 0; piece < pieces; ++piece) {
+                const Point from = line[i - 1] + way * (static_cast<double>(piece) / pieces);
+                const Point to = line[i - 1] + way * (static_cast<double>(piece + 1) / pieces);
+                const Point middle = from + (to - from) * 0.5;
+                const Vector sight = middle - eye;
+                const double far = length(sight);
+                if (far <= touching || !house_.first_solid(eye, eye + sight * ((far - touching) / far))) {
+                    end();
+                    continue;
+                }
+                if (open.empty()) open.push_back(from);
+                open.push_back(to);
+            }
+        }
+    }
+    end();
+}
+
+Point HouseScene::snapped(const SolidHit& hit, PicturePoint at, const OrbitCamera& camera, double width, double height) const {
+    constexpr double near = 9;  // pixels
+    Point best = hit.at;
+    double least = near;
+    for (const Point& corner : hit.face) {
+        const auto shown = camera.shown_at(corner, width, height);
+        if (!shown || std::hypot(shown->x - at.x, shown->y - at.y) >= least) continue;
+        least = std::hypot(shown->x - at.x, shown->y - at.y);
+        best = corner;
+    }
+    return best;
+}
+
+CutPlane HouseScene::plane_of(int side, double depth) const {
+    const Box& box = house_frame_.house;
+    switch (side) {
+        case 0: return {{0, std::lerp(box.low.y, box.high.y, depth), 0}, {0, -1, 0}};
+        case 1: return {{std::lerp(box.high.x, box.low.x, depth), 0, 0}, {1, 0, 0}};
+        case 2: return {{0, std::lerp(box.high.y, box.low.y, depth), 0}, {0, 1, 0}};
+        case 3: return {{std::lerp(box.low.x, box.high.x, depth), 0, 0}, {-1, 0, 0}};
+        default: break;
+    }
+    return {{0, 0, std::lerp(box.high.z, box.low.z, depth)}, {0, 0, 1}};
+}
+
+std::optional<OrbitCamera> HouseScene::better_view(const OrbitCamera& camera) {
+    if (!has_house() || line_.stops.empty() || house_.triangle_count() >= many_triangles) return std::nullopt;
+    const auto hidden = [&](const OrbitCamera& eye) {
+        house_.look(eye);
+        find_hidden(eye.eye());
+        double sum = 0;
+        for (const std::vector<Point>& part : hidden_) {
+            for (std::size_t i = 1; i < part.size(); ++i) sum += distance(part[i - 1], part[i]);
+        }
+        return sum;
+    };
+    double whole = 0;
+    const auto add = [&](const std::vector<Point>& line) {
+        for (std::size_t i = 1; i < line.size(); ++i) whole += distance(line[i - 1], line[i]);
+    };
+    add(line_.before);
+    add(line_.after);
+    for (const WayLeg& leg : line_.legs) add(leg.line);
+    double least = hidden(camera) - 0.2 * whole;  // turning confuses: only where much more is seen
+    std::optional<OrbitCamera> best;
+    constexpr int directions = 8;
+    for (int i = 0; i < directions; ++i) {
+        OrbitCamera eye = camera;
+        eye.azimuth = -1.05 + i * 2 * std::numbers::pi / directions;
+        eye.elevation = std::clamp(camera.elevation, 0.45, 0.9);
+        const double now = hidden(eye);
+        if (now >= least) continue;
+        least = now;
+        best = eye;
+    }
+    house_.look(camera);
+    find_hidden(camera.eye());
+    return best;
+}
+
+void HouseScene::recolor() {
+    renderer_->SetBackground(palette::paper_low.redF(), palette::paper_low.greenF(), palette::paper_low.blueF());
+    ways_.recolor();
+    ground_.recolor();
+    gaps_.set_color(palette::gap);
+    way_gaps_.set_color(palette::way);
+    smallest_.set_color(palette::smallest);
+}
+
+void HouseScene::mark_closings(const Survey& survey, std::span<const NumberedGap> closings) {
+    closings_.clear();
+    for (const NumberedGap& closing : closings) {
+        const std::optional<Point>& at = survey[closing.gap].at;
+        if (frame_ && at) closings_.push_back({frame_->to_scene(*at), closing.number, closing.ticked});
+    }
+}
+
+void HouseScene::set_riding(bool riding) {
+    riding_ = riding;
+    ways_.set_shown(!riding);
+    for (MarkerLayer* layer : {&gaps_, &way_gaps_, &smallest_}) layer->set_shown(!riding);
+}
+
+void HouseScene::set_shown(Coat coat, Shown shown) {
+    house_.set_shown(coat, shown);
+    if (coat == Coat::ground) yard_.set_shown(shown != Shown::hidden);
+}
+
+void HouseScene::cut(const std::optional<CutPlane>& plane) {
+    cut_ = plane;
+    house_.cut(plane);
+    ways_.cut_others(plane);
+}
+
+std::optional<SolidHit> HouseScene::solid_at(PicturePoint at, const OrbitCamera& camera, double width, double height) const {
+    if (!has_house()) return std::nullopt;
+    const Vector ahead = camera.sight(at, width, height);
+    const double far = camera.distance + 4 * frame_->reach;
+    return house_.first_solid(camera.eye(), camera.eye() + ahead * far);
 }
 
 std::optional<GapIndex> HouseScene::gap_near(const Survey& survey, PicturePoint at, const OrbitCamera& camera, double width,
@@ -196,7 +444,8 @@ std::optional<GapIndex> HouseScene::gap_near(const Survey& survey, PicturePoint 
 void HouseScene::set_fine(bool fine) {
     if (fine == is_fine_) return;
     is_fine_ = fine;
-    renderer_->SetPass(fine ? fine_.Get() : nullptr);
+    renderer_->SetPass(fine ? fine_.Get() : quick_.Get());
+    house_.set_fine(fine);
     // Lines are measured in samples, of which two make a pixel's width then.
     vtkActorCollection* actors = renderer_->GetActors();
     actors->InitTraversal();
@@ -206,7 +455,11 @@ void HouseScene::set_fine(bool fine) {
 }
 
 OrbitCamera HouseScene::whole_house(const OrbitCamera& camera, double aspect) const {
-    return frame_ ? fitted(camera, frame_->gaps, aspect, 0.86) : camera;
+    if (!frame_) return camera;
+    OrbitCamera whole = camera;
+    whole.view_angle = OrbitCamera::usual_angle;
+    whole = fitted(whole, frame_->gaps, aspect, has_house() ? 0.92 : 0.86);
+    return whole;
 }
 
 }  // namespace seamward::viewer

@@ -10,7 +10,7 @@
 
 namespace seamward::viewer {
 
-MarkerLayer::MarkerLayer(vtkRenderer& renderer, const QColor& color, double growth) : actor_(solid_actor(color)) {
+MarkerLayer::MarkerLayer(vtkRenderer& renderer, const QColor& color, double growth) : actor_(solid_actor(color)), growth_(growth) {
     for (int i = 0; i < symbol_count; ++i) {
         vtkNew<vtkTransformPolyDataFilter> turn;
         turn->SetTransform(toward_eye_);
@@ -33,8 +33,18 @@ MarkerLayer::MarkerLayer(vtkRenderer& renderer, const QColor& color, double grow
 
 void MarkerLayer::show(vtkPolyData* points) {
     mapper_->SetInputData(points);
-    actor_->SetVisibility(points->GetNumberOfPoints() > 0);
+    any_ = points->GetNumberOfPoints() > 0;
+    actor_->SetVisibility(any_ && shown_);
 }
+
+void MarkerLayer::set_color(const QColor& color) { viewer::set_color(*actor_, color); }
+
+void MarkerLayer::set_shown(bool shown) {
+    shown_ = shown;
+    actor_->SetVisibility(any_ && shown_);
+}
+
+void MarkerLayer::set_scale(double scale) { mapper_->SetScaleFactor(growth_ * scale); }
 
 void MarkerLayer::face(const OrbitCamera& camera) {
     constexpr double degrees = 180 / std::numbers::pi;

@@ -22,11 +22,17 @@ public:
     /// `points` as gap_points() makes them.
     void show(vtkPolyData* points);
     void face(const OrbitCamera& camera);
+    void set_color(const QColor& color);
+    void set_shown(bool shown);
+    /// How many times as large as they are otherwise.
+    void set_scale(double scale);
 
 private:
     vtkNew<vtkTransform> toward_eye_;
     vtkNew<vtkGlyph3DMapper> mapper_;
     vtkSmartPointer<vtkActor> actor_;
+    double growth_;
+    bool any_ = false, shown_ = true;
 };
 
 }  // namespace seamward::viewer

@@ -62,6 +62,15 @@ double OrbitCamera::shown_length(const Point& at, double meters, double height) 
     return depth < distance * 1e-3 ? 0 : meters * height / 2 / std::tan(view_angle / 2) / depth;
 }
 
+Vector OrbitCamera::sight(PicturePoint through, double width, double height) const {
+    const Axes to = axes(*this);
+    const double slope = 2 * std::tan(view_angle / 2) / height;
+    const double right = (through.x - width / 2) * slope;
+    const double up = (height / 2 - through.y) * slope;
+    const Vector way = (to.right - Point{}) * right + (to.up - Point{}) * up - (to.back - Point{});
+    return way * (1 / length(way));
+}
+
 std::optional<PicturePoint> OrbitCamera::shown_at(const Point& at, double width, double height) const {
     const Axes to = axes(*this);
     const Point off = moved(at, focus, -1);
@@ -83,10 +92,20 @@ void OrbitCamera::shift(double right, double up) {
 
 void OrbitCamera::approach(double factor, double reach) { distance = std::clamp(distance / factor, reach * 0.02, reach * 20); }
 
+OrbitCamera between(const OrbitCamera& from, const OrbitCamera& to, double share) {
+    OrbitCamera camera = from;
+    camera.focus = from.focus + (to.focus - from.focus) * share;
+    camera.distance = from.distance * std::pow(to.distance / from.distance, share);
+    camera.azimuth = from.azimuth + std::remainder(to.azimuth - from.azimuth, 2 * std::numbers::pi) * share;
+    camera.elevation = std::lerp(from.elevation, to.elevation, share);
+    camera.view_angle = std::lerp(from.view_angle, to.view_angle, share);
+    return camera;
+}
+
 OrbitCamera fitted(OrbitCamera camera, const Box& box, double aspect, double fill) {
     const Axes to = axes(camera);
     const std::array<Point, 8> all = corners(box);
-    const double slope = std::tan(OrbitCamera::view_angle / 2) * fill;
+    const double slope = std::tan(camera.view_angle / 2) * fill;
     const Span across = span(all, to.right, to.back, slope * aspect);
     const Span upward = span(all, to.up, to.back, slope);
     // The focus lies in the plane through the scene's origin that faces the eye.

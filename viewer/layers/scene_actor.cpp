@@ -15,12 +15,14 @@ vtkSmartPointer<vtkActor> actor_of(const QColor& color) {
     vtkNew<vtkPolyData> nothing;
     mapper->SetInputData(nothing);
     actor->SetMapper(mapper);
-    actor->GetProperty()->SetColor(color.redF(), color.greenF(), color.blueF());
+    set_color(*actor, color);
     actor->PickableOff();
     return actor;
 }
 
 }  // namespace
+
+void set_color(vtkActor& actor, const QColor& color) { actor.GetProperty()->SetColor(color.redF(), color.greenF(), color.blueF()); }
 
 vtkSmartPointer<vtkActor> solid_actor(const QColor& color) {
     auto actor = actor_of(color);

@@ -15,6 +15,8 @@ namespace seamward::viewer {
 /// An actor of one color that light leaves alone: lines and areas on the ground. `width` of lines in pixels.
 [[nodiscard]] vtkSmartPointer<vtkActor> drawn_actor(const QColor& color, double width = 1);
 
+void set_color(vtkActor& actor, const QColor& color);
+
 /// What an actor shows.
 void set_data(vtkActor& actor, vtkPolyData* data);
 

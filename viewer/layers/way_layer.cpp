@@ -2,6 +2,8 @@
 #include "layers/way_layer.h"
 
 #include <vtkConeSource.h>
+#include <vtkMapper.h>
+#include <vtkPlane.h>
 #include <vtkProperty.h>
 #include <vtkSphereSource.h>
 #include <vtkTubeFilter.h>
@@ -37,6 +39,10 @@ void append(std::vector<std::vector<Point>>& all, std::vector<std::vector<Point>
 std::vector<std::vector<Point>> tube_lines(const WayLine& way) {
     std::vector<std::vector<Point>> lines;
     bool joined = false;
+    if (way.before.size() > 1) {
+        lines.push_back(way.before);
+        joined = true;
+    }
     for (const WayLeg& leg : way.legs) {
         if (!leg.sure) {
             joined = false;
@@ -46,6 +52,12 @@ std::vector<std::vector<Point>> tube_lines(const WayLine& way) {
             lines.push_back(leg.line);
             joined = true;
         }
+    }
+    if (way.after.size() < 2) return lines;
+    if (joined) {
+        lines.back().insert(lines.back().end(), way.after.begin() + 1, way.after.end());
+    } else {
+        lines.push_back(way.after);
     }
     return lines;
 }
@@ -80,29 +92,71 @@ WayLayer::WayLayer(vtkRenderer& renderer)
 
 void WayLayer::show(const WayLine* chosen, std::optional<Point> smallest, std::span<const std::vector<Point>> others,
                     const PictureFrame& frame) {
-    show_others(others, frame);
-    for (const auto& actor : {shadow_, posts_, tube_, arrows_}) actor->SetVisibility(chosen != nullptr);
-    if (chosen != nullptr) show_chosen(*chosen, frame);
-    halo_->SetVisibility(smallest.has_value());
-    if (!smallest) return;
+    chosen_ = chosen != nullptr ? std::optional(*chosen) : std::nullopt;
+    smallest_at_ = smallest;
+    other_lines_.assign(others.begin(), others.end());
+    reach_ = frame.reach;
+    draw();
+}
+
+void WayLayer::set_scale(double scale) {
+    constexpr double seen = 1.12;  // a difference that can be seen
+    if (scale < scale_ * seen && scale_ < scale * seen) return;
+    scale_ = scale;
+    draw();
+}
+
+void WayLayer::cut_others(const std::optional<CutPlane>& plane) {
+    others_->GetMapper()->RemoveAllClippingPlanes();
+    if (!plane) return;
+    vtkNew<vtkPlane> keep;
+    keep->SetOrigin(plane->at.x, plane->at.y, plane->at.z);
+    keep->SetNormal(-plane->normal.x, -plane->normal.y, -plane->normal.z);
+    others_->GetMapper()->AddClippingPlane(keep);
+}
+
+void WayLayer::recolor() {
+    for (const auto& actor : {tube_, arrows_, posts_}) set_color(*actor, palette::way);
+    set_color(*shadow_, palette::way_shadow);
+    set_color(*halo_, palette::smallest);
+    set_color(*others_, palette::other_way);
+}
+
+void WayLayer::set_shown(bool shown) {
+    shown_ = shown;
+    draw();
+}
+
+void WayLayer::draw() {
+    others_->SetVisibility(shown_);
+    if (!shown_) {
+        for (const auto& actor : {shadow_, posts_, tube_, arrows_, halo_}) actor->VisibilityOff();
+        return;
+    }
+    show_others();
+    for (const auto& actor : {shadow_, posts_, tube_, arrows_}) actor->SetVisibility(chosen_.has_value());
+    if (chosen_) show_chosen(*chosen_);
+    halo_->SetVisibility(smallest_at_.has_value());
+    if (!smallest_at_) return;
     vtkNew<vtkSphereSource> ball;
-    ball->SetCenter(smallest->x, smallest->y, smallest->z);
-    ball->SetRadius(halo_share * frame.reach);
+    ball->SetCenter(smallest_at_->x, smallest_at_->y, smallest_at_->z);
+    ball->SetRadius(halo_share * reach_ * scale_);
     ball->SetThetaResolution(40);
     ball->SetPhiResolution(28);
     ball->Update();
     set_data(*halo_, ball->GetOutput());
 }
 
-void WayLayer::show_chosen(const WayLine& chosen, const PictureFrame& frame) {
+void WayLayer::show_chosen(const WayLine& chosen) {
+    const double size = reach_ * scale_;
     const std::vector<std::vector<Point>> lines = tube_lines(chosen);
-    set_data(*tube_, tubes(lines, tube_radius * frame.reach));
+    set_data(*tube_, tubes(lines, tube_radius * size));
     tube_->SetVisibility(!lines.empty());
-    arrow_mapper_->SetInputData(arrow_points(chosen, 0.16 * frame.reach, 0.035 * frame.reach));
-    arrow_mapper_->SetScaleFactor(arrow_size * frame.reach);
+    arrow_mapper_->SetInputData(arrow_points(chosen, 0.16 * size, 0.035 * size));
+    arrow_mapper_->SetScaleFactor(arrow_size * size);
     arrows_->SetVisibility(arrow_mapper_->GetInput()->GetNumberOfPoints() > 0);
 
-    const double ground = 0.0008 * frame.reach;
+    const double ground = 0.0008 * reach_;
     std::vector<std::vector<Point>> flat = lines;
     for (std::vector<Point>& line : flat) {
         for (Point& at : line) at.z = ground;
@@ -111,11 +165,16 @@ void WayLayer::show_chosen(const WayLine& chosen, const PictureFrame& frame) {
     std::vector<std::vector<Point>> posts;
     for (const WayStop& stop : chosen.stops) posts.push_back({{stop.at.x, stop.at.y, ground}, stop.at});
     set_data(*posts_, lines_data(posts));
+    // A way that runs through a house needs neither.
+    if (!chosen.before.empty()) {
+        shadow_->VisibilityOff();
+        posts_->VisibilityOff();
+    }
 }
 
-void WayLayer::show_others(std::span<const std::vector<Point>> others, const PictureFrame& frame) {
+void WayLayer::show_others() {
     std::vector<std::vector<Point>> lines;
-    for (const std::vector<Point>& line : others) append(lines, dashes(line, dash_length * frame.reach));
+    for (const std::vector<Point>& line : other_lines_) append(lines, dashes(line, dash_length * reach_ * scale_));
     set_data(*others_, lines_data(lines));
 }
 

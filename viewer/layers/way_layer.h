@@ -9,8 +9,10 @@
 
 #include <optional>
 #include <span>
+#include <vector>
 
 #include "adapt/way_line.h"
+#include "layers/section.h"
 
 namespace seamward::viewer {
 
@@ -27,9 +29,24 @@ public:
     void show(const WayLine* chosen, std::optional<Point> smallest, std::span<const std::vector<Point>> others,
               const PictureFrame& frame);
 
+    void recolor();
+    /// Takes away what of the other ways lies on the normal's side of a plane of the scene.
+    void cut_others(const std::optional<CutPlane>& plane);
+    void set_shown(bool shown);
+    /// How many times as thick as they are otherwise.
+    void set_scale(double scale);
+
 private:
-    void show_chosen(const WayLine& chosen, const PictureFrame& frame);
-    void show_others(std::span<const std::vector<Point>> others, const PictureFrame& frame);
+    void draw();
+    void show_chosen(const WayLine& chosen);
+    void show_others();
+
+    std::optional<WayLine> chosen_;
+    std::optional<Point> smallest_at_;
+    std::vector<std::vector<Point>> other_lines_;
+    double reach_ = 1;   ///< of the picture, meters
+    double scale_ = 1;
+    bool shown_ = true;
 
     vtkNew<vtkGlyph3DMapper> arrow_mapper_;
     vtkSmartPointer<vtkActor> tube_, arrows_, shadow_, posts_, halo_, others_;

@@ -6,7 +6,7 @@
 #include <cmath>
 
 #include "layers/palette.h"
-#include "offscreen/rows.h"
+#include "layers/rows.h"
 
 namespace seamward::viewer {
 

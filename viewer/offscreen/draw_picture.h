@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "house/house.h"
+#include "layers/house_way.h"
 #include "paths/trace.h"
 
 namespace seamward::viewer {
@@ -17,13 +18,6 @@ namespace seamward::viewer {
 /// A picture that cannot be made; what() says why and what helps, in one line.
 struct BadPicture : std::runtime_error {
     using std::runtime_error::runtime_error;
-};
-
-/// A way in as it is drawn.
-struct DrawnPath {
-    RankedPath way;
-    /// Through the house's air from outdoors into the room, in the frame of the house. Empty: straight lines through the gaps.
-    std::vector<Point> route;
 };
 
 /// What to draw, and where to.

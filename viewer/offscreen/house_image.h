@@ -7,8 +7,8 @@
 #include <span>
 #include <vector>
 
-#include "offscreen/house_groups.h"
-#include "offscreen/section.h"
+#include "layers/house_groups.h"
+#include "layers/section.h"
 #include "offscreen/sight.h"
 
 namespace seamward::viewer {

@@ -32,7 +32,7 @@ void look(vtkCamera& eye, const Sight& sight) {
     eye.SetPosition(from.x, from.y, from.z);
     eye.SetFocalPoint(camera.focus.x, camera.focus.y, camera.focus.z);
     eye.SetViewUp(0, 0, 1);
-    eye.SetViewAngle(OrbitCamera::view_angle * 180 / std::numbers::pi);
+    eye.SetViewAngle(camera.view_angle * 180 / std::numbers::pi);
     eye.SetClippingRange(sight.near_plane(), sight.far_plane());
 }
 

@@ -8,7 +8,7 @@
 
 #include "layers/palette.h"
 #include "offscreen/drawn_way.h"
-#include "offscreen/house_groups.h"
+#include "layers/house_groups.h"
 #include "offscreen/house_image.h"
 #include "offscreen/legend.h"
 #include "offscreen/lettering.h"

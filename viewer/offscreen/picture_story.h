@@ -8,7 +8,7 @@
 #include <vector>
 
 #include "offscreen/draw_picture.h"
-#include "offscreen/house_groups.h"
+#include "layers/house_groups.h"
 
 namespace seamward::viewer {
 
@@ -61,9 +61,6 @@ struct PictureStory {
     QStringList notes;           ///< of a gap seen from close by, a line each
     QString faded;               ///< "Faded to show the inside: roof, near walls."; may be empty
 };
-
-/// Places on a room's floor to put a post with its name, the one farthest from walls first; scene. Empty without a floor plan.
-[[nodiscard]] std::vector<Point> room_places(const MiddleSurface& room, const HouseFrame& frame);
 
 /// The story of the way shown. `drawn`: which of the paths are drawn; `line`: how the shown one is.
 [[nodiscard]] PictureStory story_of_way(const House& house, const HouseFrame& frame, std::span<const DrawnPath> paths,

@@ -355,7 +355,7 @@ OrbitCamera view_of_gap(const House& house, const HouseFrame& frame, GapIndex ga
         const Vector aside = (low + (high - low) * 0.5 - plane.at) * 0.7;
         camera.focus = plane.at + (aside - plane.normal * dot(aside, plane.normal));
     }
-    camera.distance = closeup_height(house.survey[gap].shape, way) / 2 / std::tan(OrbitCamera::view_angle / 2);
+    camera.distance = closeup_height(house.survey[gap].shape, way) / 2 / std::tan(camera.view_angle / 2);
     camera.azimuth = std::atan2(plane.normal.y, plane.normal.x) - aside_of_section;
     camera.elevation = above_section;
     return camera;

@@ -9,8 +9,8 @@
 
 #include "layers/orbit_camera.h"
 #include "offscreen/draw_picture.h"
-#include "offscreen/house_groups.h"
-#include "offscreen/section.h"
+#include "layers/house_groups.h"
+#include "layers/section.h"
 
 namespace seamward::viewer {
 

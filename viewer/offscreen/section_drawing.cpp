@@ -8,7 +8,7 @@
 #include <string_view>
 
 #include "layers/palette.h"
-#include "offscreen/material_color.h"
+#include "layers/material_color.h"
 
 namespace seamward::viewer {
 

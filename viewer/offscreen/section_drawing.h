@@ -5,9 +5,9 @@
 #include <span>
 #include <vector>
 
-#include "offscreen/colored_triangles.h"
+#include "layers/colored_triangles.h"
 #include "offscreen/picture_story.h"
-#include "offscreen/section.h"
+#include "layers/section.h"
 #include "offscreen/sight.h"
 
 namespace seamward::viewer {

@@ -14,7 +14,7 @@ Sight::Sight(const OrbitCamera& camera, int width, int height, const Box& all, d
     const Vector across = cross(forward_, {0, 0, 1});
     right_ = across * (1 / length(across));
     up_ = cross(right_, forward_);
-    pixel_at_one_ = 2 * std::tan(OrbitCamera::view_angle / 2) / height;
+    pixel_at_one_ = 2 * std::tan(camera.view_angle / 2) / height;
     double nearest = std::numeric_limits<double>::max();
     double farthest = 0;
     for (const double x : {all.low.x, all.high.x}) {

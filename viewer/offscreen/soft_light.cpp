@@ -1,18 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "offscreen/soft_light.h"
 
-#include <vtkDataArray.h>
-#include <vtkPoints.h>
-
-#include <QPainter>
-#include <QPolygonF>
 #include <algorithm>
 #include <array>
 #include <cmath>
 #include <numbers>
 
 #include "base/plane.h"
-#include "offscreen/rows.h"
+#include "layers/rows.h"
+#include "layers/shadow_map.h"
 
 namespace seamward::viewer {
 
@@ -20,8 +16,6 @@ namespace {
 
 constexpr double sky_strength = 0.85;
 constexpr int sky_samples = 14;
-constexpr double shadow_cell = 0.04;  ///< meters
-constexpr double shadow_blur = 0.16;  ///< meters
 constexpr double shadow_dark = 0.30;
 constexpr double whole_share = 0.24;  ///< of the reach around a house: there all is shown whole
 
@@ -167,84 +161,6 @@ std::vector<float> smoothed(const std::vector<float>& light, const std::vector<f
     });
     return smooth;
 }
-
-/// A map of the ground, seen from above: how much of it is in shadow.
-class ShadowMap {
-public:
-    ShadowMap(std::span<vtkPolyData* const> casting, const Box& house, double reach, double level, Vector sun)
-        : low_{house.low.x - reach, house.low.y - reach, level} {
-        const double across = std::max(house.high.x - house.low.x, house.high.y - house.low.y) + 2 * reach;
-        cell_ = std::max(shadow_cell, across / 1500);
-        const QSize size(static_cast<int>((house.high.x - house.low.x + 2 * reach) / cell_) + 1,
-                         static_cast<int>((house.high.y - house.low.y + 2 * reach) / cell_) + 1);
-        QImage map(size, QImage::Format_Grayscale8);
-        map.fill(0);
-        QPainter painter(&map);
-        painter.setPen(Qt::NoPen);
-        painter.setBrush(Qt::white);
-        for (vtkPolyData* solids : casting) {
-            vtkDataArray* corners = solids->GetPoints()->GetData();
-            std::array<QPointF, 3> triangle;
-            for (vtkIdType i = 0; i + 2 < corners->GetNumberOfTuples(); i += 3) {
-                for (int corner = 0; corner < 3; ++corner) {
-                    std::array<double, 3> at{};
-                    corners->GetTuple(i + corner, at.data());
-                    const double up = std::max(0.0, at[2] - level);
-                    triangle.at(static_cast<std::size_t>(corner)) = {(at[0] - sun.x / sun.z * up - low_.x) / cell_,
-                                                                     (at[1] - sun.y / sun.z * up - low_.y) / cell_};
-                }
-                painter.drawPolygon(triangle.data(), 3);
-            }
-        }
-        painter.end();
-        take(map);
-    }
-
-    [[nodiscard]] float at(const Point& on_ground) const {
-        const double x = std::clamp((on_ground.x - low_.x) / cell_ - 0.5, 0.0, width_ - 1.001);
-        const double y = std::clamp((on_ground.y - low_.y) / cell_ - 0.5, 0.0, height_ - 1.001);
-        const int i = static_cast<int>(x);
-        const int j = static_cast<int>(y);
-        const auto value = [&](int di, int dj) { return shade_[index(i + di, j + dj, width_)]; };
-        const auto right = static_cast<float>(x - i);
-        const auto down = static_cast<float>(y - j);
-        return std::lerp(std::lerp(value(0, 0), value(1, 0), right), std::lerp(value(0, 1), value(1, 1), right), down);
-    }
-
-private:
-    void take(const QImage& map) {
-        width_ = map.width();
-        height_ = map.height();
-        shade_.resize(index(0, height_, width_));
-        for (int y = 0; y < height_; ++y) {
-            for (int x = 0; x < width_; ++x) shade_[index(x, y, width_)] = static_cast<float>(map.constScanLine(y)[x]) / 255;
-        }
-        for (int pass = 0; pass < 3; ++pass) {
-            blur(width_, height_, 1, static_cast<std::size_t>(width_));
-            blur(height_, width_, static_cast<std::size_t>(width_), 1);
-        }
-    }
-
-    /// A running mean along lines: `count` cells in a line, `step` from one to the next.
-    void blur(int count, int lines, std::size_t step, std::size_t line_step) {
-        const int reach = std::max(1, static_cast<int>(shadow_blur / cell_));
-        for_rows(lines, [&](int line) {
-            float* const cells = shade_.data() + static_cast<std::size_t>(line) * line_step;
-            std::vector<float> sums(static_cast<std::size_t>(count) + 1, 0);
-            for (std::size_t i = 0; i < static_cast<std::size_t>(count); ++i) sums[i + 1] = sums[i] + cells[i * step];
-            for (int i = 0; i < count; ++i) {
-                const auto from = static_cast<std::size_t>(std::max(0, i - reach));
-                const auto to = static_cast<std::size_t>(std::min(count, i + reach + 1));
-                cells[static_cast<std::size_t>(i) * step] = (sums[to] - sums[from]) / static_cast<float>(to - from);
-            }
-        });
-    }
-
-    Point low_;
-    double cell_ = 1;
-    int width_ = 0, height_ = 0;
-    std::vector<float> shade_;
-};
 
 /// Toward the sun: over the viewer's left shoulder, so that the shadow falls to the right behind the house.
 Vector sun_of(const Sight& sight) {

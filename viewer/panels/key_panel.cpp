@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "panels/key_panel.h"
 
-#include <QLocale>
+#include <QEvent>
 #include <QPainter>
 #include <QPainterPath>
 #include <algorithm>
 
+#include "document/units_text.h"
 #include "layers/palette.h"
 
 namespace seamward::viewer {
@@ -22,6 +23,24 @@ KeyPanel::KeyPanel(QWidget* parent) : QWidget(parent) {
     QFont small = font();
     small.setPointSizeF(small.pointSizeF() * 0.92);
     setFont(small);
+    QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+    policy.setHeightForWidth(true);
+    setSizePolicy(policy);
+    retranslate();
+}
+
+void KeyPanel::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::LanguageChange) retranslate();
+    if (event->type() == QEvent::FontChange) updateGeometry();
+}
+
+void KeyPanel::set_grid_step(double grid_step) {
+    grid_step_ = grid_step;
+    retranslate();
+}
+
+void KeyPanel::retranslate() {
     entries_ = {{Sign::way, tr("chosen way in")},
                 {Sign::unplaced, tr("position not given")},
                 {Sign::smallest, tr("its smallest gap")},
@@ -34,19 +53,10 @@ KeyPanel::KeyPanel(QWidget* parent) : QWidget(parent) {
                 {Sign::room, tr("room, amid its gaps")},
                 {Sign::arrows, tr("the survey's x and y")},
                 {Sign::box, tr("box around the surveyed gaps, not the house")},
-                {Sign::square, {}}};
-    QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Fixed);
-    policy.setHeightForWidth(true);
-    setSizePolicy(policy);
-    set_grid_step(1);
-}
-
-void KeyPanel::set_grid_step(double grid_step) {
-    const QString meters = QLocale::c().toString(grid_step, 'g', 6);
-    const QString feet = QLocale::c().toString(grid_step / 0.3048, 'f', grid_step < 10 ? 1 : 0);
-    entries_.back().text = tr("one square: %1 m (%2 ft)").arg(meters, feet);
+                {Sign::square, tr("one square: %1").arg(distance_words(grid_step_))}};
     QStringList words;
     for (const Entry& entry : entries_) words << entry.text;
+    setAccessibleName(tr("What the signs mean"));
     setAccessibleDescription(words.join(", "));
     updateGeometry();
     update();

@@ -23,6 +23,7 @@ public:
     [[nodiscard]] QSize sizeHint() const override;
 
 protected:
+    void changeEvent(QEvent* event) override;
     void paintEvent(QPaintEvent* event) override;
 
 private:
@@ -41,6 +42,8 @@ private:
         room,
         square
     };
+    void retranslate();
+
     struct Entry {
         Sign sign;
         QString text;
@@ -52,6 +55,7 @@ private:
     static void paint_ground_sign(QPainter& painter, Sign sign, const QPointF& middle);
 
     std::vector<Entry> entries_;
+    double grid_step_ = 1;  ///< meters
 };
 
 }  // namespace seamward::viewer

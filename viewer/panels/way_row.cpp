@@ -14,7 +14,6 @@ namespace seamward::viewer {
 namespace {
 
 constexpr int pad = 10;
-constexpr int number_width = 34;
 
 /// Where the words of a row stand.
 struct Layout {
@@ -31,6 +30,7 @@ Layout layout(const QRect& row, const QFont& font, const QModelIndex& index) {
     const QFontMetrics strong(bold(font));
     const QFontMetrics plain(font);
     Layout to;
+    const int number_width = strong.horizontalAdvance("00") + 18;
     const int left = row.left() + pad + number_width;
     const int inside = std::max(80, row.right() - pad - left);
     const int width = strong.horizontalAdvance(index.data(WayRow::width).toString()) + 2;

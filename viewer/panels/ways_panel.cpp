@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "panels/ways_panel.h"
 
+#include <QEvent>
 #include <QGridLayout>
 #include <QSignalBlocker>
 #include <QSplitter>
@@ -13,8 +14,8 @@ namespace seamward::viewer {
 
 namespace {
 
-QLabel* label(const QString& text, QWidget* parent) {
-    auto* made = new QLabel(text, parent);
+QLabel* label(QWidget* parent) {
+    auto* made = new QLabel(parent);
     made->setTextFormat(Qt::PlainText);
     made->setWordWrap(true);
     return made;
@@ -25,19 +26,20 @@ QLabel* label(const QString& text, QWidget* parent) {
 WaysPanel::WaysPanel(JobDocument& document, QWidget* parent)
     : QWidget(parent),
       document_(document),
-      title_(label({}, this)),
-      count_(label({}, this)),
-      remarks_(label({}, this)),
+      title_(label(this)),
+      animals_name_(label(this)),
+      rooms_name_(label(this)),
+      count_(label(this)),
+      remarks_(label(this)),
       animals_(new QComboBox(this)),
       rooms_(new QComboBox(this)),
       ways_(new QListWidget(this)),
-      none_(label({}, this)),
+      none_(label(this)),
       steps_(new QTextBrowser(this)) {
     setObjectName("ways_panel");
     animals_->setObjectName("animals");
     rooms_->setObjectName("rooms");
     ways_->setObjectName("ways");
-    ways_->setAccessibleName(tr("Ways in"));
     ways_->setItemDelegate(new WayRow(ways_));
     ways_->setResizeMode(QListView::Adjust);
     ways_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
@@ -48,7 +50,6 @@ WaysPanel::WaysPanel(JobDocument& document, QWidget* parent)
     none_->setAlignment(Qt::AlignTop);
     none_->hide();
     steps_->setObjectName("steps");
-    steps_->setAccessibleName(tr("The way in, gap by gap"));
     steps_->setFrameShape(QFrame::NoFrame);
     steps_->document()->setDocumentMargin(16);
     steps_->setOpenLinks(false);
@@ -73,6 +74,27 @@ WaysPanel::WaysPanel(JobDocument& document, QWidget* parent)
     connect(&document_, &JobDocument::opened, this, &WaysPanel::fill_choices);
     connect(&document_, &JobDocument::ways_found, this, &WaysPanel::fill_ways);
     connect(&document_, &JobDocument::way_chosen, this, &WaysPanel::show_chosen);
+    retranslate();
+}
+
+void WaysPanel::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::LanguageChange) retranslate();
+}
+
+void WaysPanel::retranslate() {
+    ways_->setAccessibleName(tr("Ways in"));
+    steps_->setAccessibleName(tr("The way in, gap by gap"));
+    animals_name_->setText(tr("&Animal"));
+    animals_->setAccessibleName(tr("Animal"));
+    animals_->setToolTip(tr("Show only the ways in that this animal gets through"));
+    rooms_name_->setText(tr("&Room"));
+    rooms_->setAccessibleName(tr("Room"));
+    rooms_->setToolTip(tr("Show only the ways into this room"));
+    if (!document_.has_job()) return;
+    fill_choices();
+    fill_ways();
+    show_chosen(document_.way());
 }
 
 QWidget* WaysPanel::make_head() {
@@ -87,18 +109,17 @@ QWidget* WaysPanel::make_head() {
     auto* choices = new QGridLayout;
     choices->setHorizontalSpacing(10);
     choices->setColumnStretch(1, 1);
-    const auto choice = [&](const QString& text, QComboBox* box) {
-        auto* name = label(text, head);
+    const auto choice = [&](QLabel* name, QComboBox* box) {
+        name->setParent(head);
         name->setBuddy(box);
         name->setWordWrap(false);
-        box->setAccessibleName(QString(text).remove('&'));
         box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);  // long names do not widen the window
         const int row = choices->rowCount();
         choices->addWidget(name, row, 0);
         choices->addWidget(box, row, 1);
     };
-    choice(tr("&Animal"), animals_);
-    choice(tr("&Room"), rooms_);
+    choice(animals_name_, animals_);
+    choice(rooms_name_, rooms_);
     auto* column = new QVBoxLayout(head);
     column->setContentsMargins(18, 14, 18, 12);
     column->setSpacing(8);
@@ -115,10 +136,15 @@ void WaysPanel::fill_choices() {
     title_->setText(document_.title());
     animals_->clear();
     animals_->addItem(tr("All animals"));
-    for (const Pest& pest : document_.job().pests) animals_->addItem(QString::fromStdString(pest.name));
+    for (const Pest& pest : document_.job().pests) animals_->addItem(animal_text(pest));
     rooms_->clear();
     rooms_->addItem(tr("All rooms"));
     for (const SpaceIndex room : document_.rooms()) rooms_->addItem(QString::fromStdString(document_.job().survey[room].label()));
+    animals_->setCurrentIndex(document_.animal() + 1);
+    rooms_->setCurrentIndex(document_.room() + 1);
+    for (QComboBox* box : {animals_, rooms_}) {
+        for (int i = 0; i < box->count(); ++i) box->setItemData(i, box->itemText(i), Qt::ToolTipRole);
+    }
 }
 
 void WaysPanel::fill_ways() {
@@ -140,7 +166,7 @@ void WaysPanel::fill_ways() {
     const bool any = !paths.empty();
     count_->setText(count_text());
     count_->setVisible(any);
-    none_->setText(tr("No way in%1, as far as this survey goes.").arg(asked_text()));
+    none_->setText(none_text());
     none_->setVisible(!any);
     ways_->parentWidget()->setVisible(any);
     show_remarks();
@@ -150,31 +176,47 @@ void WaysPanel::show_remarks() {
     // Beside a list they stand under the steps, where there is room for them.
     const QStringList& all = document_.remarks();
     if (!document_.ways().paths.empty()) {
-        remarks_->setText(all.size() == 1 ? tr("One remark on this survey, under the steps")
-                                          : tr("%1 remarks on this survey, under the steps").arg(all.size()));
+        remarks_->setText(tr("%n remark(s) on this survey, under the steps", nullptr, all.size()));
     } else {
         remarks_->setText(tr("To check: %1.").arg(all.join(".\n")));
     }
     remarks_->setVisible(!all.isEmpty());
 }
 
-QString WaysPanel::asked_text() const {
-    const Job& job = document_.job();
-    const auto at = [](int row) { return static_cast<std::size_t>(row); };
-    QString text;
-    if (document_.animal() != JobDocument::all_animals)
-        text += tr(" for %1").arg(QString::fromStdString(job.pests[at(document_.animal())].name));
-    if (document_.room() != JobDocument::all_rooms)
-        text += tr(" into %1").arg(QString::fromStdString(job.survey[document_.rooms()[at(document_.room())]].label()));
-    return text;
+QString WaysPanel::animal_asked() const {
+    const int row = document_.animal();
+    return row == JobDocument::all_animals ? QString() : animal_text(document_.job().pests[static_cast<std::size_t>(row)]);
+}
+
+QString WaysPanel::room_asked() const {
+    const int row = document_.room();
+    if (row == JobDocument::all_rooms) return {};
+    return QString::fromStdString(document_.job().survey[document_.rooms()[static_cast<std::size_t>(row)]].label());
+}
+
+QString WaysPanel::none_text() const {
+    const QString animal = animal_asked();
+    const QString room = room_asked();
+    if (animal.isEmpty() && room.isEmpty()) return tr("No way in, as far as this survey goes.");
+    if (room.isEmpty()) return tr("No way in for %1, as far as this survey goes.").arg(animal);
+    if (animal.isEmpty()) return tr("No way into %1, as far as this survey goes.").arg(room);
+    return tr("No way in for %1 into %2, as far as this survey goes.").arg(animal, room);
 }
 
 QString WaysPanel::count_text() const {
     const auto count = static_cast<int>(document_.ways().paths.size());
-    if (count == 1) return tr("One way in%1").arg(asked_text());
-    if (count == static_cast<int>(JobDocument::ways_wanted))
-        return tr("The %1 widest ways in%2, by smallest gap").arg(count).arg(asked_text());
-    return tr("%1 ways in%2, by smallest gap").arg(count).arg(asked_text());
+    const QString animal = animal_asked();
+    const QString room = room_asked();
+    if (count == static_cast<int>(JobDocument::ways_wanted)) {
+        if (animal.isEmpty() && room.isEmpty()) return tr("The %n widest way(s) in, by smallest gap", nullptr, count);
+        if (room.isEmpty()) return tr("The %n widest way(s) in for %1, by smallest gap", nullptr, count).arg(animal);
+        if (animal.isEmpty()) return tr("The %n widest way(s) into %1, by smallest gap", nullptr, count).arg(room);
+        return tr("The %n widest way(s) in for %1 into %2, by smallest gap", nullptr, count).arg(animal, room);
+    }
+    if (animal.isEmpty() && room.isEmpty()) return tr("%n way(s) in, by smallest gap", nullptr, count);
+    if (room.isEmpty()) return tr("%n way(s) in for %1, by smallest gap", nullptr, count).arg(animal);
+    if (animal.isEmpty()) return tr("%n way(s) into %1, by smallest gap", nullptr, count).arg(room);
+    return tr("%n way(s) in for %1 into %2, by smallest gap", nullptr, count).arg(animal, room);
 }
 
 void WaysPanel::show_chosen(int way) {

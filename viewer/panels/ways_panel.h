@@ -19,18 +19,26 @@ class WaysPanel : public QWidget {
 public:
     explicit WaysPanel(JobDocument& document, QWidget* parent = nullptr);
 
+protected:
+    void changeEvent(QEvent* event) override;
+
 private:
     [[nodiscard]] QWidget* make_head();
+    void retranslate();
     void fill_choices();
     void fill_ways();
     void show_remarks();
-    /// " for House mouse, into kitchen": what was chosen of animals and rooms.
-    [[nodiscard]] QString asked_text() const;
+    /// The animal and the room asked for; empty: all.
+    [[nodiscard]] QString animal_asked() const;
+    [[nodiscard]] QString room_asked() const;
+    [[nodiscard]] QString none_text() const;
     [[nodiscard]] QString count_text() const;
     void show_chosen(int way);
 
     JobDocument& document_;
     QLabel* title_;
+    QLabel* animals_name_;
+    QLabel* rooms_name_;
     QLabel* count_;
     QLabel* remarks_;
     QComboBox* animals_;

@@ -7,13 +7,19 @@
 #include <QPalette>
 #include <QStyleFactory>
 #include <QSurfaceFormat>
+#include <QWidget>
 #include <clocale>
+#include <cmath>
+#include <map>
 
+#include "document/translations.h"
 #include "layers/palette.h"
 
 namespace seamward::viewer {
 
 namespace {
+
+constexpr double points = 10.0;  ///< of letters at 100 percent
 
 QString style_sheet() {
     return QStringLiteral(
@@ -29,9 +35,70 @@ QString style_sheet() {
                "QScrollBar:vertical { background: transparent; width: 12px; margin: 2px; }"
                "QScrollBar::handle:vertical { background: %2; border-radius: 4px; min-height: 28px; }"
                "QScrollBar::add-line:vertical, QScrollBar::sub-line:vertical { height: 0; }"
-               "QLabel#count, QLabel#hint { color: %3; }"
+               "QLabel#count, QLabel#gap_count, QLabel#hint { color: %3; }"
                "QPushButton#open_job { padding: 10px 26px; }")
         .arg(palette::panel.name(), palette::hairline.name(), palette::soft_ink.name());
+}
+
+void color(QApplication& application) {
+    QPalette colors;
+    colors.setColor(QPalette::Window, palette::panel);
+    colors.setColor(QPalette::Base, palette::card);
+    colors.setColor(QPalette::AlternateBase, palette::panel);
+    colors.setColor(QPalette::Button, palette::button);
+    for (const QPalette::ColorRole role : {QPalette::WindowText, QPalette::Text, QPalette::ButtonText})
+        colors.setColor(role, palette::ink);
+    for (const QPalette::ColorRole role : {QPalette::WindowText, QPalette::Text, QPalette::ButtonText})
+        colors.setColor(QPalette::Disabled, role, palette::other_way);
+    colors.setColor(QPalette::PlaceholderText, palette::soft_ink);
+    colors.setColor(QPalette::Link, palette::way);
+    colors.setColor(QPalette::LinkVisited, palette::way);
+    colors.setColor(QPalette::Highlight, palette::way);
+    colors.setColor(QPalette::HighlightedText, palette::card);
+    colors.setColor(QPalette::ToolTipBase, palette::card);
+    colors.setColor(QPalette::ToolTipText, palette::ink);
+    QApplication::setPalette(colors);
+    application.setStyleSheet(style_sheet());
+    for (QWidget* widget : QApplication::allWidgets()) widget->update();
+}
+
+struct OwnFont {
+    QFont font;
+    bool has_size = false;
+};
+
+/// A widget and its children, parents first: with a font of its own, that one, its size scaled where it has one of its own; all
+/// others take theirs from the parent. Under a style sheet Qt does not do it by itself.
+void set_fonts(QWidget& widget, const std::map<QWidget*, OwnFont>& own, double ratio) {
+    const auto at = own.find(&widget);
+    QFont font;
+    if (at != own.end()) {
+        font = at->second.font;
+        if (at->second.has_size) font.setPointSizeF(font.pointSizeF() * ratio);
+    }
+    widget.setFont(font);
+    for (QObject* child : widget.children()) {
+        if (child->isWidgetType()) set_fonts(*static_cast<QWidget*>(child), own, ratio);
+    }
+}
+
+/// All letters as large as that, those of widgets with a font of their own in proportion.
+void scale_letters(int percent) {
+    QFont font = QApplication::font();
+    const double ratio = points * percent / 100 / font.pointSizeF();
+    if (std::abs(ratio - 1) < 1e-6) return;
+    // Noted before the others change: a child without a size of its own follows its parent.
+    std::map<QWidget*, OwnFont> own;
+    for (QWidget* widget : QApplication::allWidgets()) {
+        if (!widget->testAttribute(Qt::WA_SetFont)) continue;
+        const QFont& now = widget->font();
+        own[widget] = {now, (now.resolve() & QFont::SizeResolved) != 0 && now.pointSizeF() > 0};
+    }
+    font.setPointSizeF(font.pointSizeF() * ratio);
+    QApplication::setFont(font);
+    for (QWidget* window : QApplication::topLevelWidgets()) {
+        if (window->parentWidget() == nullptr) set_fonts(*window, own, ratio);
+    }
 }
 
 }  // namespace
@@ -44,22 +111,30 @@ void prepare_graphics() {
 void dress(QApplication& application) {
     std::setlocale(LC_NUMERIC, "C");
     QApplication::setStyle(QStyleFactory::create("Fusion"));
-    QPalette colors;
-    colors.setColor(QPalette::Window, palette::panel);
-    colors.setColor(QPalette::Base, QColor(0xff, 0xfd, 0xf9));
-    colors.setColor(QPalette::AlternateBase, palette::panel);
-    colors.setColor(QPalette::Button, QColor(0xf4, 0xec, 0xdf));
-    for (const QPalette::ColorRole role : {QPalette::WindowText, QPalette::Text, QPalette::ButtonText})
-        colors.setColor(role, palette::ink);
-    colors.setColor(QPalette::Highlight, palette::way);
-    colors.setColor(QPalette::HighlightedText, QColor(0xff, 0xfd, 0xf9));
-    colors.setColor(QPalette::ToolTipBase, QColor(0xff, 0xfd, 0xf9));
-    colors.setColor(QPalette::ToolTipText, palette::ink);
-    QApplication::setPalette(colors);
     QFont font = QApplication::font();
-    font.setPointSizeF(10.0);
+    font.setPointSizeF(points);
     QApplication::setFont(font);
-    application.setStyleSheet(style_sheet());
+    color(application);
+    speak(Preferences::Language::english);
+}
+
+void wear(QApplication& application, Preferences& preferences) {
+    const auto apply = [&application, &preferences] {
+        const palette::Contrast contrast = preferences.high_contrast() ? palette::Contrast::high : palette::Contrast::normal;
+        if (contrast != palette::in_use()) {
+            palette::use(contrast);
+            color(application);
+        }
+        scale_letters(preferences.text_size());
+        const QString before = spoken();
+        const bool rewrite = preferences.lengths() != lengths_written();
+        write_lengths_as(preferences.lengths());
+        speak(preferences.language());
+        // Widths are written where words are.
+        if (rewrite && spoken() == before) QCoreApplication::postEvent(&application, new QEvent(QEvent::LanguageChange));
+    };
+    apply();
+    QObject::connect(&preferences, &Preferences::changed, &application, apply);
 }
 
 }  // namespace seamward::viewer

@@ -55,6 +55,8 @@ int run(const Request& request, int argc, char** argv) {
     viewer::prepare_graphics();
     QApplication application(argc, argv);
     viewer::dress(application);
+    QCoreApplication::setOrganizationName("Seamward");
+    QCoreApplication::setApplicationName("Seamward");
     const QString job = QString::fromStdString(request.job);
     if (!request.screenshot.empty()) {
         const auto fault = viewer::take_screenshot({job, request.pest, request.room, request.way,
@@ -67,14 +69,17 @@ int run(const Request& request, int argc, char** argv) {
             case viewer::ScreenshotFault::Of::program: return fault_of_the_program;
         }
     }
-    viewer::MainWindow window;
+    viewer::Preferences preferences;
+    viewer::wear(application, preferences);
+    viewer::RecentJobs recent;
+    viewer::MainWindow window(preferences, recent);
     window.show();
-    if (!job.isEmpty()) window.document().open(job);
+    if (!job.isEmpty()) window.open(job);
     return QApplication::exec();
 }
 
 void add_options(CLI::App& app, Request& request) {
-    CLI::Option* job = app.add_option("JOB", request.job, "Job file, YAML or JSON");
+    CLI::Option* job = app.add_option("JOB", request.job, "Job file, YAML or JSON; or a builder's 3D file");
     CLI::Option* screenshot =
         app.add_option("--screenshot", request.screenshot, "Save what the window shows as a PNG, and end")->type_name("FILE.png");
     const auto check_name = [](const std::string& name) {

@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "window/main_window.h"
 
-#include <QFileDialog>
+#include <QCloseEvent>
+#include <QFileInfo>
+#include <QHBoxLayout>
 #include <QLabel>
-#include <QMenuBar>
-#include <QPushButton>
+#include <QMessageBox>
 #include <QSplitter>
 #include <QStatusBar>
 #include <QVBoxLayout>
@@ -14,87 +15,250 @@
 
 namespace seamward::viewer {
 
-MainWindow::MainWindow() : document_(new JobDocument(this)), pages_(new QStackedWidget(this)) {
-    setWindowTitle(tr("Seamward"));
+MainWindow::MainWindow(Preferences& preferences, RecentJobs& recent)
+    : preferences_(preferences),
+      recent_(recent),
+      document_(new JobDocument(this)),
+      closings_(new ClosingsDocument(*document_, this)),
+      survey_(new SurveyDocument(*document_, this)),
+      pages_(new QStackedWidget(this)),
+      sides_(new QStackedWidget(this)),
+      start_(new StartPage(recent, shipped_examples())),
+      hint_(new QLabel(this)) {
     setMinimumSize(800, 500);
     resize(1280, 800);
-    QWidget* welcome = make_welcome();
-    QWidget* work = make_work_page();
-    pages_->addWidget(welcome);
-    pages_->addWidget(work);
+    work_ = make_work_page();
+    pages_->addWidget(start_);
+    pages_->addWidget(work_);
     setCentralWidget(pages_);
-    make_menus();
-    auto* hint = new QLabel(tr("Drag to turn, right-drag to move, wheel to come closer, Home key: whole house"));
-    hint->setObjectName("hint");
-    hint->setContentsMargins(0, 0, 10, 0);
-    hint->hide();
-    statusBar()->addPermanentWidget(hint);
+    hint_->setObjectName("hint");
+    hint_->setContentsMargins(0, 0, 10, 0);
+    hint_->hide();
+    statusBar()->addPermanentWidget(hint_);
     statusBar()->setSizeGripEnabled(false);
-
-    connect(document_, &JobDocument::opened, this, [this, work, hint] {
-        setWindowTitle(tr("%1 - Seamward").arg(document_->title()));
-        pages_->setCurrentWidget(work);
-        hint->setVisible(picture_->canvas().scene().has_places());
-    });
-    connect(document_, &JobDocument::busy_changed, this, [this](const QString& doing) { statusBar()->showMessage(doing); });
-    connect(document_, &JobDocument::open_failed, this, [this](const OpenFault& fault) {
-        statusBar()->showMessage(fault.text.section('\n', 0, 0));
-        show_fault(*this, fault);
-    });
+    hints_ = new FirstHints(preferences, &picture_->canvas());
+    make_menus();
+    connect_documents();
+    connect_panels();
+    connect_start();
+    ticks_rest_.setSingleShot(true);
+    ticks_rest_.setInterval(350);
+    connect(&ticks_rest_, &QTimer::timeout, this, &MainWindow::remember_ticks);
+    show_left_behind();
+    show_page(Page::ways);
+    retranslate();
+    update_actions();
 }
 
-void MainWindow::make_menus() {
-    QMenu* file = menuBar()->addMenu(tr("&File"));
-    file->addAction(tr("&Open a job..."), this, &MainWindow::ask_for_job, QKeySequence::Open);
-    file->addSeparator();
-    file->addAction(tr("&Quit"), this, &QWidget::close, QKeySequence(tr("Ctrl+Q")));
-    QMenu* view = menuBar()->addMenu(tr("&View"));
-    view->addAction(
-        tr("&Whole house"), this, [this] { picture_->canvas().show_whole_house(); }, QKeySequence(tr("Ctrl+Home")));
-}
-
-QWidget* MainWindow::make_welcome() {
-    auto* page = new QWidget;
-    auto* name = new QLabel(tr("Seamward"));
-    QFont large = name->font();
-    large.setPointSizeF(large.pointSizeF() * 2.4);
-    large.setBold(true);
-    name->setFont(large);
-    auto* words = new QLabel(tr("Shows the gaps by which pests get into a house, and the ways through them."));
-    words->setWordWrap(true);
-    words->setAlignment(Qt::AlignCenter);
-    auto* open = new QPushButton(tr("&Open a job..."));
-    open->setObjectName("open_job");
-    open->setDefault(true);
-    connect(open, &QPushButton::clicked, this, &MainWindow::ask_for_job);
-    auto* column = new QVBoxLayout(page);
-    column->setSpacing(18);
-    column->addStretch(2);
-    column->addWidget(name, 0, Qt::AlignHCenter);
-    column->addWidget(words);
-    column->addWidget(open, 0, Qt::AlignHCenter);
-    column->addStretch(3);
-    return page;
+QWidget* MainWindow::make_page_buttons() {
+    auto* strip = new QWidget;
+    strip->setObjectName("pages");
+    auto* row = new QHBoxLayout(strip);
+    row->setContentsMargins(14, 10, 14, 0);
+    row->setSpacing(6);
+    constexpr std::array names{"page_ways", "page_closings", "page_survey"};
+    for (std::size_t i = 0; i < page_buttons_.size(); ++i) {
+        page_buttons_.at(i) = new QToolButton(strip);
+        page_buttons_.at(i)->setObjectName(names.at(i));
+        page_buttons_.at(i)->setCheckable(true);
+        page_buttons_.at(i)->setAutoExclusive(true);
+        page_buttons_.at(i)->setFocusPolicy(Qt::TabFocus);
+        page_buttons_.at(i)->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+        row->addWidget(page_buttons_.at(i), 1);
+        connect(page_buttons_.at(i), &QToolButton::clicked, this, [this, i] { show_page(static_cast<Page>(i)); });
+    }
+    return strip;
 }
 
 QWidget* MainWindow::make_work_page() {
-    auto* sides = new QSplitter(Qt::Horizontal);
-    sides->setChildrenCollapsible(false);
-    auto* ways = new WaysPanel(*document_);
-    ways->setMinimumWidth(300);
-    picture_ = new PicturePane(*document_);
-    sides->addWidget(ways);
-    sides->addWidget(picture_);
-    sides->setStretchFactor(0, 0);
-    sides->setStretchFactor(1, 1);
-    sides->setSizes({400, 880});
-    return sides;
+    auto* halves = new QSplitter(Qt::Horizontal);
+    halves->setChildrenCollapsible(false);
+    auto* left = new QWidget;
+    auto* column = new QVBoxLayout(left);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    closings_panel_ = new ClosingsPanel(*closings_);
+    survey_panel_ = new SurveyPanel(*document_, *survey_);
+    sides_->addWidget(new WaysPanel(*document_));
+    sides_->addWidget(closings_panel_);
+    sides_->addWidget(survey_panel_);
+    column->addWidget(make_page_buttons());
+    column->addWidget(sides_, 1);
+    left->setMinimumWidth(320);
+    picture_ = new PicturePane(*document_, *closings_);
+    halves->addWidget(left);
+    halves->addWidget(picture_);
+    halves->setStretchFactor(0, 0);
+    halves->setStretchFactor(1, 1);
+    halves->setSizes({400, 880});
+    return halves;
 }
 
-void MainWindow::ask_for_job() {
-    const QString path =
-        QFileDialog::getOpenFileName(this, tr("Open a job"), {}, tr("Job files (*.yaml *.yml *.json);;All files (*)"));
-    if (!path.isEmpty()) document_->open(path);
+void MainWindow::show_page(Page page) {
+    sides_->setCurrentIndex(static_cast<int>(page));
+    page_buttons_.at(static_cast<std::size_t>(page))->setChecked(true);
+    picture_->set_story(static_cast<PictureCanvas::Story>(page));
+    if (page != Page::survey && picture_->canvas().tool() == PictureCanvas::Tool::place)
+        picture_->canvas().set_tool(PictureCanvas::Tool::look);
+}
+
+void MainWindow::connect_documents() {
+    connect(document_, &JobDocument::opened, this, [this] {
+        pages_->setCurrentWidget(work_);
+        recent_.add(document_->path(), document_->job());
+        ticks_.clear();
+        update_title();
+        update_actions();
+        hint_->setVisible(picture_->canvas().scene().has_places());
+    });
+    connect(document_, &JobDocument::changed, this, &MainWindow::update_title);
+    connect(document_, &JobDocument::solids_ready, this, [this] {
+        hint_->show();
+        update_actions();
+        hints_->start();
+    });
+    connect(document_, &JobDocument::way_chosen, this, &MainWindow::update_actions);
+    connect(document_, &JobDocument::busy_changed, this, [this](const QString& doing) { statusBar()->showMessage(doing); });
+    const auto show_open_fault = [this](const OpenFault& fault) {
+        statusBar()->showMessage(fault.text.section('\n', 0, 0));
+        show_fault(*this, fault);
+    };
+    connect(document_, &JobDocument::open_failed, this, show_open_fault);
+    connect(document_, &JobDocument::solids_failed, this, show_open_fault);
+    connect(survey_, &SurveyDocument::modified_changed, this, &MainWindow::update_title);
+    connect(survey_, &SurveyDocument::history_changed, this, &MainWindow::update_actions);
+    connect(survey_, &SurveyDocument::edit_failed, this, [this](const QString& why) { statusBar()->showMessage(why, 20'000); });
+    connect(survey_, &SurveyDocument::save_failed, this, [this](const QString& why) { tell_fault(why); });
+    connect(survey_, &SurveyDocument::draft_failed, this, [this](const QString& why) { statusBar()->showMessage(why); });
+    connect(survey_, &SurveyDocument::saved, this, [this](const QString& path) {
+        recent_.add(path, document_->job());
+        statusBar()->showMessage(tr("Saved %1").arg(path), 6'000);
+        update_title();
+    });
+    connect(closings_, &ClosingsDocument::planned, this, [this] {
+        ticks_rest_.stop();
+        ticks_ = closings_->state();
+    });
+    connect(closings_, &ClosingsDocument::state_changed, this, [this] {
+        if (!taking_back_) ticks_rest_.start();
+    });
+}
+
+void MainWindow::connect_panels() {
+    connect(closings_panel_, &ClosingsPanel::gap_chosen, this, [this](GapIndex gap) { picture_->show_gap(gap); });
+    connect(survey_panel_, &SurveyPanel::gap_chosen, this, [this](GapIndex gap) { picture_->canvas().mark(gap); });
+    connect(survey_panel_, &SurveyPanel::wants_point, this, [this](bool wanted) {
+        picture_->canvas().set_tool(wanted ? PictureCanvas::Tool::place : PictureCanvas::Tool::look);
+        if (wanted) statusBar()->showMessage(tr("Click the place on the house"), 20'000);
+    });
+    connect(&picture_->canvas(), &PictureCanvas::placed, this, [this](const Point& at) { survey_panel_->take_point(at); });
+    connect(picture_, &PicturePane::gap_chosen, this, [this](GapIndex gap) {
+        closings_panel_->show_gap(gap);
+        if (sides_->currentWidget() == survey_panel_) survey_panel_->choose_gap(gap);
+    });
+    connect(&picture_->facts(), &FactsCard::survey_wanted, this, [this](GapIndex gap) {
+        show_page(Page::survey);
+        survey_panel_->choose_gap(gap);
+    });
+    connect(&picture_->facts(), &FactsCard::gap_wanted, this, [this](const Point& at, const QString& part) {
+        show_page(Page::survey);
+        survey_panel_->begin_gap_at(at, part);
+    });
+    connect(picture_, &PicturePane::film_wanted, this, [this] {
+        picture_->canvas().set_ride_going(false);
+        save_somewhere(tr("Save the ride as a film"), tr("Films (*.ogv)"), QStringLiteral("ogv"), &MainWindow::save_film);
+    });
+}
+
+void MainWindow::connect_start() {
+    connect(start_, &StartPage::job_wanted, this, &MainWindow::open);
+    connect(start_, &StartPage::open_wanted, this, &MainWindow::ask_for_job);
+    connect(start_, &StartPage::new_house_wanted, this, &MainWindow::ask_for_new_house);
+    connect(start_, &StartPage::model_wanted, this, [this] { ask_for_model({}); });
+    connect(start_, &StartPage::recover_wanted, this, [this](int which) {
+        if (survey_->recover(left_behind_.at(static_cast<std::size_t>(which)))) return;
+        tell_fault(tr("Another window has opened that work."));
+        show_left_behind();
+    });
+    connect(start_, &StartPage::discard_wanted, this, [this](int which) {
+        DraftStore::discard(left_behind_.at(static_cast<std::size_t>(which)));
+        show_left_behind();
+    });
+}
+
+void MainWindow::show_left_behind() {
+    left_behind_ = DraftStore::left_behind();
+    QStringList lines;
+    for (const Draft& draft : left_behind_)
+        lines << tr("%1, changed %2").arg(QFileInfo(draft.job.path).fileName(), QLocale().toString(draft.written, QLocale::ShortFormat));
+    start_->set_left_behind(lines);
+}
+
+void MainWindow::remember_ticks() {
+    if (!closings_->has_plan()) return;
+    const std::vector<ClosingState> now = closings_->state();
+    if (now == ticks_) return;
+    const auto set = [this](const std::vector<ClosingState>& state) {
+        taking_back_ = true;
+        closings_->set_state(state);
+        taking_back_ = false;
+        ticks_ = state;
+        show_page(Page::closings);
+    };
+    survey_->push({tr("ticks of closings"), [set, now] { set(now); }, [set, before = ticks_] { set(before); }});
+    ticks_ = now;
+}
+
+void MainWindow::update_title() {
+    setWindowTitle(document_->has_job() ? tr("%1[*] - Seamward").arg(document_->title()) : tr("Seamward"));
+    setWindowModified(document_->has_job() && survey_->is_modified());
+    update_actions();
+}
+
+void MainWindow::update_actions() {
+    const bool job = document_->has_job();
+    for (QAction* action : with_job_) action->setEnabled(job);
+    for (QAction* action : with_house_) action->setEnabled(job && picture_->canvas().scene().has_house());
+    for (QToolButton* button : page_buttons_) button->setEnabled(job);
+    undo_->setEnabled(job && survey_->can_undo());
+    redo_->setEnabled(job && survey_->can_redo());
+    undo_->setText(survey_->undo_text());
+    redo_->setText(survey_->redo_text());
+    save_->setEnabled(job && survey_->is_modified());
+}
+
+bool MainWindow::tell_fault(const QString& what) {
+    QMessageBox box(QMessageBox::Warning, tr("Seamward"), what, QMessageBox::Ok, this);
+    box.setObjectName("fault");
+    box.exec();
+    return false;
+}
+
+bool MainWindow::may_leave() {
+    if (!document_->has_job()) return true;
+    survey_panel_->commit();
+    if (!survey_->is_modified()) return true;
+    QMessageBox box(QMessageBox::Question, tr("Seamward"), tr("The survey of %1 has changes that are not saved.").arg(document_->title()),
+                    QMessageBox::Save | QMessageBox::Discard | QMessageBox::Cancel, this);
+    box.setObjectName("unsaved");
+    switch (box.exec()) {
+        case QMessageBox::Save: return save();
+        case QMessageBox::Discard: return true;
+        default: return false;
+    }
+}
+
+void MainWindow::closeEvent(QCloseEvent* event) {
+    if (may_leave()) {
+        QMainWindow::closeEvent(event);
+    } else {
+        event->ignore();
+    }
+}
+
+void MainWindow::changeEvent(QEvent* event) {
+    if (event->type() == QEvent::LanguageChange) retranslate();
+    QMainWindow::changeEvent(event);
 }
 
 }  // namespace seamward::viewer

@@ -1,32 +1,111 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <QAction>
 #include <QMainWindow>
+#include <QMenu>
 #include <QStackedWidget>
+#include <QTimer>
+#include <QToolButton>
+#include <array>
+#include <functional>
+#include <utility>
+#include <vector>
 
+#include "document/closings_document.h"
 #include "document/job_document.h"
+#include "document/preferences.h"
+#include "document/recent_jobs.h"
+#include "document/survey_document.h"
+#include "panels/closings_panel.h"
+#include "panels/first_hints.h"
+#include "panels/start_page.h"
+#include "panels/survey_panel.h"
 #include "window/picture_pane.h"
 
 namespace seamward::viewer {
 
-/// The window: ways in on the left, the house on the right; or, before a job is open, a button to open one.
+/// The window: how to begin; or, with a job open, on the left its ways in, its closings or its survey, and the house on the right.
 class MainWindow : public QMainWindow {
     Q_OBJECT
 
 public:
-    MainWindow();
+    enum class Page : std::uint8_t { ways, closings, survey };
+
+    /// Both must outlive the window.
+    MainWindow(Preferences& preferences, RecentJobs& recent);
 
     [[nodiscard]] JobDocument& document() { return *document_; }
+    [[nodiscard]] ClosingsDocument& closings() { return *closings_; }
+    [[nodiscard]] SurveyDocument& survey() { return *survey_; }
+    [[nodiscard]] PicturePane& picture() { return *picture_; }
+    void show_page(Page page);
+    /// Opens a job or begins with a builder's model, as the ending of the name says; asks first when there is unsaved work.
+    void open(const QString& path);
+    /// Saves what the picture shows; false, with a message, when that cannot be.
+    bool save_picture(const QString& path);
+    /// Saves the solids of the house as GLB.
+    bool save_solids(const QString& path);
+    /// Saves the ride along the chosen way: a film (.ogv), or pictures in a folder. Shows how far it is; can be called off.
+    bool save_film(const QString& path);
+
+protected:
+    void closeEvent(QCloseEvent* event) override;
+    void changeEvent(QEvent* event) override;
 
 private:
-    void make_menus();
-    [[nodiscard]] QWidget* make_welcome();
-    [[nodiscard]] QWidget* make_work_page();
-    void ask_for_job();
+    using Words = std::function<QString()>;
 
+    [[nodiscard]] QWidget* make_work_page();
+    [[nodiscard]] QWidget* make_page_buttons();
+    void make_menus();
+    void make_file_menu();
+    void make_edit_menu();
+    void make_house_menu();
+    void make_settings_menu();
+    void make_help_menu();
+    void connect_documents();
+    void connect_panels();
+    void connect_start();
+    QMenu* add_menu(const Words& words);
+    QAction* add(QMenu* menu, const Words& words, const QKeySequence& keys, const std::function<void()>& function);
+    void retranslate();
+    void update_title();
+    void update_actions();
+    void show_left_behind();
+    void ask_for_job();
+    void ask_for_model(const QString& path);
+    void ask_for_new_house();
+    [[nodiscard]] bool may_leave();
+    bool save();
+    bool save_as();
+    void save_somewhere(const QString& title, const QString& kinds, const QString& ending, bool (MainWindow::*how)(const QString&));
+    bool tell_fault(const QString& what);
+    void show_help(const QString& page);
+    void remember_ticks();
+
+    Preferences& preferences_;
+    RecentJobs& recent_;
     JobDocument* document_;
-    QStackedWidget* pages_;
+    ClosingsDocument* closings_;
+    SurveyDocument* survey_;
+    QStackedWidget *pages_, *sides_;
+    StartPage* start_;
     PicturePane* picture_ = nullptr;
+    ClosingsPanel* closings_panel_ = nullptr;
+    SurveyPanel* survey_panel_ = nullptr;
+    QWidget *work_ = nullptr, *help_ = nullptr;
+    FirstHints* hints_ = nullptr;
+    QLabel* hint_;
+    std::array<QToolButton*, 3> page_buttons_{};
+    std::vector<std::pair<QAction*, Words>> words_;  ///< of menus, in the language of the moment
+    std::vector<std::pair<QMenu*, Words>> menus_;
+    std::vector<QAction*> with_job_, with_house_;    ///< that need one
+    QAction *undo_ = nullptr, *redo_ = nullptr, *save_ = nullptr;
+    std::vector<Draft> left_behind_;
+    std::vector<ClosingState> ticks_;  ///< as the history has them
+    QTimer ticks_rest_;                ///< runs out when nobody ticks any more: a drag along the prices is one change
+    bool taking_back_ = false;
 };
 
 }  // namespace seamward::viewer

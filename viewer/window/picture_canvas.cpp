@@ -11,11 +11,21 @@
 #include <QToolTip>
 #include <QWheelEvent>
 #include <cmath>
+#include <numbers>
 
+#include "document/units_text.h"
 #include "document/way_text.h"
 #include "layers/way_overlay.h"
 
 namespace seamward::viewer {
+
+namespace {
+
+constexpr int still = 4;         ///< pixels that a hand trembles in a click
+constexpr int flight_time = 420; ///< milliseconds of a move of the eye
+constexpr int frame_time = 33;   ///< of a ride, likewise
+
+}  // namespace
 
 /// The words over the picture.
 class PictureCanvas::Words : public QWidget {
@@ -25,17 +35,15 @@ public:
 protected:
     void paintEvent(QPaintEvent* /*event*/) override {
         QPainter painter(this);
-        const HouseScene& scene = canvas_.scene_;
-        paint_way_overlay(painter, scene.chosen_line(), canvas_.camera_, rect());
-        paint_callouts(painter, scene.callouts(), scene.keep_clear(), scene.other_gaps(), canvas_.camera_, rect());
+        canvas_.paint_words(painter);
     }
 
 private:
     PictureCanvas& canvas_;
 };
 
-PictureCanvas::PictureCanvas(JobDocument& document, QWidget* parent)
-    : QVTKOpenGLNativeWidget(parent), document_(document), words_(new Words(*this)) {
+PictureCanvas::PictureCanvas(JobDocument& document, ClosingsDocument& closings, QWidget* parent)
+    : QVTKOpenGLNativeWidget(parent), document_(document), closings_(closings), words_(new Words(*this)) {
     vtkNew<vtkGenericOpenGLRenderWindow> window;
     window->SetMultiSamples(0);  // the scene has samples of its own, on any machine
     window->AddRenderer(scene_.renderer());
@@ -46,41 +54,228 @@ PictureCanvas::PictureCanvas(JobDocument& document, QWidget* parent)
     setMinimumSize(320, 240);
     at_rest_.setSingleShot(true);
     at_rest_.setInterval(180);
-    connect(&at_rest_, &QTimer::timeout, this, [this] {
-        scene_.set_fine(true);
-        redraw();
-    });
+    connect(&at_rest_, &QTimer::timeout, this, &PictureCanvas::settle);
+    ride_timer_.setInterval(frame_time);
+    connect(&ride_timer_, &QTimer::timeout, this, &PictureCanvas::next_frame);
+    flight_.setDuration(flight_time);
+    flight_.setEasingCurve(QEasingCurve::InOutCubic);
 }
 
 bool PictureCanvas::show_job() {
+    end_ride();
+    measure_from_ = measure_to_ = std::nullopt;
     const bool any = scene_.show_job(document_);
-    camera_ = {};
+    show_closings();
     show_whole_house();
     return any;
 }
 
 void PictureCanvas::show_ways() {
+    end_ride();
     scene_.show_ways(document_);
     redraw();
 }
 
+void PictureCanvas::show_closings() {
+    if (!document_.has_job()) return;
+    scene_.mark_closings(document_.job().survey, closings_.has_plan() ? closings_.numbered() : std::vector<NumberedGap>());
+    words_->update();
+}
+
 void PictureCanvas::show_whole_house() {
+    end_ride();
+    flight_.stop();
     whole_house_ = true;
     camera_ = scene_.whole_house(camera_, static_cast<double>(width()) / std::max(1, height()));
     redraw();
 }
 
+void PictureCanvas::show_side(Side side) {
+    end_ride();
+    OrbitCamera to = camera_;
+    constexpr double quarter = std::numbers::pi / 2;
+    to.elevation = side == Side::above ? 1.55 : 0.16;
+    if (side != Side::above) to.azimuth = quarter * (static_cast<double>(side) - 1);
+    if (side == Side::above) to.azimuth = -quarter;
+    whole_house_ = true;
+    move_eye(scene_.whole_house(to, static_cast<double>(width()) / std::max(1, height())));
+}
+
+void PictureCanvas::show_chosen_way() {
+    if (is_riding()) return;
+    const auto better = scene_.better_view(camera_);
+    if (!better) return;
+    move_eye(whole_house_ ? scene_.whole_house(*better, static_cast<double>(width()) / std::max(1, height())) : *better);
+}
+
+void PictureCanvas::move_eye(const OrbitCamera& to) {
+    flight_.stop();
+    if (!animated_ || !isVisible()) {
+        camera_ = to;
+        return redraw();
+    }
+    disconnect(&flight_, nullptr, this, nullptr);
+    connect(&flight_, &QVariantAnimation::valueChanged, this, [this, from = camera_, to](const QVariant& share) {
+        camera_ = between(from, to, share.toDouble());
+        redraw();
+    });
+    flight_.setStartValue(0.0);
+    flight_.setEndValue(1.0);
+    flight_.start();
+}
+
+void PictureCanvas::set_story(Story story) {
+    story_ = story;
+    words_->update();
+}
+
+void PictureCanvas::set_tool(Tool tool) {
+    if (tool == tool_) return;
+    tool_ = tool;
+    measure_from_ = measure_to_ = std::nullopt;
+    setCursor(tool == Tool::look ? Qt::ArrowCursor : Qt::CrossCursor);
+    setMouseTracking(tool == Tool::measure);
+    words_->update();
+    emit tool_changed();
+}
+
+void PictureCanvas::set_shown(Coat coat, Shown shown) {
+    scene_.set_shown(coat, shown);
+    redraw();
+}
+
+void PictureCanvas::set_open(bool open) {
+    scene_.set_open(open);
+    redraw();
+}
+
+void PictureCanvas::set_cut(const std::optional<Cut>& cut) {
+    if (cut == cut_) return;
+    const bool from_elsewhere = cut && (!cut_ || cut_->from != cut->from);
+    cut_ = cut;
+    scene_.cut(cut && scene_.has_house() ? std::optional(scene_.plane_of(static_cast<int>(cut->from), cut->depth)) : std::nullopt);
+    if (document_.has_job()) scene_.show_ways(document_);
+    if (!from_elsewhere) return redraw();
+    // The eye goes to where the cut is seen from, a little aside, so that it looks like a cut.
+    OrbitCamera to = camera_;
+    constexpr double quarter = std::numbers::pi / 2;
+    to.elevation = cut->from == Side::above ? 0.95 : 0.36;
+    if (cut->from != Side::above) to.azimuth = quarter * (static_cast<double>(cut->from) - 1) + 0.32;
+    whole_house_ = true;
+    move_eye(scene_.whole_house(to, static_cast<double>(width()) / std::max(1, height())));
+}
+
+void PictureCanvas::mark(std::optional<GapIndex> gap) {
+    marked_ = gap;
+    words_->update();
+}
+
+std::optional<double> PictureCanvas::measured() const {
+    return measure_from_ && measure_to_ ? std::optional(distance(*measure_from_, *measure_to_)) : std::nullopt;
+}
+
+QImage PictureCanvas::image() {
+    QImage all = grabFramebuffer();
+    QPainter painter(&all);
+    paint_words(painter);
+    return all;
+}
+
 void PictureCanvas::moved() {
+    flight_.stop();
     whole_house_ = false;
-    scene_.set_fine(false);
-    at_rest_.start();
     redraw();
 }
 
 void PictureCanvas::redraw() {
+    // Finely drawn only at rest: then several changes at once cost no more than one.
+    scene_.set_fine(false);
+    if (!is_riding()) at_rest_.start();
+    draw();
+}
+
+void PictureCanvas::settle() {
+    flight_.stop();
+    at_rest_.stop();
+    scene_.set_fine(true);
+    draw();
+}
+
+void PictureCanvas::draw() {
     scene_.look(camera_);
     if (isVisible()) renderWindow()->Render();
     words_->update();
+}
+
+Point PictureCanvas::in_job(const Point& at) const { return at + (scene_.frame().origin - Point{}); }
+
+std::optional<GapIndex> PictureCanvas::gap_of(const SolidHit& hit) const {
+    if (!hit.gap.valid() || !document_.solids()) return std::nullopt;
+    // The solids may be those of the survey before the last change.
+    const std::string& id = document_.solids()->survey[hit.gap].id;
+    const std::vector<Gap>& gaps = document_.job().survey.gaps;
+    for (std::uint32_t i = 0; i < gaps.size(); ++i) {
+        if (gaps[i].id == id) return GapIndex{i};
+    }
+    return std::nullopt;
+}
+
+void PictureCanvas::click(const QPoint& at) {
+    if (!document_.has_job() || !scene_.has_places()) return;
+    const PicturePoint point{static_cast<double>(at.x()), static_cast<double>(at.y())};
+    const auto hit = scene_.solid_at(point, camera_, width(), height());
+    if (tool_ == Tool::measure) {
+        if (!hit) return;
+        const Point end = scene_.snapped(*hit, point, camera_, width(), height());
+        if (!measure_from_ || measure_to_) {
+            measure_from_ = end;
+            measure_to_.reset();
+        } else {
+            measure_to_ = end;
+        }
+        return words_->update();
+    }
+    if (tool_ == Tool::place) {
+        if (!hit) return;
+        emit placed(in_job(hit->at), QString::fromStdString(document_.solids()->parts[hit->part].name));
+        return;
+    }
+    Picked what;
+    what.gap = scene_.gap_near(document_.job().survey, point, camera_, width(), height());
+    if (hit) {
+        if (!what.gap) what.gap = gap_of(*hit);
+        what.part = hit->part;
+        what.at = in_job(hit->at);
+    }
+    emit picked(what);
+}
+
+void PictureCanvas::paint_words(QPainter& painter) {
+    const QRectF area = rect();
+    if (is_riding()) return;
+    paint_way_overlay(painter, scene_.chosen_line(), scene_.hidden_parts(), camera_, area);
+    std::vector<Callout> callouts = scene_.callouts();
+    if (story_ != Story::ways) std::erase_if(callouts, [](const Callout& c) { return c.kind != Callout::Kind::room; });
+    // From outside rooms are not seen, and a cut goes through them.
+    if (scene_.has_house() && (!scene_.house().is_open() || cut_))
+        std::erase_if(callouts, [](const Callout& c) { return c.kind == Callout::Kind::room; });
+    painter.save();
+    paint_callouts(painter, callouts, scene_.keep_clear(), scene_.other_gaps(), camera_, area);
+    painter.restore();
+    painter.save();
+    if (story_ == Story::closings) paint_closings(painter, scene_.closings(), camera_, area);
+    painter.restore();
+    if (marked_ && document_.has_job() && scene_.has_places() && marked_->value < document_.job().survey.gaps.size()) {
+        const Gap& gap = document_.job().survey[*marked_];
+        if (gap.at) paint_chosen_place(painter, scene_.frame().to_scene(*gap.at), QString::fromStdString(gap.label()), camera_, area);
+    }
+    if (measure_from_) {
+        const auto meters = measured();
+        const QString words = !meters        ? tr("and now the other end")
+                              : *meters < 1.5 ? width_words(*meters)
+                                              : distance_words(std::round(*meters * 1000) / 1000);
+        paint_measure(painter, *measure_from_, measure_to_, words, camera_, area);
+    }
 }
 
 bool PictureCanvas::event(QEvent* event) {
@@ -89,11 +284,16 @@ bool PictureCanvas::event(QEvent* event) {
         tell_gap(help->pos(), help->globalPos());
         return true;
     }
+    if (event->type() == QEvent::PaletteChange) {
+        scene_.recolor();
+        redraw();
+    }
+    if (event->type() == QEvent::LanguageChange) setAccessibleName(tr("Picture of the house"));
     return QVTKOpenGLNativeWidget::event(event);
 }
 
 void PictureCanvas::tell_gap(const QPoint& at, const QPoint& on_screen) {
-    if (!document_.has_job()) return;
+    if (!document_.has_job() || is_riding()) return;
     const Survey& survey = document_.job().survey;
     const PicturePoint point{static_cast<double>(at.x()), static_cast<double>(at.y())};
     const auto gap = scene_.gap_near(survey, point, camera_, width(), height());
@@ -107,14 +307,19 @@ void PictureCanvas::tell_gap(const QPoint& at, const QPoint& on_screen) {
 void PictureCanvas::resizeEvent(QResizeEvent* event) {
     QVTKOpenGLNativeWidget::resizeEvent(event);
     words_->setGeometry(rect());
-    if (whole_house_) camera_ = scene_.whole_house(camera_, static_cast<double>(width()) / std::max(1, height()));
+    if (whole_house_ && !is_riding()) camera_ = scene_.whole_house(camera_, static_cast<double>(width()) / std::max(1, height()));
     redraw();
 }
 
-void PictureCanvas::mousePressEvent(QMouseEvent* event) { last_ = event->pos(); }
+void PictureCanvas::mousePressEvent(QMouseEvent* event) {
+    last_ = pressed_ = event->pos();
+    dragged_ = false;
+}
 
 void PictureCanvas::mouseMoveEvent(QMouseEvent* event) {
-    if (event->buttons() == Qt::NoButton) return;
+    if (event->buttons() == Qt::NoButton || is_riding()) return;
+    if (!dragged_ && (event->pos() - pressed_).manhattanLength() <= still) return;
+    dragged_ = true;
     const QPoint by = event->pos() - last_;
     last_ = event->pos();
     const double tall = std::max(1, height());
@@ -127,18 +332,32 @@ void PictureCanvas::mouseMoveEvent(QMouseEvent* event) {
     moved();
 }
 
-void PictureCanvas::mouseReleaseEvent(QMouseEvent* event) { last_ = event->pos(); }
+void PictureCanvas::mouseReleaseEvent(QMouseEvent* event) {
+    last_ = event->pos();
+    if (!dragged_ && event->button() == Qt::LeftButton && !is_riding()) click(event->pos());
+}
 
-void PictureCanvas::mouseDoubleClickEvent(QMouseEvent* /*event*/) { show_whole_house(); }
+void PictureCanvas::mouseDoubleClickEvent(QMouseEvent* /*event*/) {
+    dragged_ = true;  // its second release is no click
+    if (tool_ == Tool::look) show_whole_house();
+}
 
 void PictureCanvas::wheelEvent(QWheelEvent* event) {
+    event->accept();
+    if (is_riding()) return;
     camera_.approach(std::pow(1.15, event->angleDelta().y() / 120.0), scene_.reach());
     moved();
-    event->accept();
 }
 
 void PictureCanvas::keyPressEvent(QKeyEvent* event) {
     constexpr double turn = 0.08;
+    if (is_riding()) {
+        if (event->key() == Qt::Key_Space) return set_ride_going(!ride_timer_.isActive());
+        if (event->key() == Qt::Key_Escape) return end_ride();
+        if (event->key() == Qt::Key_Left) return ride_to(ride_at_ - 1);
+        if (event->key() == Qt::Key_Right) return ride_to(ride_at_ + 1);
+        return QWidget::keyPressEvent(event);
+    }
     switch (event->key()) {
         case Qt::Key_Left: camera_.turn(-turn, 0); break;
         case Qt::Key_Right: camera_.turn(turn, 0); break;
@@ -148,6 +367,9 @@ void PictureCanvas::keyPressEvent(QKeyEvent* event) {
         case Qt::Key_Equal: camera_.approach(1.15, scene_.reach()); break;
         case Qt::Key_Minus: camera_.approach(1 / 1.15, scene_.reach()); break;
         case Qt::Key_Home: return show_whole_house();
+        case Qt::Key_Escape:
+            if (tool_ != Tool::look) return set_tool(Tool::look);
+            [[fallthrough]];
         default: return QWidget::keyPressEvent(event);
     }
     moved();

@@ -3,27 +3,84 @@
 
 #include <QVTKOpenGLNativeWidget.h>
 
+#include <QElapsedTimer>
 #include <QTimer>
+#include <QVariantAnimation>
+#include <cstdint>
 
+#include "document/closings_document.h"
 #include "document/job_document.h"
 #include "layers/house_scene.h"
+#include "layers/ride.h"
+#include "panels/view_tools.h"
 
 namespace seamward::viewer {
 
+/// What the user clicked in the picture.
+struct Picked {
+    std::optional<GapIndex> gap;        ///< of the job
+    std::optional<std::uint32_t> part;  ///< of the solids
+    std::optional<Point> at;            ///< on a solid, in the job's frame
+};
+
 /// The 3D picture with its words. Drag turns it, drag with the right or middle button (or Shift) moves it, the wheel
-/// comes closer; arrow keys, + and - do the same, Home or a double click shows the whole house again.
+/// comes closer; arrow keys, + and - do the same, Home or a double click shows the whole house again. A click picks.
 class PictureCanvas : public QVTKOpenGLNativeWidget {
     Q_OBJECT
 
 public:
-    explicit PictureCanvas(JobDocument& document, QWidget* parent = nullptr);
+    /// What the picture tells besides the house.
+    enum class Story : std::uint8_t { ways, closings, survey };
+    /// What a click does.
+    enum class Tool : std::uint8_t { look, measure, place };
 
-    /// Takes the document's job up. False when no gap of it has a position.
+    explicit PictureCanvas(JobDocument& document, ClosingsDocument& closings, QWidget* parent = nullptr);
+
+    /// Takes the document's job and its solids up. False when there is nothing to show.
     bool show_job();
     void show_ways();
+    void show_closings();
     void show_whole_house();
+    void show_side(Side side);
+    /// Turns until most of the chosen way is seen, where much of it is hidden.
+    void show_chosen_way();
+    void set_story(Story story);
+    void set_tool(Tool tool);
+    [[nodiscard]] Tool tool() const { return tool_; }
+    void set_shown(Coat coat, Shown shown);
+    void set_open(bool open);
+    void set_cut(const std::optional<Cut>& cut);
+    /// Marks a gap, or none.
+    void mark(std::optional<GapIndex> gap);
+    /// Moves of the eye jump to their end: for pictures of tests.
+    void set_animated(bool animated) { animated_ = animated; }
+
+    [[nodiscard]] bool can_ride() const;
+    void start_ride();
+    void end_ride();
+    [[nodiscard]] bool is_riding() const { return ride_.has_value(); }
+    [[nodiscard]] double ride_duration() const { return ride_ ? ride_->duration() : 0; }
+    void ride_to(double seconds);
+    void set_ride_going(bool going);
+    /// Where the ride is: "in gap 2 of 4: sweep under the door, 3/8 in".
+    [[nodiscard]] QString ride_words() const;
+
     [[nodiscard]] const HouseScene& scene() const { return scene_; }
     [[nodiscard]] const OrbitCamera& camera() const { return camera_; }
+    /// Meters between the two points measured, or nothing.
+    [[nodiscard]] std::optional<double> measured() const;
+    /// What the window shows here, words and all.
+    [[nodiscard]] QImage image();
+    /// Draws finely now, and not only when the picture has been at rest for a while.
+    void settle();
+
+signals:
+    void picked(const seamward::viewer::Picked& what);
+    /// The click that Tool::place waits for, in the job's frame, and the part that was clicked.
+    void placed(const seamward::Point& at, const QString& part);
+    void ride_moved(double seconds, bool going);
+    void ride_ended();
+    void tool_changed();
 
 protected:
     bool event(QEvent* event) override;
@@ -40,14 +97,36 @@ private:
 
     void moved();
     void redraw();
+    void draw();
+    void move_eye(const OrbitCamera& to);
+    void click(const QPoint& at);
     void tell_gap(const QPoint& at, const QPoint& on_screen);
+    void next_frame();
+    [[nodiscard]] Point in_job(const Point& at) const;
+    [[nodiscard]] std::optional<GapIndex> gap_of(const SolidHit& hit) const;
+    void paint_words(QPainter& painter);
 
     JobDocument& document_;
+    ClosingsDocument& closings_;
     HouseScene scene_;
     OrbitCamera camera_;
     bool whole_house_ = true;  ///< the eye was not moved by hand
-    QPoint last_;
+    QPoint last_, pressed_;
+    bool dragged_ = false;
+    bool animated_ = true;
+    Story story_ = Story::ways;
+    Tool tool_ = Tool::look;
+    std::optional<GapIndex> marked_;
+    std::optional<Point> measure_from_, measure_to_;  ///< scene
+    std::optional<Cut> cut_;
+    std::optional<Ride> ride_;
+    std::optional<OrbitCamera> before_ride_;
+    bool open_before_ride_ = true;
+    double ride_at_ = 0;  ///< seconds
+    QElapsedTimer ride_clock_;
+    QTimer ride_timer_;
     QTimer at_rest_;  ///< runs out when the picture has stopped moving
+    QVariantAnimation flight_;
     Words* words_;
 };
 

@@ -3,6 +3,7 @@
 
 #include <QApplication>
 #include <QSaveFile>
+#include <QTemporaryDir>
 #include <algorithm>
 #include <optional>
 #include <string_view>
@@ -69,7 +70,12 @@ ScreenshotFault no_such_way(int way, int ways) {
 
 ScreenshotFault take_screenshot(const ScreenshotRequest& request) {
     ScreenshotFault fault;
-    MainWindow window;
+    const QTemporaryDir own;  // the picture does not depend on how the user likes the window, nor is it a job that was opened
+    Preferences preferences(own.filePath("preferences.ini"));
+    preferences.set_hints_seen(true);
+    RecentJobs recent(own.filePath("recent.ini"));
+    MainWindow window(preferences, recent);
+    window.picture().canvas().set_animated(false);
     JobDocument& document = window.document();
     window.setWindowFlag(Qt::X11BypassWindowManagerHint);  // nobody else decides on its size
     window.resize(request.size / window.devicePixelRatioF());
@@ -91,12 +97,22 @@ ScreenshotFault take_screenshot(const ScreenshotRequest& request) {
             return QApplication::exit();
         }
         document.choose_way(request.way - 1);
+        const bool house = document.job().model || !document.job().house.survey.spaces.empty();
+        if (house && !document.solids()) return;  // the house follows
         QApplication::processEvents();
+        window.picture().canvas().settle();
         fault.text = save(window.grab().toImage(), request.file);
         QApplication::exit();
     };
     // Queued: the window has taken the answer up by then.
     QObject::connect(&document, &JobDocument::ways_found, &window, take, Qt::QueuedConnection);
+    QObject::connect(&document, &JobDocument::solids_ready, &window, [&] {
+        if (!document.is_busy()) take();
+    }, Qt::QueuedConnection);
+    QObject::connect(&document, &JobDocument::solids_failed, &window, [&](const OpenFault& failed) {
+        fault = {failed.text, failed.in_input ? ScreenshotFault::Of::input : ScreenshotFault::Of::program};
+        QApplication::exit();
+    });
     document.open(request.job);
     QApplication::exec();
     return fault;

@@ -1,0 +1,287 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "document/survey_document.h"
+
+#include <QCryptographicHash>
+#include <QFileInfo>
+#include <filesystem>
+
+#include "base/diagnostics.h"
+#include "base/document.h"
+#include "base/file_io.h"
+#include "document/edit_words.h"
+#include "exchange/write_whole_file.h"
+
+namespace seamward::viewer {
+
+namespace {
+
+constexpr int draft_delay = 400;  ///< milliseconds; with the time to write, well under the second that may be lost
+
+QByteArray print_of(const std::string& text) {
+    QCryptographicHash hash(QCryptographicHash::Sha256);
+    hash.addData(text.data(), static_cast<int>(text.size()));
+    return hash.result();
+}
+
+/// Empty when there is no such file.
+QByteArray print_of_file(const QString& path) {
+    try {
+        return print_of(read_file(path.toStdString(), path.toStdString(), Document::most_bytes));
+    } catch (const BadInput&) {
+        return {};
+    }
+}
+
+/// What is wrong, without the name of the file that is open anyway.
+QString words_of(const BadInput& bad) {
+    QStringList all;
+    for (const Diagnostic& one : bad.diagnostics()) {
+        const QString what = QString::fromStdString(one.what);
+        all << (one.mend.empty() ? what : SurveyDocument::tr("%1: %2").arg(what, QString::fromStdString(one.mend)));
+    }
+    return all.join('\n');
+}
+
+}  // namespace
+
+std::size_t SurveyDocument::Step::bytes() const {
+    return sizeof(Step) + (change ? change->removed.size() + change->inserted.size() : 0);
+}
+
+SurveyDocument::SurveyDocument(JobDocument& document, QObject* parent) : QObject(parent), document_(document) {
+    draft_timer_.setSingleShot(true);
+    draft_timer_.setInterval(draft_delay);
+    connect(&draft_timer_, &QTimer::timeout, this, [this] { drafts_.keep(job_file(), house_); });
+    connect(&drafts_, &DraftStore::failed, this, &SurveyDocument::draft_failed);
+    connect(&document_, &JobDocument::opened, this, &SurveyDocument::take_opened);
+    connect(&document_, &JobDocument::changed, this, [this] {
+        if (document_.text() == text_ && (!house_ || document_.newer() == newer())) good_ = position_;
+    });
+    connect(&document_, &JobDocument::change_failed, this, &SurveyDocument::take_back_failed);
+    connect(&document_, &JobDocument::open_failed, this, [this] { recovering_.reset(); });
+    if (document_.has_job()) take_opened();
+}
+
+void SurveyDocument::take_opened() {
+    text_ = document_.text();
+    history_.clear();
+    position_ = bytes_ = 0;
+    good_ = 0;
+    draft_timer_.stop();
+    house_ = recovering_ ? recovering_->house : std::nullopt;
+    if (house_) house_as_read_ = house_->text;
+    if (recovering_)
+        disk_print_ = recovering_->job.disk_print;
+    else
+        disk_print_ = document_.is_text_of_file() ? print_of(text_) : print_of_file(document_.path());
+    recovering_.reset();
+    text_changed();
+    emit history_changed();
+}
+
+bool SurveyDocument::change(const Edit& edit) {
+    if (!document_.has_job() || document_.is_opening_another()) return false;
+    try {
+        const bool of_house = is_of_house(edit);
+        if (of_house) load_house();
+        const EditedFile file = of_house ? *house_ : job_file();
+        Edited edited = apply(file.text, file.path.toStdString(), edit);
+        changed_id_ = edited.id;
+        if (edited.change.empty()) return true;
+        const bool moves_gaps = std::holds_alternative<AddGap>(edit) || std::holds_alternative<RemoveGap>(edit);
+        add({edit_words(edit, document_.filed()->survey), std::move(edited.change), moves_gaps, of_house, {}, {}});
+        return true;
+    } catch (const BadInput& bad) {
+        emit edit_failed(words_of(bad));
+        return false;
+    }
+}
+
+void SurveyDocument::load_house() {
+    if (house_) return;
+    const std::filesystem::path path = house_of(text_, job_file().path.toStdString());
+    if (path.empty())
+        throw BadInput({{document_.path().toStdString(), {}, tr("This job has no described house.").toStdString(), ""}});
+    EditedFile house{QString::fromStdString(path.string()), read_file(path, path.string(), Document::most_bytes), {}};
+    house.disk_print = print_of(house.text);
+    house_as_read_ = house.text;
+    house_ = std::move(house);
+}
+
+FileTexts SurveyDocument::newer() const {
+    FileTexts texts;
+    std::error_code error;
+    if (house_) texts[std::filesystem::weakly_canonical(house_->path.toStdString(), error)] = house_->text;
+    return texts;
+}
+
+EditedFile SurveyDocument::job_file() const { return {QFileInfo(document_.path()).absoluteFilePath(), text_, disk_print_}; }
+
+void SurveyDocument::push(Command command) {
+    add({std::move(command.text), std::nullopt, false, false, std::move(command.redo), std::move(command.undo)});
+}
+
+void SurveyDocument::add(Step step) {
+    cut_history(position_);
+    bytes_ += step.bytes();
+    history_.push_back(std::move(step));
+    ++position_;
+    while (bytes_ > limit_ && history_.size() > 1) {
+        bytes_ -= history_.front().bytes();
+        history_.pop_front();
+        --position_;
+        good_ = good_.value_or(0) > 0 ? std::optional(*good_ - 1) : std::nullopt;
+    }
+    run(history_.back(), true);
+    emit history_changed();
+}
+
+void SurveyDocument::cut_history(std::size_t steps) {
+    while (history_.size() > steps) {
+        bytes_ -= history_.back().bytes();
+        history_.pop_back();
+    }
+    if (good_ && *good_ > steps) good_.reset();
+}
+
+void SurveyDocument::undo() {
+    if (!can_undo() || document_.is_opening_another()) return;
+    --position_;
+    run(history_[position_], false);
+    emit history_changed();
+}
+
+void SurveyDocument::redo() {
+    if (!can_redo() || document_.is_opening_another()) return;
+    ++position_;
+    run(history_[position_ - 1], true);
+    emit history_changed();
+}
+
+void SurveyDocument::run(const Step& step, bool forward) {
+    if (!step.change) {
+        (forward ? step.redo : step.undo)();
+        return;
+    }
+    std::string& text = step.of_house ? house_->text : text_;
+    text = seamward::changed(text, forward ? *step.change : step.change->inverse());
+    text_changed();
+    read_again(step);
+}
+
+void SurveyDocument::read_again(const Step& step) {
+    // The model's ways through gaps are told by position, so that its solids have to be told the new ones.
+    const bool solids = step.of_house || (step.moves_gaps && document_.filed()->model.has_value());
+    document_.read({document_.path(), text_, newer()}, true, solids);
+}
+
+void SurveyDocument::take_back_failed(const OpenFault& fault) {
+    if (document_.text() == text_ && document_.newer() == newer()) return;
+    const std::size_t good = good_.value_or(0);
+    if (!good_ || good <= position_) cut_history(good);
+    position_ = good;
+    good_ = good;
+    text_ = document_.text();
+    if (house_) house_->text = document_.newer().empty() ? house_as_read_ : document_.newer().begin()->second;
+    text_changed();
+    emit history_changed();
+    emit edit_failed(fault.text);
+}
+
+void SurveyDocument::text_changed() {
+    update_modified();
+    if (modified_)
+        draft_timer_.start();
+    else
+        drafts_.forget();
+    if (!modified_) draft_timer_.stop();
+}
+
+void SurveyDocument::update_modified() {
+    const bool modified = print_of(text_) != disk_print_ || (house_ && print_of(house_->text) != house_->disk_print);
+    if (modified == modified_) return;
+    modified_ = modified;
+    emit modified_changed(modified_);
+}
+
+QString SurveyDocument::undo_text() const { return can_undo() ? tr("Undo: %1").arg(history_[position_ - 1].text) : tr("Undo"); }
+
+QString SurveyDocument::redo_text() const { return can_redo() ? tr("Redo: %1").arg(history_[position_].text) : tr("Redo"); }
+
+bool SurveyDocument::differs_on_disk() const {
+    const auto differs = [](const EditedFile& file) {
+        const QByteArray now = print_of_file(file.path);
+        return !now.isEmpty() && now != file.disk_print && now != print_of(file.text);
+    };
+    return differs(job_file()) || (house_ && differs(*house_));
+}
+
+bool SurveyDocument::write(const QString& path) {
+    try {
+        // The house first: a job that names what its house does not have yet could not be opened.
+        std::vector<WholeFile> files;
+        if (house_ && print_of(house_->text) != house_->disk_print)
+            files.push_back({house_->path.toStdString(), house_->path.toStdString(), house_->text});
+        files.push_back({path.toStdString(), path.toStdString(), text_});
+        write_whole_files(files);
+    } catch (const BadInput& bad) {
+        emit save_failed(words_of(bad));
+        return false;
+    }
+    disk_print_ = print_of(text_);
+    if (house_) house_->disk_print = print_of(house_->text);
+    text_changed();
+    emit saved(path);
+    return true;
+}
+
+SurveyDocument::Saved SurveyDocument::save(Overwrite overwrite) {
+    if (!document_.has_job()) return Saved::failed;
+    if (overwrite == Overwrite::no && differs_on_disk()) {
+        emit file_changed_elsewhere(document_.path());
+        return Saved::changed_elsewhere;
+    }
+    return write(document_.path()) ? Saved::done : Saved::failed;
+}
+
+SurveyDocument::Saved SurveyDocument::save_as(const QString& path) {
+    if (!document_.has_job()) return Saved::failed;
+    const QFileInfo from(document_.path()), to(path);
+    if (from.absoluteFilePath() == to.absoluteFilePath()) return save();
+    const auto is_json = [](const QFileInfo& file) { return file.suffix() == "json"; };
+    if (is_json(from) != is_json(to)) {
+        emit save_failed(is_json(from) ? tr("This job is written in JSON. Choose a name that ends in .json.")
+                                       : tr("This job is written in YAML. Choose a name that ends in .yaml."));
+        return Saved::failed;
+    }
+    const std::string before = text_;
+    try {
+        const MoveJob move{from.absolutePath().toStdString(), to.absolutePath().toStdString()};
+        text_ = apply(text_, document_.path().toStdString(), move).text;
+    } catch (const BadInput& bad) {
+        emit save_failed(words_of(bad));
+        return Saved::failed;
+    }
+    if (!write(path)) {
+        text_ = before;
+        return Saved::failed;
+    }
+    if (text_ != before) {  // older changes no longer fit the text
+        cut_history(0);
+        position_ = 0;
+        good_ = 0;
+        emit history_changed();
+    }
+    document_.read({path, text_, newer()}, true, false);
+    return Saved::done;
+}
+
+bool SurveyDocument::recover(const Draft& draft) {
+    if (!drafts_.adopt(draft)) return false;
+    recovering_ = draft;
+    house_ = draft.house;
+    document_.read({draft.job.path, draft.job.text, newer()}, false, true);
+    return true;
+}
+
+}  // namespace seamward::viewer

@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QString>
+#include <string>
+
+#include "document/preferences.h"
+
+namespace seamward::viewer {
+
+/// Makes the program speak that language from now on: all windows get QEvent::LanguageChange. English is what the sources say,
+/// with its plurals. Of the window's thread; an application object must be there.
+void speak(Preferences::Language language);
+
+/// "en" or "es": what is spoken now.
+[[nodiscard]] QString spoken();
+
+/// A text of the shipped tables or of the engine (the name of an animal, a duty, a treatment, a reason, a caution) in the
+/// language spoken; the English itself where there is no translation, as for names that stand in job files.
+[[nodiscard]] QString catalog_text(const std::string& english);
+
+}  // namespace seamward::viewer

@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <vtkActor.h>
+#include <vtkRenderer.h>
+#include <vtkSmartPointer.h>
+
+#include <span>
+
+#include "layers/house_groups.h"
+
+namespace seamward::viewer {
+
+/// Toward the sun, in the south-west; of unit length.
+[[nodiscard]] Vector sun_direction();
+
+/// The ground of a house and what lies flat in its yard, fading into the paper some meters from the house, with the house's shadow
+/// on it.
+class HouseGround {
+public:
+    explicit HouseGround(vtkRenderer& renderer);
+
+    /// `casting`: what throws a shadow, as HouseLayer::casting() gives it. A house without ground gets none. O(triangles).
+    void show(const House& house, const HouseFrame& frame, std::span<vtkPolyData* const> casting);
+    void hide();
+    void set_shown(bool shown);
+    [[nodiscard]] bool has_ground() const { return any_; }
+
+private:
+    vtkSmartPointer<vtkActor> whole_, rim_;
+    bool any_ = false, shown_ = true;
+};
+
+}  // namespace seamward::viewer

@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <vtkActor.h>
+#include <vtkRenderer.h>
+#include <vtkSmartPointer.h>
+#include <vtkStaticCellLocator.h>
+
+#include <array>
+#include <cstdint>
+#include <memory>
+#include <optional>
+#include <span>
+#include <vector>
+
+#include "layers/house_groups.h"
+#include "layers/orbit_camera.h"
+#include "layers/section.h"
+
+namespace seamward::viewer {
+
+/// What of a house is shown, made faint or hidden together, from outside in.
+enum class Coat : std::uint8_t { roof, walls, framing, linings, fixtures, ground };
+inline constexpr std::size_t coat_count = 6;
+
+/// How a coat looks.
+enum class Shown : std::uint8_t { whole, faint, hidden };
+
+/// What is seen through one point of the picture.
+struct SolidHit {
+    Point at;        ///< scene
+    Vector outward;  ///< of the face, toward the eye, of unit length
+    std::array<Point, 3> face{};  ///< scene
+    std::uint32_t part = 0;
+    GapIndex gap;  ///< that the face bounds, or invalid
+};
+
+/// The solids of a house or a model, some hundred of actors at most whatever its size: what belongs to one coat and faces one way
+/// is drawn as one. Walls, roofs and ceilings that stand between the eye and the rooms can fade as the eye goes round.
+class HouseLayer {
+public:
+    explicit HouseLayer(vtkRenderer& renderer);
+    ~HouseLayer();
+    HouseLayer(const HouseLayer&) = delete;
+    HouseLayer& operator=(const HouseLayer&) = delete;
+
+    /// Null: nothing. `loose`: solids of others, whose faces may look the wrong way. O(triangles log triangles).
+    void show(std::shared_ptr<const House> house, const HouseFrame& frame, bool loose);
+    void set_shown(Coat coat, Shown shown);
+    [[nodiscard]] Shown shown(Coat coat) const { return shown_.at(static_cast<std::size_t>(coat)); }
+    /// Whether there is anything of it.
+    [[nodiscard]] bool has(Coat coat) const { return present_.at(static_cast<std::size_t>(coat)); }
+    /// Whether what stands between the eye and the rooms fades.
+    void set_open(bool open) { open_ = open; }
+    [[nodiscard]] bool is_open() const { return open_; }
+    /// Takes away what lies on the normal's side of a plane of the scene and draws the cut; nothing: no cut. O(triangles).
+    void cut(const std::optional<CutPlane>& plane);
+    /// Fades what has to for an eye there. Call it before each rendering that follows a change.
+    void look(const OrbitCamera& camera);
+    /// Fewer lines while the picture moves, where there are very many.
+    void set_fine(bool fine);
+
+    [[nodiscard]] bool empty() const { return sets_.empty(); }
+    [[nodiscard]] std::size_t triangle_count() const { return owners_.size(); }
+    /// The first solid along a line that is not hidden, faint or cut away. O(log triangles), the first time O(triangles).
+    [[nodiscard]] std::optional<SolidHit> first_solid(const Point& from, const Point& to) const;
+    /// All data sets that throw a shadow.
+    [[nodiscard]] std::vector<vtkPolyData*> casting() const;
+
+private:
+    /// What is drawn as one.
+    struct Set {
+        Coat coat = Coat::walls;
+        HousePiece::Before before = HousePiece::Before::nothing;
+        Vector outward;
+        vtkSmartPointer<vtkActor> faces, edges;
+        double opacity = 1;  ///< as drawn now
+    };
+    struct Owner {
+        std::uint32_t set = 0, part = 0;
+        GapIndex gap;
+    };
+
+    void clear();
+    void add_sets(const House& house, const HouseFrame& frame, bool loose);
+    void show_cut_faces(const CutPlane& plane);
+
+    vtkRenderer& renderer_;
+    std::shared_ptr<const House> house_;
+    HouseFrame frame_;
+    std::vector<Set> sets_;
+    std::vector<Owner> owners_;  ///< one for each triangle of `all_`
+    vtkSmartPointer<vtkPolyData> all_;
+    mutable vtkSmartPointer<vtkStaticCellLocator> locator_;
+    std::array<Shown, coat_count> shown_;
+    std::array<bool, coat_count> present_{};
+    std::optional<CutPlane> cut_;
+    vtkSmartPointer<vtkActor> cut_faces_, cut_edges_;
+    bool open_ = true;
+    bool fine_ = true;
+};
+
+}  // namespace seamward::viewer

@@ -1,0 +1,122 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "layers/ride.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "layers/house_way.h"
+
+namespace seamward::viewer {
+
+namespace {
+
+constexpr double corner = 0.05;    ///< meters by which corners are rounded: it stays within a wall's cavity
+constexpr double slowest = 0.05;   ///< meters per second, in a gap
+constexpr double fastest = 1.6;    ///< far from any
+constexpr double quickens = 0.85;  ///< meters per second for each meter from a gap
+constexpr double near_gap = 0.25;  ///< meters
+constexpr double steepest = 1.3;   ///< radians; the picture keeps its up
+constexpr int looks = 8;           ///< places ahead whose mean the eye looks at
+
+void append(std::vector<Point>& line, const std::vector<Point>& more) {
+    for (const Point& at : more) {
+        if (line.empty() || distance(line.back(), at) > 1e-6) line.push_back(at);
+    }
+}
+
+}  // namespace
+
+Ride::Ride(const WayLine& way) {
+    // Corners are rounded piece by piece, so that the stops stay on the line.
+    append(line_, rounded(way.before, corner));
+    std::vector<std::size_t> ends;
+    for (std::size_t i = 0; i < way.stops.size(); ++i) {
+        append(line_, {way.stops[i].at});
+        ends.push_back(line_.size() - 1);
+        if (i < way.legs.size()) append(line_, rounded(way.legs[i].line, corner));
+    }
+    append(line_, rounded(way.after, corner));
+    if (line_.size() < 2) return;
+    for (std::size_t i = 0; i < line_.size(); ++i)
+        runs_.push_back(i == 0 ? 0 : runs_.back() + distance(line_[i - 1], line_[i]));
+    for (const std::size_t end : ends) stops_.push_back(runs_[end]);
+
+    const double whole = runs_.back();
+    const auto pieces = static_cast<std::size_t>(std::clamp(whole / step_, 50.0, 20'000.0));
+    step_ = whole / static_cast<double>(pieces);
+    seconds_.push_back(0);
+    for (std::size_t i = 0; i < pieces; ++i) {
+        const double run = (static_cast<double>(i) + 0.5) * step_;
+        double off = 2;  // meters to the nearest stop, or to the end
+        for (const double stop : stops_) off = std::min(off, std::abs(stop - run));
+        seconds_.push_back(seconds_.back() + step_ / std::clamp(slowest + quickens * off, slowest, fastest));
+    }
+    const double too_long = seconds_.back() / longest;
+    if (too_long > 1) std::ranges::for_each(seconds_, [&](double& at) { at /= too_long; });
+}
+
+double Ride::run_at(double seconds) const {
+    const auto next = std::ranges::upper_bound(seconds_, seconds);
+    if (next == seconds_.begin()) return 0;
+    if (next == seconds_.end()) return runs_.back();
+    const auto i = static_cast<double>(next - seconds_.begin() - 1);
+    return step_ * (i + (seconds - *(next - 1)) / (*next - *(next - 1)));
+}
+
+Point Ride::at(double run) const {
+    const auto next = std::ranges::upper_bound(runs_, run);
+    if (next == runs_.begin()) return line_.front();
+    if (next == runs_.end()) return line_.back();
+    const auto i = static_cast<std::size_t>(next - runs_.begin());
+    return line_[i - 1] + (line_[i] - line_[i - 1]) * ((run - runs_[i - 1]) / (runs_[i] - runs_[i - 1]));
+}
+
+OrbitCamera Ride::eye(double seconds) const {
+    // The eye never stands at the very end, where there is nothing ahead to look at.
+    const double run = std::min(run_at(seconds), runs_.back() - std::min(0.3, runs_.back() / 4));
+    const Point here = at(run);
+    double off = 2;
+    for (const double stop : stops_) off = std::min(off, std::abs(stop - run));
+    const double ahead = std::clamp(0.18 + 0.5 * off, 0.18, 0.8);
+    Vector way{};
+    for (int i = 1; i <= looks; ++i) {
+        const Vector to = at(std::min(run + ahead * i / looks, runs_.back())) - here;
+        way = way + to * (1 / std::max(1e-9, length(to)));
+    }
+    OrbitCamera camera;
+    const double size = length(way);
+    way = size > 1e-9 ? way * (1 / size) : Vector{1, 0, 0};
+    camera.view_angle = view_angle;
+    camera.distance = 0.2;
+    camera.focus = here + way * camera.distance;
+    camera.elevation = std::clamp(std::asin(std::clamp(-way.z, -1.0, 1.0)), -steepest, steepest);
+    camera.azimuth = std::hypot(way.x, way.y) > 1e-6 ? std::atan2(-way.y, -way.x) : 0;
+    // Where the way is steeper than the eye can look, the eye stays on the line and looks a little aside.
+    const Point stands = camera.eye();
+    camera.focus = camera.focus + (here - stands);
+    return camera;
+}
+
+std::size_t Ride::passed(double seconds) const {
+    const double run = run_at(seconds);
+    return static_cast<std::size_t>(std::ranges::count_if(stops_, [&](double stop) { return stop < run; }));
+}
+
+std::optional<std::size_t> Ride::near(double seconds) const {
+    const double run = run_at(seconds);
+    std::optional<std::size_t> nearest;
+    double least = near_gap;
+    for (std::size_t i = 0; i < stops_.size(); ++i) {
+        if (std::abs(stops_[i] - run) > least) continue;
+        least = std::abs(stops_[i] - run);
+        nearest = i;
+    }
+    return nearest;
+}
+
+double Ride::time_of(std::size_t stop) const {
+    const auto i = static_cast<std::size_t>(std::clamp(stops_[stop] / step_, 0.0, static_cast<double>(seconds_.size() - 1)));
+    return seconds_[i];
+}
+
+}  // namespace seamward::viewer

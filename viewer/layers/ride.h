@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "adapt/way_line.h"
+#include "layers/orbit_camera.h"
+
+namespace seamward::viewer {
+
+/// A ride along a way in, at the height of the animal: slow before and in gaps, faster through rooms.
+class Ride {
+public:
+    static constexpr double longest = 75;  ///< seconds
+    static constexpr double view_angle = 1.15;
+
+    /// `way` in the scene. O(length).
+    explicit Ride(const WayLine& way);
+
+    /// False where nothing of the way is known.
+    [[nodiscard]] bool possible() const { return seconds_.size() > 1; }
+    /// Seconds from end to end.
+    [[nodiscard]] double duration() const { return seconds_.empty() ? 0 : seconds_.back(); }
+    /// The eye at that time. Only when the ride is possible.
+    [[nodiscard]] OrbitCamera eye(double seconds) const;
+    /// Stops of the way that are behind the eye at that time: as many gaps were passed.
+    [[nodiscard]] std::size_t passed(double seconds) const;
+    /// The stop that the eye is in, or comes to next within a little; nothing in the open.
+    [[nodiscard]] std::optional<std::size_t> near(double seconds) const;
+    /// When the eye is in a stop of the way.
+    [[nodiscard]] double time_of(std::size_t stop) const;
+
+private:
+    [[nodiscard]] double run_at(double seconds) const;
+    [[nodiscard]] Point at(double run) const;
+
+    std::vector<Point> line_;     ///< scene, with rounded corners
+    std::vector<double> runs_;    ///< meters from the beginning to each point of the line
+    std::vector<double> stops_;   ///< meters from the beginning to each stop
+    std::vector<double> seconds_; ///< at even steps of the run
+    double step_ = 0.01;
+};
+
+}  // namespace seamward::viewer
