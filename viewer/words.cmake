@@ -28,7 +28,7 @@ qt5_add_translation(seamward_qm ${translations})
 seamward_carry(seamward_viewer_document seamward_words PREFIX words FILES ${seamward_qm})
 
 # Links between these pages work; links to others are shown as text.
-set(pages catalog commands completion exports house-file job-file limits models plans prices quotes ranked-paths)
+set(pages catalog commands completion exports house-file job-file limits models plans prices quotes ranked-paths window)
 list(TRANSFORM pages PREPEND ${PROJECT_SOURCE_DIR}/docs/)
 list(TRANSFORM pages APPEND .md)
 seamward_carry(seamward_viewer_panels seamward_pages PREFIX pages FILES ${pages})

@@ -8,22 +8,11 @@
 #include <vector>
 
 #include "base/diagnostics.h"
+#include "base/text_span.h"
 
 namespace seamward {
 
 class Node;
-
-/// Where a node stands in the text of its file, in bytes. Nothing stands where a value was left out: such a node begins and ends
-/// after the colon or the dash. A block of lines ends with its last value.
-struct Span {
-    std::size_t begin = 0;
-    std::size_t end = 0;
-    bool in_brackets = false;  ///< of lists and mappings: written in brackets, not line by line
-    bool anchored = false;     ///< an anchor or a tag stands before it, inside the span
-};
-
-/// Whether a document keeps where its nodes stand; 24 bytes more for each.
-enum class Spans : std::uint8_t { dropped, kept };
 
 /// A parsed text file (YAML or JSON): a tree of scalars, sequences and mappings, each with its place in the file.
 /// Scalars stay text; what they mean is decided by whoever reads them. Nodes stand in one array in file order,

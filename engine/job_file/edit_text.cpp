@@ -134,7 +134,14 @@ private:
             made +=
                 is_block_of_maps(value) ? written_key(wanted.keys[added[i]], syntax_) + ':' + block(value, column + 2) : texts[i];
         }
-        changes_.insert(lines_.end_of(std::max(node.span().end, seat_of(pairs.back(), false).after)), made);
+        // A block of text may own the blank lines after it, so that nothing is put behind one where that can be helped.
+        const auto is_text_block = [&](const Pair& pair) {
+            const Span span = pair.value.span();
+            return span.end > span.begin && (text_[span.begin] == '|' || text_[span.begin] == '>');
+        };
+        const auto at = std::find_if_not(pairs.rbegin(), pairs.rend(), is_text_block);
+        const Pair& before = at == pairs.rend() ? pairs.back() : *at;
+        changes_.insert(lines_.end_of(std::max(before.value.span().end, seat_of(before, false).after)), made);
     }
 
     /// `last_begin` and `last_end`: of what stands last in the brackets, when there is anything.

@@ -151,6 +151,7 @@ void add_picture(CLI::App& app, seamward::PictureCommand& command) {
             "--size", [&command](const std::string& text) { seamward::parse_picture_size(text, command); },
             "Width and height in pixels (1600x1100 when left out)")
         ->type_name("WxH");
+    picture->add_flag("--without-words", command.without_words, "Only the house and the line of the way, as large as there is room");
 }
 
 void add_export(CLI::App& app, seamward::PictureCommand& command) {
@@ -174,6 +175,7 @@ void draw(const seamward::PictureCommand& command, const seamward::Console& cons
     request.more_ways = content.more_ways;
     request.animals = content.animals;
     request.closeup = content.closeup;
+    request.words = !command.without_words;
     context.stage("drawing");
     seamward::viewer::draw_picture(content.job.house, content.heading, paths, request);
     console.out << command.file << '\n';

@@ -18,6 +18,7 @@ struct PictureCommand {
     std::size_t way = 1;
     std::string gap;  ///< empty: all of the house
     int width = 1600, height = 1100;
+    bool without_words = false;
 };
 
 /// All that a picture of a job shows. What draws it is the viewer's; the engine draws nothing.

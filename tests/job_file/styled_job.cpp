@@ -88,7 +88,7 @@ private:
         for (const auto& [key, value] : all) {
             made += made.empty() ? indent + "- " : end() + indent + "  ";
             if (key == "note" && pick(2) == 0) {
-                made += "note: |" + end() + indent + "    a dime" + end() + indent + "    goes in";
+                made += (pick(2) == 0 ? "note: |" : "note: |+") + end() + indent + "    a dime" + end() + indent + "    goes in";
             } else if (key == "evidence" && pick(2) == 0) {
                 made += "evidence:" + remark() + end() + indent + "    how: assumed" + remark();
             } else if (key == "between" && pick(2) == 0) {

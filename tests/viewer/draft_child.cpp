@@ -2,7 +2,6 @@
 // Opens a job, changes it, says "kept" once a draft of that is on the disk, and waits to be killed.
 #include <QCoreApplication>
 #include <QDir>
-#include <QStandardPaths>
 #include <QTimer>
 #include <iostream>
 
@@ -14,7 +13,6 @@ using namespace seamward::viewer;
 int main(int argc, char** argv) {
     QCoreApplication application(argc, argv);
     QCoreApplication::setApplicationName("viewer_survey_test");
-    QStandardPaths::setTestModeEnabled(true);
     JobDocument document;
     SurveyDocument survey(document);
     QObject::connect(&document, &JobDocument::opened, &survey, [&] {

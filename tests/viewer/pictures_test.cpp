@@ -9,8 +9,10 @@
 #include <QSignalSpy>
 #include <QTemporaryDir>
 #include <QTest>
+#include <algorithm>
 #include <cmath>
 
+#include "panels/example_card.h"
 #include "window/look.h"
 #include "window/main_window.h"
 
@@ -59,6 +61,11 @@ protected:
     }
     PictureCanvas& canvas() { return window->picture().canvas(); }
 
+    bool all_examples_drawn() {
+        const auto cards = window->findChildren<ExampleCard*>();
+        return !cards.empty() && std::ranges::all_of(cards, [](const ExampleCard* card) { return card->has_picture(); });
+    }
+
     /// Saves or compares what the window shows.
     void check(const QString& name) {
         QApplication::processEvents();
@@ -80,6 +87,12 @@ protected:
     RecentJobs recent;
     std::unique_ptr<MainWindow> window;
 };
+
+TEST_F(Pictures, Start) {
+    // Examples are drawn by a program of their own, one after the other.
+    QTRY_VERIFY_WITH_TIMEOUT(all_examples_drawn(), 120'000);
+    check("start");
+}
 
 TEST_F(Pictures, WaysIn) {
     open();
@@ -124,7 +137,10 @@ TEST_F(Pictures, Ride) {
     window->document().choose_way(longest);
     ASSERT_TRUE(canvas().can_ride());
     canvas().start_ride();
-    canvas().ride_to(canvas().ride_duration() * 0.5);
+    const RankedPath& way = *window->document().chosen();
+    const auto pinch = std::ranges::find(way.path.gaps, way.pinch_gap) - way.path.gaps.begin();
+    const Ride ride(canvas().scene().chosen_line());
+    canvas().ride_to(ride.time_of(static_cast<std::size_t>(pinch)) - 2.4);
     check("ride");
 }
 

@@ -6,7 +6,6 @@
 #include <QDir>
 #include <QFile>
 #include <QSignalSpy>
-#include <QStandardPaths>
 #include <QTemporaryDir>
 #include <QTest>
 #include <memory>
@@ -37,8 +36,6 @@ inline const std::string small_job =
 /// An open job in a folder of the test's own, with its survey.
 class SurveyFixture : public testing::Test {
 protected:
-    void SetUp() override { QStandardPaths::setTestModeEnabled(true); }
-
     QString write(const QString& name, const std::string& text) {
         const QString path = folder.filePath(name);
         QDir().mkpath(QFileInfo(path).absolutePath());
@@ -82,7 +79,12 @@ protected:
         return edit;
     }
 
-    QTemporaryDir folder;
+    /// Drafts go into the test's own folder too.
+    struct OwnFolder : QTemporaryDir {
+        OwnFolder() { qputenv("XDG_DATA_HOME", filePath("data").toUtf8()); }
+    };
+
+    OwnFolder folder;
     JobDocument document;
     SurveyDocument survey{document};
 };

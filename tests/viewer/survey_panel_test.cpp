@@ -13,7 +13,6 @@ namespace {
 class SurveyPanels : public SurveyFixture {
 protected:
     void SetUp() override {
-        SurveyFixture::SetUp();
         panel.resize(400, 800);
         panel.show();
         ASSERT_TRUE(QTest::qWaitForWindowExposed(&panel));
@@ -157,6 +156,44 @@ TEST_F(SurveyPanels, AddMoveAndRemoveGaps) {
         while (survey.can_undo()) survey.undo();
     });
     EXPECT_EQ(survey.text(), small_job);
+}
+
+TEST_F(SurveyPanels, GoFromTheRowToTheWidthAndBackToNothing) {
+    open_small();
+    auto& rows = find<QListWidget>("gaps");
+    rows.setFocus();
+    rows.setCurrentRow(1);
+    QTest::keyClick(&rows, Qt::Key_Return);
+    EXPECT_TRUE(fields().width->line().hasFocus());
+    QTest::keyClicks(&fields().width->line(), "7");
+    fields().name->setText("typed and not entered");
+    fields().name->setModified(true);
+    // What is typed for one job is nothing for the next.
+    const std::string other = std::string(small_job).replace(small_job.find("Larkspur 4"), 10, "Larkspur 5");
+    open(write("other.yaml", other));
+    EXPECT_FALSE(fields().isVisible());
+    EXPECT_EQ(survey.text(), other);
+    EXPECT_FALSE(survey.can_undo());
+}
+
+TEST_F(SurveyPanels, EnterWhatIsTypedWhenAnotherGapIsChosen) {
+    open_small();
+    panel.choose_gap(index("bib"));
+    fields().note->setFocus();
+    QTest::keyClicks(fields().note, "behind the tap");
+    act([&] { panel.choose_gap(index("vent")); });
+    EXPECT_EQ(gap("bib").note, "behind the tap");
+    EXPECT_EQ(fields().note->toPlainText(), "");
+}
+
+TEST_F(SurveyPanels, LetGoOfAGapThatIsGoneAndShowItWhenItIsBack) {
+    open_small();
+    panel.choose_gap(index("bib"));
+    act([&] { panel.remove_chosen(); });
+    EXPECT_FALSE(fields().isVisible());
+    act([&] { survey.undo(); });
+    EXPECT_TRUE(fields().isVisible());
+    EXPECT_EQ(fields().width->text(), "2.5 mm");
 }
 
 TEST_F(SurveyPanels, KeepPhotosByTheirWayFromTheJob) {

@@ -192,13 +192,7 @@ TEST_F(SurveyEditing, ForgetsTheOldestChangesWhenTheyTakeTooMuchRoom) {
     EXPECT_EQ(gap("bib").note.size(), 2000U);
 }
 
-class Drafts : public SurveyFixture {
-protected:
-    void SetUp() override {
-        SurveyFixture::SetUp();
-        QDir(DraftStore::usual_folder()).removeRecursively();
-    }
-};
+class Drafts : public SurveyFixture {};
 
 TEST_F(Drafts, AreThereWhileWorkIsUnsavedAndGoWithIt) {
     open_small();
@@ -246,6 +240,26 @@ TEST_F(Drafts, OutliveAKilledProgram) {
     EXPECT_EQ(survey.save(), SurveyDocument::Saved::done);
     EXPECT_EQ(on_disk(path), survey.text());
     QTRY_VERIFY_WITH_TIMEOUT(QDir(DraftStore::usual_folder()).entryList({"*.draft"}, QDir::Files).isEmpty(), 5000);
+}
+
+TEST_F(Drafts, StayWhenTheyCannotBeOpened) {
+    const QString drafts = DraftStore::usual_folder();
+    {
+        DraftStore store;
+        store.keep({folder.filePath("job.yaml"), "seamward: 1\nhouse: nowhere.yaml\n", ""}, std::nullopt);
+        QTRY_COMPARE_WITH_TIMEOUT(QDir(drafts).entryList({"*.draft"}, QDir::Files).size(), 1, 5000);
+        store.let_go();
+    }
+    const std::vector<Draft> left = DraftStore::left_behind();
+    ASSERT_EQ(left.size(), 1U);
+    QSignalSpy failed(&document, &JobDocument::open_failed);
+    EXPECT_TRUE(survey.recover(left[0]));
+    ASSERT_TRUE(failed.wait(20'000));
+    EXPECT_EQ(DraftStore::left_behind().size(), 1U);
+    open_small();
+    EXPECT_FALSE(survey.is_modified());
+    act([&] { survey.change(width("bib", "ring", "3 mm")); });
+    QTRY_COMPARE_WITH_TIMEOUT(QDir(drafts).entryList({"*.draft"}, QDir::Files).size(), 2, 5000);
 }
 
 TEST_F(Drafts, ThatAreNotWantedGo) {

@@ -51,6 +51,7 @@ ClosingsDocument::ClosingsDocument(JobDocument& document, QObject* parent) : QOb
     });
     // What was ticked while a file was read that could not be opened.
     connect(&document_, &JobDocument::open_failed, this, &ClosingsDocument::close_on_trial);
+    connect(&document_, &JobDocument::change_failed, this, &ClosingsDocument::close_on_trial);
 }
 
 void ClosingsDocument::plan_against(std::vector<Pest> pests) {

@@ -119,6 +119,11 @@ bool DraftStore::adopt(const Draft& draft) {
     return true;
 }
 
+void DraftStore::let_go() {
+    id_.clear();
+    lock_.reset();
+}
+
 std::vector<Draft> DraftStore::left_behind(const QString& folder) {
     std::vector<Draft> all;
     for (const QFileInfo& file : QDir(folder).entryInfoList({"*.draft"}, QDir::Files)) {

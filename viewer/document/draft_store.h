@@ -46,6 +46,8 @@ public:
     void forget();
     /// Goes on in the file of a draft that was left behind; false when another window has taken it.
     bool adopt(const Draft& draft);
+    /// Leaves the draft on the disk for whoever can use it.
+    void let_go();
 
     [[nodiscard]] static QString usual_folder();
     /// Drafts whose programs are gone, the newest first.

@@ -53,6 +53,11 @@ GapFacts gap_facts(const Job& job, GapIndex gap) {
     return facts;
 }
 
+QString as_sentence(QString text) {
+    if (!text.isEmpty()) text[0] = text[0].toUpper();
+    return text;
+}
+
 QString how_words(Evidence::How how) {
     switch (how) {
         case Evidence::How::measured: return Words::tr("measured");

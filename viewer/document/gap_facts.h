@@ -21,6 +21,9 @@ struct GapFacts {
 /// `job` outlives the answer.
 [[nodiscard]] GapFacts gap_facts(const Job& job, GapIndex gap);
 
+/// The text with a capital at its beginning, where it is to be a sentence.
+[[nodiscard]] QString as_sentence(QString text);
+
 /// "measured", "from drawings", "assumed", "not said how"
 [[nodiscard]] QString how_words(Evidence::How how);
 

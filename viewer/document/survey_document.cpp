@@ -58,7 +58,13 @@ SurveyDocument::SurveyDocument(JobDocument& document, QObject* parent) : QObject
         if (document_.text() == text_ && (!house_ || document_.newer() == newer())) good_ = position_;
     });
     connect(&document_, &JobDocument::change_failed, this, &SurveyDocument::take_back_failed);
-    connect(&document_, &JobDocument::open_failed, this, [this] { recovering_.reset(); });
+    connect(&document_, &JobDocument::open_failed, this, [this] {
+        if (!recovering_) return;
+        recovering_.reset();
+        house_.reset();
+        drafts_.let_go();
+        if (modified_) draft_timer_.start();  // the job that still is open keeps its own
+    });
     if (document_.has_job()) take_opened();
 }
 
@@ -190,11 +196,12 @@ void SurveyDocument::take_back_failed(const OpenFault& fault) {
 
 void SurveyDocument::text_changed() {
     update_modified();
-    if (modified_)
-        draft_timer_.start();
-    else
+    if (!modified_) {
+        draft_timer_.stop();
         drafts_.forget();
-    if (!modified_) draft_timer_.stop();
+    } else if (!draft_timer_.isActive()) {  // changes that go on and on do not put it off
+        draft_timer_.start();
+    }
 }
 
 void SurveyDocument::update_modified() {
@@ -277,7 +284,7 @@ SurveyDocument::Saved SurveyDocument::save_as(const QString& path) {
 }
 
 bool SurveyDocument::recover(const Draft& draft) {
-    if (!drafts_.adopt(draft)) return false;
+    if (document_.is_opening_another() || !drafts_.adopt(draft)) return false;
     recovering_ = draft;
     house_ = draft.house;
     document_.read({draft.job.path, draft.job.text, newer()}, false, true);

@@ -2,6 +2,7 @@
 #include "layers/house_layer.h"
 
 #include <vtkCellArray.h>
+#include <vtkIdList.h>
 #include <vtkMapper.h>
 #include <vtkNew.h>
 #include <vtkPlane.h>
@@ -75,6 +76,7 @@ vtkSmartPointer<vtkActor> faces_actor(bool loose) {
 /// Every corner of triangles and their normals in one data set.
 vtkSmartPointer<vtkPolyData> joined(std::span<const std::array<Point, 3>> triangles) {
     vtkNew<vtkPoints> points;
+    points->SetDataTypeToDouble();  // what is measured
     vtkNew<vtkCellArray> cells;
     for (const std::array<Point, 3>& corners : triangles) {
         cells->InsertNextCell(3);
@@ -84,6 +86,23 @@ vtkSmartPointer<vtkPolyData> joined(std::span<const std::array<Point, 3>> triang
     data->SetPoints(points);
     data->SetPolys(cells);
     return data;
+}
+
+/// The share of a step after which it goes through a triangle. Right on an edge that two of them share it meets both.
+std::optional<double> met(const std::array<Point, 3>& corners, const Point& from, Vector way) {
+    constexpr double edge = 1e-9;
+    const Vector first = corners[1] - corners[0];
+    const Vector second = corners[2] - corners[0];
+    const Vector across = cross(way, second);
+    const double size = dot(first, across);
+    if (size == 0) return std::nullopt;
+    const Vector off = from - corners[0];
+    const double u = dot(off, across) / size;
+    const Vector turned = cross(off, first);
+    const double v = dot(way, turned) / size;
+    const double share = dot(second, turned) / size;
+    if (!(u >= -edge && v >= -edge && u + v <= 1 + edge && share > 0 && share <= 1)) return std::nullopt;
+    return share;
 }
 
 double eased(double share) {
@@ -124,6 +143,7 @@ void HouseLayer::show(std::shared_ptr<const House> house, const HouseFrame& fram
     clear();
     house_ = std::move(house);
     frame_ = frame;
+    loose_ = loose;
     if (house_) add_sets(*house_, frame, loose);
 }
 
@@ -225,39 +245,63 @@ void HouseLayer::show_cut_faces(const CutPlane& plane) {
     set_data(*cut_edges_, lines_data(outlines));
 }
 
-std::optional<SolidHit> HouseLayer::first_solid(const Point& from, const Point& to) const {
-    if (owners_.empty()) return std::nullopt;
+vtkSmartPointer<vtkIdList> HouseLayer::cells_along(const Point& from, const Point& to) const {
     if (!locator_) {
         locator_ = vtkSmartPointer<vtkStaticCellLocator>::New();
         locator_->SetDataSet(all_);
         locator_->BuildLocator();
     }
-    const Vector way = to - from;
-    const double far = length(way);
-    double done = 0;  // share of the way that is looked through
-    constexpr int most_looked_through = 400;
-    for (int i = 0; i < most_looked_through && done < 1; ++i) {
-        const Point start = from + way * done;
-        std::array<double, 3> a{start.x, start.y, start.z}, b{to.x, to.y, to.z}, at{}, local{};
-        double share = 0;
-        int sub = 0;
-        vtkIdType cell = -1;
-        if (locator_->IntersectWithLine(a.data(), b.data(), 1e-9, share, at.data(), local.data(), sub, cell) == 0) break;
-        const Owner& owner = owners_[static_cast<std::size_t>(cell)];
-        const Point hit{at[0], at[1], at[2]};
-        const bool away = cut_ && cut_->over(hit) > 0;
-        if (sets_[owner.set].opacity > 0.5 && !away) {
-            std::array<std::array<double, 3>, 3> corners{};
-            for (std::size_t k = 0; k < 3; ++k) all_->GetPoint(cell * 3 + static_cast<vtkIdType>(k), corners.at(k).data());
-            const auto corner = [&](std::size_t k) { return Point{corners.at(k)[0], corners.at(k)[1], corners.at(k)[2]}; };
-            Vector across = cross(corner(1) - corner(0), corner(2) - corner(0));
-            across = across * (1 / std::max(1e-30, length(across)));
-            return SolidHit{hit, dot(across, way) > 0 ? across * -1 : across, 
-                            {corner(0), corner(1), corner(2)}, owner.part, owner.gap};
-        }
-        done += std::max(share * (1 - done), 0.0) + 1e-5 / std::max(far, 1e-9);
+    const std::array<double, 3> a{from.x, from.y, from.z}, b{to.x, to.y, to.z};
+    auto cells = vtkSmartPointer<vtkIdList>::New();
+    locator_->FindCellsAlongLine(a.data(), b.data(), 0, cells);
+    return cells;
+}
+
+bool HouseLayer::is_free(const Point& from, const Point& to) const {
+    if (owners_.empty()) return true;
+    const auto cells = cells_along(from, to);
+    for (vtkIdType i = 0; i < cells->GetNumberOfIds(); ++i) {
+        if (met(corners_of(cells->GetId(i)), from, to - from)) return false;
     }
-    return std::nullopt;
+    return true;
+}
+
+std::optional<SolidHit> HouseLayer::first_solid(const Point& from, const Point& to) const {
+    if (owners_.empty()) return std::nullopt;
+    const Vector way = to - from;
+    const auto cells = cells_along(from, to);
+    double nearest = 2;  // share of the way
+    vtkIdType hit = -1;
+    for (vtkIdType i = 0; i < cells->GetNumberOfIds(); ++i) {
+        const vtkIdType cell = cells->GetId(i);
+        if (sets_[owners_[static_cast<std::size_t>(cell)].set].opacity <= 0.5) continue;
+        const auto share = met(corners_of(cell), from, way);
+        if (!share || *share >= nearest || (cut_ && cut_->over(from + way * *share) > 0)) continue;
+        nearest = *share;
+        hit = cell;
+    }
+    if (hit < 0) return std::nullopt;
+    const Owner& owner = owners_[static_cast<std::size_t>(hit)];
+    const std::array<Point, 3> face = corners_of(hit);
+    Vector across = cross(face[1] - face[0], face[2] - face[0]);
+    across = across * (1 / std::max(1e-30, length(across)));
+    const bool leaves = dot(across, way) > 0;
+    // Whoever leaves a solid behind a cut has come into it where it is cut.
+    if (leaves && cut_ && !loose_ && cut_->over(from) > 0) {
+        const Point at = from + way * (cut_->over(from) / -dot(way, cut_->normal));
+        return SolidHit{at, cut_->normal, {at, at, at}, owner.part, GapIndex()};
+    }
+    return SolidHit{from + way * nearest, leaves ? across * -1 : across, face, owner.part, owner.gap};
+}
+
+std::array<Point, 3> HouseLayer::corners_of(vtkIdType cell) const {
+    std::array<Point, 3> corners;
+    for (vtkIdType i = 0; i < 3; ++i) {
+        std::array<double, 3> at{};
+        all_->GetPoint(cell * 3 + i, at.data());
+        corners.at(static_cast<std::size_t>(i)) = {at[0], at[1], at[2]};
+    }
+    return corners;
 }
 
 std::vector<vtkPolyData*> HouseLayer::casting() const {

@@ -62,8 +62,11 @@ public:
 
     [[nodiscard]] bool empty() const { return sets_.empty(); }
     [[nodiscard]] std::size_t triangle_count() const { return owners_.size(); }
-    /// The first solid along a line that is not hidden, faint or cut away. O(log triangles), the first time O(triangles).
+    /// The first solid along a line that is not hidden, faint or cut away; one that is cut is met where it is cut. About O(cube
+    /// root of triangles), the first time O(triangles).
     [[nodiscard]] std::optional<SolidHit> first_solid(const Point& from, const Point& to) const;
+    /// Whether a line meets no solid, shown or not, without the ground. Costs as first_solid().
+    [[nodiscard]] bool is_free(const Point& from, const Point& to) const;
     /// All data sets that throw a shadow.
     [[nodiscard]] std::vector<vtkPolyData*> casting() const;
 
@@ -84,6 +87,8 @@ private:
     void clear();
     void add_sets(const House& house, const HouseFrame& frame, bool loose);
     void show_cut_faces(const CutPlane& plane);
+    [[nodiscard]] std::array<Point, 3> corners_of(vtkIdType cell) const;
+    [[nodiscard]] vtkSmartPointer<vtkIdList> cells_along(const Point& from, const Point& to) const;
 
     vtkRenderer& renderer_;
     std::shared_ptr<const House> house_;
@@ -97,6 +102,7 @@ private:
     std::optional<CutPlane> cut_;
     vtkSmartPointer<vtkActor> cut_faces_, cut_edges_;
     bool open_ = true;
+    bool loose_ = false;
     bool fine_ = true;
 };
 

@@ -120,8 +120,8 @@ HouseScene::HouseScene()
     set_fine(true);
 }
 
-bool HouseScene::show_job(const JobDocument& document) {
-    solids_ = document.solids();
+bool HouseScene::show_job(const JobDocument& document, bool with_solids) {
+    solids_ = with_solids ? document.solids() : nullptr;
     whole_distance_ = 0;
     forget_words();
     frame_ = picture_frame(document.job().survey);

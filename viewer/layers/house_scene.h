@@ -27,9 +27,9 @@ class HouseScene {
 public:
     HouseScene();
 
-    /// Takes the open job up, with its solids where they are there. False when there is nothing to show: no solids, and no gap has
+    /// Takes the open job up, with its solids where they are there and wanted. False when there is nothing to show: no solids, and no gap has
     /// a position.
-    bool show_job(const JobDocument& document);
+    bool show_job(const JobDocument& document, bool with_solids = true);
     /// Shows the document's ways and the one chosen.
     void show_ways(const JobDocument& document);
     /// Shows or hides layers of the house; see HouseLayer.

@@ -82,6 +82,20 @@ void paint_closings(QPainter& painter, std::span<const ClosingMark> marks, const
     for (const auto& [place, mark] : with) paint_sign(painter, *mark, place);
 }
 
+void paint_gap_dots(QPainter& painter, std::span<const GapDot> dots, const OrbitCamera& camera, const QRectF& area) {
+    painter.setRenderHint(QPainter::Antialiasing);
+    for (const GapDot& dot : dots) {
+        const auto at = shown(dot.at, camera, area);
+        if (!at) continue;
+        painter.setPen(QPen(palette::card, 1.2));
+        painter.setBrush(dot.measured ? palette::ink : palette::card);
+        painter.drawEllipse(*at, 4.6, 4.6);
+        if (dot.measured) continue;
+        painter.setPen(QPen(palette::open_sign, 2));
+        painter.drawEllipse(*at, 3.6, 3.6);
+    }
+}
+
 void paint_measure(QPainter& painter, const Point& from, const std::optional<Point>& to, const QString& words,
                    const OrbitCamera& camera, const QRectF& area) {
     painter.setRenderHint(QPainter::Antialiasing);

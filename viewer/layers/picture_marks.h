@@ -21,6 +21,15 @@ struct ClosingMark {
 /// small squares without a number. `area` in pixels, all of the picture.
 void paint_closings(QPainter& painter, std::span<const ClosingMark> marks, const OrbitCamera& camera, const QRectF& area);
 
+/// A gap of the survey in the picture.
+struct GapDot {
+    Point at;  ///< scene
+    bool measured = false;
+};
+
+/// Paints a dot at each: filled where its size was measured, hollow where it was not.
+void paint_gap_dots(QPainter& painter, std::span<const GapDot> dots, const OrbitCamera& camera, const QRectF& area);
+
 /// Paints what is measured: its ends, the line between them, and how long it is, as `words` say.
 void paint_measure(QPainter& painter, const Point& from, const std::optional<Point>& to, const QString& words,
                    const OrbitCamera& camera, const QRectF& area);

@@ -24,18 +24,36 @@ void append(std::vector<Point>& line, const std::vector<Point>& more) {
     }
 }
 
+/// The curve that rounds one corner; the corner itself where there is no room for one, as round a pipe that the way hugs.
+std::vector<Point> turn(const Point& from, const Point& at, const Point& to, const Ride::Free& free) {
+    for (const double radius : {corner, corner / 3, corner / 10}) {
+        std::vector<Point> curve = rounded({from, at, to}, radius);
+        const auto solid = [&](const Point& a, const Point& b) { return !free(a, b); };
+        if (!free || std::ranges::adjacent_find(curve, solid) == curve.end()) return {curve.begin() + 1, curve.end() - 1};
+    }
+    return {at};
+}
+
+std::vector<Point> turning(const std::vector<Point>& line, const Ride::Free& free) {
+    if (line.size() < 3) return line;
+    std::vector<Point> round{line.front()};
+    for (std::size_t i = 1; i + 1 < line.size(); ++i) append(round, turn(line[i - 1], line[i], line[i + 1], free));
+    append(round, {line.back()});
+    return round;
+}
+
 }  // namespace
 
-Ride::Ride(const WayLine& way) {
+Ride::Ride(const WayLine& way, const Free& free) {
     // Corners are rounded piece by piece, so that the stops stay on the line.
-    append(line_, rounded(way.before, corner));
+    append(line_, turning(way.before, free));
     std::vector<std::size_t> ends;
     for (std::size_t i = 0; i < way.stops.size(); ++i) {
         append(line_, {way.stops[i].at});
         ends.push_back(line_.size() - 1);
-        if (i < way.legs.size()) append(line_, rounded(way.legs[i].line, corner));
+        if (i < way.legs.size()) append(line_, turning(way.legs[i].line, free));
     }
-    append(line_, rounded(way.after, corner));
+    append(line_, turning(way.after, free));
     if (line_.size() < 2) return;
     for (std::size_t i = 0; i < line_.size(); ++i)
         runs_.push_back(i == 0 ? 0 : runs_.back() + distance(line_[i - 1], line_[i]));

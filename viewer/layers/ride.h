@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <functional>
 #include <optional>
 #include <vector>
 
@@ -15,8 +16,11 @@ public:
     static constexpr double longest = 75;  ///< seconds
     static constexpr double view_angle = 1.15;
 
-    /// `way` in the scene. O(length).
-    explicit Ride(const WayLine& way);
+    /// Whether nothing solid stands between two points of the scene.
+    using Free = std::function<bool(const Point&, const Point&)>;
+
+    /// `way` in the scene. Its corners are rounded as far as the air is free. O(length).
+    explicit Ride(const WayLine& way, const Free& free = {});
 
     /// False where nothing of the way is known.
     [[nodiscard]] bool possible() const { return seconds_.size() > 1; }

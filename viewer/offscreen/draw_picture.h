@@ -36,6 +36,7 @@ struct PictureRequest {
     bool more_ways = false;           ///< there are more ways in than those given
     std::string animals;              ///< whose ways these are, for people: "house mouse"; empty: anything's
     std::optional<View> view;         ///< nothing: from where the shown way comes
+    bool words = true;                ///< without: the house and the line of the way alone, as large as there is room
     std::optional<GapIndex> closeup;  ///< nothing: all of the house; otherwise this gap, cut open, from close by
 };
 

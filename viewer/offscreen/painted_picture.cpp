@@ -249,8 +249,9 @@ PaintedPicture painted_picture(const House& house, const std::string& heading, s
     // The card is higher with a line on what is faded. What is depends on the camera, and that on the card: it is taken as there.
     if (!closeup) plan.story.faded = QStringLiteral(" ");
     const Legend first(plan.story, sheet, closeup);
-    const QRectF part(margin + 10, first.heading().bottom() + 4, sheet.width() - 2 * margin - 20,
-                      first.card().top() - first.heading().bottom() - 24);
+    QRectF part(margin + 10, first.heading().bottom() + 4, sheet.width() - 2 * margin - 20,
+                first.card().top() - first.heading().bottom() - 24);
+    if (!request.words) part = QRectF(QPointF(), sheet).adjusted(10, 10, -10, -10);
     const OrbitCamera camera = camera_of(plan, paths, part);
     const HouseGroups groups = house_groups(house, plan.frame, {std::cos(camera.azimuth), std::sin(camera.azimuth), 0});
     const QString faded = faded_groups(groups);
@@ -271,6 +272,7 @@ PaintedPicture painted_picture(const House& house, const std::string& heading, s
     } else {
         picture.image = drawn(plan, groups, nullptr, sight);
     }
+    if (!request.words) return picture;
     const Legend legend(plan.story, sheet, closeup);
     picture.taken = {legend.heading(), legend.card(), legend.measures()};
     QPainter painter(&picture.image);

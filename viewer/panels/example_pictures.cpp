@@ -14,11 +14,8 @@ namespace seamward::viewer {
 
 namespace {
 
-constexpr int drawn_width = 1500, drawn_height = 1150;
+constexpr int drawn_width = 1500, drawn_height = 816;
 constexpr int kept_width = 720;
-
-/// The house in a drawn picture, without the heading above and the key below.
-QRect house_in_picture(const QSize& size) { return {0, size.height() * 8 / 100, size.width(), size.height() * 71 / 100}; }
 
 QByteArray content(const QString& path) {
     QFile file(path);
@@ -31,7 +28,7 @@ QString picture_name(const QString& job) {
                                           QRegularExpression::MultilineOption);
     const QByteArray text = content(job);
     QCryptographicHash hash(QCryptographicHash::Sha256);
-    hash.addData(SEAMWARD_VERSION);
+    hash.addData(SEAMWARD_VERSION " without words");
     hash.addData(text);
     const QRegularExpressionMatch match = house.match(QString::fromUtf8(text));
     if (match.hasMatch()) hash.addData(content(QFileInfo(job).dir().filePath(match.captured(1))));
@@ -90,7 +87,7 @@ void ExamplePictures::look(bool draw_if_missing) {
         QImage picture(file);
         if (picture.isNull() && draw_if_missing) (void)QDir().mkpath(folder);
         if (!picture.isNull())
-            picture = picture.copy(house_in_picture(picture.size())).scaledToWidth(kept_width, Qt::SmoothTransformation);
+            picture = picture.scaledToWidth(kept_width, Qt::SmoothTransformation);
         const auto deliver = [this, job, file, picture, draw_if_missing] {
             if (!picture.isNull()) emit ready(job, picture);
             if (picture.isNull() && draw_if_missing)
@@ -110,7 +107,7 @@ void ExamplePictures::draw(const QString& file) {
     }
     drawing_.setStandardOutputFile(QProcess::nullDevice());
     drawing_.setStandardErrorFile(QProcess::nullDevice());
-    drawing_.start(program, {"picture", job_, "-o", file, "--size", QStringLiteral("%1x%2").arg(drawn_width).arg(drawn_height)});
+    drawing_.start(program, {"picture", job_, "-o", file, "--without-words", "--size", QStringLiteral("%1x%2").arg(drawn_width).arg(drawn_height)});
 }
 
 }  // namespace seamward::viewer

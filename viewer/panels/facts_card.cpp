@@ -28,7 +28,8 @@ constexpr int most_wide = 360;  ///< of the card, at a usual size of letters
 constexpr QSize photo_size(320, 200);
 
 QString line(const QString& what, const QString& text) {
-    return "<tr><td style='padding-right: 10px'>" + what.toHtmlEscaped() + "</td><td><b>" + text.toHtmlEscaped() + "</b></td></tr>";
+    return "<tr><td style='padding-right: 10px'>" + what.toHtmlEscaped() + "</td><td><b>" + text.toHtmlEscaped() +
+           "</b></td></tr>";
 }
 
 }  // namespace
@@ -39,6 +40,7 @@ FactsCard::FactsCard(JobDocument& document, QWidget* over)
       title_(new QLabel(this)),
       words_(new QLabel(this)),
       photo_(new QLabel(this)),
+      sketch_(new FitSketch(this)),
       act_(new QPushButton(this)),
       close_(new QToolButton(this)) {
     setObjectName("facts_card");
@@ -63,6 +65,7 @@ FactsCard::FactsCard(JobDocument& document, QWidget* over)
     column->setSpacing(6);
     column->addLayout(head);
     column->addWidget(words_);
+    column->addWidget(sketch_);
     column->addWidget(photo_);
     column->addWidget(act_, 0, Qt::AlignLeft);
     connect(close_, &QToolButton::clicked, this, [this] {
@@ -73,6 +76,10 @@ FactsCard::FactsCard(JobDocument& document, QWidget* over)
         if (gap_) return emit survey_wanted(*gap_);
         const auto solids = document_.solids();
         if (part_ && solids) emit gap_wanted(at_, QString::fromStdString(solids->parts[*part_].name));
+    });
+    // For another animal.
+    connect(&document_, &JobDocument::ways_found, this, [this] {
+        if (isVisible() && gap_) fill();
     });
     over->installEventFilter(this);
     hide();
@@ -101,6 +108,7 @@ void FactsCard::fill() {
         const Gap& gap = document_.job().survey[*gap_];
         title_->setText(QString::fromStdString(gap.label()));
         words_->setText(gap_html());
+        sketch_->show_gap(document_, *gap_);
         show_photo(gap.photo);
         act_->setText(tr("Change in the survey"));
     } else {
@@ -134,8 +142,9 @@ QString FactsCard::part_html() const {
     const Part& part = document_.solids()->parts[*part_];
     QString text = "<table cellspacing='0' cellpadding='1'>";
     if (!part.material.empty()) text += line(tr("made of"), catalog_text(part.material));
-    text += line(tr("belongs to"), std::array{tr("the ground"), tr("the yard"), tr("the foundation"), tr("the framing"), tr("the outside walls"),
-                                              tr("the roof"), tr("the eaves"), tr("doors and windows"), tr("the inside walls"), tr("pipes and fixtures")}
+    text += line(tr("belongs to"), std::array{tr("the ground"), tr("the yard"), tr("the foundation"), tr("the framing"),
+                                              tr("the outside walls"), tr("the roof"), tr("the eaves"), tr("doors and windows"),
+                                              tr("the inside walls"), tr("pipes and fixtures")}
                                        .at(static_cast<std::size_t>(part.layer)));
     return text + "</table>";
 }
@@ -157,11 +166,24 @@ void FactsCard::show_photo(const std::string& file) {
 }
 
 void FactsCard::place() {
-    const int wide = std::min(parentWidget()->width() - 2 * margin, most_wide * std::max(100, fontMetrics().height() * 100 / 17) / 100);
+    const int wide =
+        std::min(parentWidget()->width() - 2 * margin, most_wide * std::max(100, fontMetrics().height() * 100 / 17) / 100);
     setFixedWidth(wide);
-    const int tall = std::min(layout()->hasHeightForWidth() ? layout()->totalHeightForWidth(wide) : sizeHint().height(),
-                              parentWidget()->height() - 2 * margin);
+    const int room = parentWidget()->height() - 2 * margin;
+    int needed = layout()->hasHeightForWidth() ? layout()->totalHeightForWidth(wide) : sizeHint().height();
+    const int sketch = sketch_->sizeHint().height() + layout()->spacing();
+    if (sketch_->isHidden()) needed += sketch;
+    const bool sketched = gap_.has_value() && needed <= room;  // words first
+    if (!sketched) needed -= sketch;
+    sketch_->setVisible(sketched);
+    const int tall = std::min(needed, room);
     setGeometry(margin, parentWidget()->height() - tall - margin, wide, tall);
+}
+
+bool FactsCard::event(QEvent* event) {
+    const bool done = QFrame::event(event);
+    if (event->type() == QEvent::LayoutRequest && isVisible()) place();
+    return done;
 }
 
 bool FactsCard::eventFilter(QObject* watched, QEvent* event) {

@@ -8,6 +8,7 @@
 #include <optional>
 
 #include "document/job_document.h"
+#include "panels/fit_sketch.h"
 
 namespace seamward::viewer {
 
@@ -32,6 +33,7 @@ signals:
     void closed();
 
 protected:
+    bool event(QEvent* event) override;
     void changeEvent(QEvent* event) override;
     void paintEvent(QPaintEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
@@ -47,6 +49,7 @@ private:
 
     JobDocument& document_;
     QLabel *title_, *words_, *photo_;
+    FitSketch* sketch_;
     QPushButton* act_;
     QToolButton* close_;
     std::optional<GapIndex> gap_;

@@ -52,6 +52,26 @@ GapFields::GapFields(QWidget* parent)
       place_(named<QLabel>(this, "gap_place")),
       problem_(named<QLabel>(this, "gap_problem")),
       grid_(new QGridLayout) {
+    set_up();
+    make_rows();
+    auto* buttons = new QHBoxLayout;
+    for (QPushButton* button : {add, cancel, close, remove}) buttons->addWidget(button);
+    buttons->addStretch();
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(18, 14, 18, 16);
+    column->setSpacing(9);
+    column->addWidget(heading);
+    column->addWidget(origin);
+    column->addLayout(grid_);
+    column->addWidget(problem_);
+    column->addLayout(buttons);
+    column->addStretch();
+    problem_->hide();
+    lay_out();
+    retranslate();
+}
+
+void GapFields::set_up() {
     QFont strong = font();
     strong.setBold(true);
     strong.setPointSizeF(strong.pointSizeF() * 1.15);
@@ -71,7 +91,9 @@ GapFields::GapFields(QWidget* parent)
     note->setTabChangesFocus(true);
     note->setFixedHeight(fontMetrics().lineSpacing() * 3 + 14);
     add->setDefault(true);
+}
 
+void GapFields::make_rows() {
     grid_->setHorizontalSpacing(12);
     grid_->setColumnStretch(1, 1);
     name_label_ = add_row(name);
@@ -94,22 +116,6 @@ GapFields::GapFields(QWidget* parent)
                from_label_, from, to_label_,    to,           place_label_,  place_row};
     note_label_ = add_row(note);
     photo_label_ = add_row(photo);
-
-    auto* buttons = new QHBoxLayout;
-    for (QPushButton* button : {add, cancel, close, remove}) buttons->addWidget(button);
-    buttons->addStretch();
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(18, 14, 18, 16);
-    column->setSpacing(9);
-    column->addWidget(heading);
-    column->addWidget(origin);
-    column->addLayout(grid_);
-    column->addWidget(problem_);
-    column->addLayout(buttons);
-    column->addStretch();
-    problem_->hide();
-    lay_out();
-    retranslate();
 }
 
 QLabel* GapFields::add_row(QWidget* field) {
@@ -179,7 +185,7 @@ void GapFields::show_gap(const Job& job, const GapFacts& facts, const QString& f
     photo->show_photo(QString::fromStdString(facts.gap.photo), folder);
     const QString remark = QString::fromStdString(facts.gap.note);
     if (note->toPlainText() != remark && (afresh || !note->hasFocus())) note->setPlainText(remark);
-    origin->setText(origin_words(job, facts));
+    origin->setText(as_sentence(origin_words(job, facts)));
     origin->setVisible(!origin->text().isEmpty());
 }
 
@@ -222,7 +228,6 @@ void GapFields::show_states(bool is_new, bool of_house, bool closed) {
     close->setVisible(!is_new);
     remove->setVisible(!is_new && !of_house);
     origin->setVisible(!is_new);
-    move->setChecked(false);
     retranslate();
 }
 
@@ -235,7 +240,7 @@ void GapFields::show_place(const std::optional<Point>& at) {
 }
 
 void GapFields::show_problem(const QString& why) {
-    problem_->setText(why.isEmpty() ? QString() : tr("⚠ %1").arg(why));
+    problem_->setText(why.isEmpty() ? QString() : tr("⚠ %1").arg(as_sentence(why)));
     problem_->setVisible(!why.isEmpty());
 }
 
@@ -320,6 +325,7 @@ void GapFields::retranslate() {
 
 void GapFields::changeEvent(QEvent* event) {
     if (event->type() == QEvent::LanguageChange) retranslate();
+    if (event->type() == QEvent::FontChange) note->setFixedHeight(fontMetrics().lineSpacing() * 3 + 14);
     QWidget::changeEvent(event);
 }
 

@@ -79,6 +79,8 @@ private:
         QWidget* field;
     };
 
+    void set_up();
+    void make_rows();
     QLabel* add_row(QWidget* field);
     void lay_out();
     [[nodiscard]] static QString origin_words(const Job& job, const GapFacts& facts);

@@ -84,7 +84,10 @@ void GapForm::show_gap(const std::string& id) {
     if (afresh) commit();
     is_new_ = false;
     id_ = id;
-    if (afresh) changing_ = nullptr;
+    if (afresh) {
+        changing_ = nullptr;
+        fields_->move->setChecked(false);  // the point that was to come was the other's
+    }
     const std::optional<GapIndex> at = gap();
     emit shows(at.has_value());
     if (!at) return;
@@ -103,6 +106,14 @@ void GapForm::refresh() {
     }
 }
 
+void GapForm::forget() {
+    id_.clear();
+    is_new_ = false;
+    changing_ = nullptr;
+    fields_->move->setChecked(false);
+    emit shows(false);
+}
+
 void GapForm::begin_new(const std::optional<Point>& at, const QString& part) {
     if (!document_.has_job()) return;
     if (!is_new_) commit();
@@ -111,6 +122,7 @@ void GapForm::begin_new(const std::optional<Point>& at, const QString& part) {
     changing_ = nullptr;
     fields_->show_new(*document_.filed(), likely_sides(at));
     fields_->show_place(at);
+    fields_->move->setChecked(false);
     if (!part.isEmpty()) fields_->name->setText(tr("gap in %1").arg(part));
     emit shows(true);
     fields_->name->setFocus();

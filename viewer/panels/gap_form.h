@@ -21,6 +21,8 @@ public:
     void show_gap(const std::string& id);
     /// The job was read again.
     void refresh();
+    /// Another job is open: what is typed was of the one before.
+    void forget();
     /// `part`: what was clicked, may be empty; helps with a name.
     void begin_new(const std::optional<Point>& at, const QString& part);
     void take_point(const Point& at);

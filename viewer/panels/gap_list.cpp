@@ -64,6 +64,23 @@ GapList::GapList(JobDocument& document, QWidget* parent)
     rows_->setFrameShape(QFrame::NoFrame);
     rows_->setMinimumHeight(120);
 
+    lay_out();
+
+    connect(add_, &QPushButton::clicked, this, &GapList::add_wanted);
+    connect(search_, &QLineEdit::textChanged, this, &GapList::fill);
+    connect(order_, qOverload<int>(&QComboBox::currentIndexChanged), this, &GapList::fill);
+    connect(unmeasured_, &QCheckBox::toggled, this, &GapList::fill);
+    connect(rows_, &QListWidget::itemActivated, this, &GapList::entered);
+    connect(rows_, &QListWidget::currentItemChanged, this, [this](QListWidgetItem* row) {
+        if (row == nullptr) return;
+        const GapIndex gap{row->data(GapListRow::gap).toUInt()};
+        chosen_ = document_.filed()->survey[gap].id;
+        emit gap_chosen(gap);
+    });
+    retranslate();
+}
+
+void GapList::lay_out() {
     auto* first = new QHBoxLayout;
     first->addWidget(title_, 1);
     first->addWidget(add_);
@@ -83,18 +100,6 @@ GapList::GapList(JobDocument& document, QWidget* parent)
     column->setSpacing(0);
     column->addLayout(head);
     column->addWidget(rows_, 1);
-
-    connect(add_, &QPushButton::clicked, this, &GapList::add_wanted);
-    connect(search_, &QLineEdit::textChanged, this, &GapList::fill);
-    connect(order_, qOverload<int>(&QComboBox::currentIndexChanged), this, &GapList::fill);
-    connect(unmeasured_, &QCheckBox::toggled, this, &GapList::fill);
-    connect(rows_, &QListWidget::currentItemChanged, this, [this](QListWidgetItem* row) {
-        if (row == nullptr) return;
-        const GapIndex gap{row->data(GapListRow::gap).toUInt()};
-        chosen_ = document_.filed()->survey[gap].id;
-        emit gap_chosen(gap);
-    });
-    retranslate();
 }
 
 std::vector<GapIndex> GapList::wanted() const {

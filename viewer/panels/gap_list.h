@@ -31,6 +31,8 @@ public:
 signals:
     /// The user chose another gap.
     void gap_chosen(seamward::GapIndex gap);
+    /// Enter was pressed on a row, or it was clicked twice.
+    void entered();
     /// A new gap is to be added.
     void add_wanted();
 
@@ -39,6 +41,7 @@ protected:
     void resizeEvent(QResizeEvent* event) override;
 
 private:
+    void lay_out();
     void fill();
     void reveal();
     void add_row(GapIndex gap);

@@ -5,6 +5,7 @@
 #include <QEvent>
 #include <QFile>
 #include <QHBoxLayout>
+#include <QRegularExpression>
 #include <QScrollBar>
 #include <QShortcut>
 #include <QTextBlock>
@@ -30,7 +31,8 @@ struct Page {
 };
 
 /// In the order in which somebody new would read them.
-constexpr std::array pages{Page{"job-file", QT_TRANSLATE_NOOP("help", "Job files")},
+constexpr std::array pages{Page{"window", QT_TRANSLATE_NOOP("help", "The window")},
+                           Page{"job-file", QT_TRANSLATE_NOOP("help", "Job files")},
                            Page{"house-file", QT_TRANSLATE_NOOP("help", "House files")},
                            Page{"catalog", QT_TRANSLATE_NOOP("help", "Animals, treatments and duties")},
                            Page{"ranked-paths", QT_TRANSLATE_NOOP("help", "How ways in are ranked")},
@@ -238,7 +240,9 @@ void HelpPages::set_text(const QString& markdown) {
     document->setUndoRedoEnabled(false);
     document->setDefaultFont(text_->font());
     document->setDocumentMargin(24);
-    document->setMarkdown(markdown, QTextDocument::MarkdownDialectGitHub);
+    // Pictures of the window are for readers elsewhere.
+    static const QRegularExpression picture(QStringLiteral("^!\\[[^\\]]*\\]\\([^)]*\\)\\n"), QRegularExpression::MultilineOption);
+    document->setMarkdown(QString(markdown).remove(picture), QTextDocument::MarkdownDialectGitHub);
     tidy(*document, page_);
     text_->setExtraSelections({});  // they are of the page before
     text_->setDocument(document);

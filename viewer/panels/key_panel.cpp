@@ -40,6 +40,11 @@ void KeyPanel::set_grid_step(double grid_step) {
     retranslate();
 }
 
+void KeyPanel::set_house(bool house) {
+    house_ = house;
+    retranslate();
+}
+
 void KeyPanel::retranslate() {
     entries_ = {{Sign::way, tr("chosen way in")},
                 {Sign::unplaced, tr("position not given")},
@@ -54,6 +59,13 @@ void KeyPanel::retranslate() {
                 {Sign::arrows, tr("the survey's x and y")},
                 {Sign::box, tr("box around the surveyed gaps, not the house")},
                 {Sign::square, tr("one square: %1").arg(distance_words(grid_step_))}};
+    if (house_) {
+        entries_ = {{Sign::way, tr("chosen way in")},    {Sign::hidden, tr("where something hides it")},
+                    {Sign::smallest, tr("its smallest gap")}, {Sign::other_way, tr("other ways in")},
+                    {Sign::slot, tr("slot")},            {Sign::hole, tr("hole")},
+                    {Sign::ring, tr("ring around a pipe")}, {Sign::mesh, tr("mesh")},
+                    {Sign::to_close, tr("can be closed, by its number in the list")}, {Sign::ticked, tr("ticked, as if closed")}};
+    }
     QStringList words;
     for (const Entry& entry : entries_) words << entry.text;
     setAccessibleName(tr("What the signs mean"));
@@ -120,6 +132,12 @@ void KeyPanel::paint_sign(QPainter& painter, Sign sign, const QRectF& in) {
             painter.drawPolygon(QVector<QPointF>{c + QPointF(-3, -6), c + QPointF(9, 0), c + QPointF(-3, 6)});
             return;
         }
+        case Sign::hidden: {
+            QPen dashes(palette::way, 2.2, Qt::CustomDashLine, Qt::FlatCap);
+            dashes.setDashPattern({3.2, 2.0});
+            painter.setPen(dashes);
+            return line(-14, 0, 14, 0);
+        }
         case Sign::unplaced: painter.setPen(QPen(palette::way, 2, Qt::DotLine, Qt::RoundCap)); return line(-13, 0, 13, 0);
         case Sign::other_way: painter.setPen(QPen(palette::other_way, 1.5, Qt::DashLine)); return line(-14, 0, 14, 0);
         case Sign::smallest:
@@ -150,11 +168,27 @@ void KeyPanel::paint_sign(QPainter& painter, Sign sign, const QRectF& in) {
             painter.setPen(QPen(gap, 3));
             line(-5, -5, 5, 5);
             return line(-5, 5, 5, -5);
+        case Sign::to_close:
+        case Sign::ticked: return paint_closing_sign(painter, sign == Sign::ticked, c);
         case Sign::box:
         case Sign::arrows:
         case Sign::room:
         case Sign::square: return paint_ground_sign(painter, sign, c);
     }
+}
+
+void KeyPanel::paint_closing_sign(QPainter& painter, bool ticked, const QPointF& middle) {
+    const QRectF place(middle - QPointF(7, 7), QSizeF(14, 14));
+    painter.setPen(QPen(ticked ? palette::shut_sign : palette::open_sign, 1.6));
+    painter.setBrush(ticked ? palette::shut_sign : palette::card);
+    painter.drawRoundedRect(place, 3, 3);
+    if (ticked) {
+        painter.setPen(QPen(palette::card, 1.8, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+        painter.drawPolyline(QPolygonF(QVector<QPointF>{middle + QPointF(-3.5, 0.5), middle + QPointF(-1, 3), middle + QPointF(4, -3)}));
+        return;
+    }
+    painter.setPen(palette::ink);
+    painter.drawText(place, Qt::AlignCenter, QStringLiteral("7"));
 }
 
 void KeyPanel::paint_ground_sign(QPainter& painter, Sign sign, const QPointF& middle) {

@@ -17,6 +17,8 @@ public:
 
     /// `grid_step`: meters from one line of the ground's grid to the next.
     void set_grid_step(double grid_step);
+    /// Whether the picture shows a house, or only where gaps are.
+    void set_house(bool house);
 
     [[nodiscard]] bool hasHeightForWidth() const override { return true; }
     [[nodiscard]] int heightForWidth(int width) const override;
@@ -29,6 +31,7 @@ protected:
 private:
     enum class Sign : std::uint8_t {
         way,
+        hidden,
         unplaced,
         other_way,
         smallest,
@@ -40,7 +43,9 @@ private:
         box,
         arrows,
         room,
-        square
+        square,
+        to_close,
+        ticked
     };
     void retranslate();
 
@@ -52,10 +57,12 @@ private:
     /// Where each entry stands in a strip of that width, and how high the strip is.
     [[nodiscard]] std::vector<QRect> places(int width, int& height) const;
     static void paint_sign(QPainter& painter, Sign sign, const QRectF& in);
+    static void paint_closing_sign(QPainter& painter, bool ticked, const QPointF& middle);
     static void paint_ground_sign(QPainter& painter, Sign sign, const QPointF& middle);
 
     std::vector<Entry> entries_;
     double grid_step_ = 1;  ///< meters
+    bool house_ = false;
 };
 
 }  // namespace seamward::viewer

@@ -126,7 +126,7 @@ void SizeField::tell() {
 void SizeField::tell_wrong(const QString& why) {
     wrong_ = true;
     words_->setForegroundRole(QPalette::WindowText);
-    words_->setText(tr("⚠ %1").arg(why));
+    words_->setText(tr("⚠ %1").arg(as_sentence(why)));
     words_->show();
     line_->setAccessibleDescription(why);
 }

@@ -45,6 +45,7 @@ SurveyPanel::SurveyPanel(JobDocument& document, SurveyDocument& survey, QWidget*
         form_->show_gap(document_.filed()->survey[gap].id);
         emit gap_chosen(gap);
     });
+    connect(list_, &GapList::entered, this, [this] { form_->fields().width->setFocus(); });
     connect(form_, &GapForm::wants_point, this, &SurveyPanel::wants_point);
     connect(form_, &GapForm::added, this, [this](const std::string& id) { to_choose_ = id; });
     connect(form_, &GapForm::cancelled, this, [this] { form_->show_gap(list_->chosen()); });
@@ -59,7 +60,7 @@ SurveyPanel::SurveyPanel(JobDocument& document, SurveyDocument& survey, QWidget*
     connect(&document_, &JobDocument::opened, this, [this] {
         list_->choose({});
         list_->refresh();
-        form_->show_gap({});
+        form_->forget();
     });
     connect(&document_, &JobDocument::changed, this, &SurveyPanel::read_again);
     retranslate();

@@ -45,6 +45,7 @@ ViewTools::ViewTools(QWidget* parent)
       open_(button("open_house")),
       measure_(button("measure")),
       ride_(button("ride")),
+      key_(button("show_key")),
       sides_label_(new QLabel(this)),
       cut_label_(new QLabel(this)),
       cut_from_(new QComboBox(this)),
@@ -93,6 +94,9 @@ ViewTools::ViewTools(QWidget* parent)
     row->addWidget(cut);
     row->addWidget(measure_);
     row->addWidget(ride_);
+    row->addWidget(key_);
+    key_->setCheckable(true);
+    connect(key_, &QToolButton::toggled, this, &ViewTools::key_wanted);
 
     connect(open_, &QToolButton::toggled, this, &ViewTools::open_changed);
     connect(measure_, &QToolButton::toggled, this, &ViewTools::measuring_changed);
@@ -191,6 +195,8 @@ void ViewTools::retranslate() {
     cut_depth_->setToolTip(cut_depth_->accessibleName());
     measure_->setText(tr("Measure"));
     measure_->setToolTip(tr("Click two points of the house to measure between them. Key: M"));
+    key_->setText(tr("Signs"));
+    key_->setToolTip(tr("Shows what the signs in the picture mean"));
     ride_->setText(tr("Ride along"));
     ride_->setToolTip(tr("Follow the chosen way as the animal does. Key: R"));
 }

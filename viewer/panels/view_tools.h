@@ -43,6 +43,8 @@ public:
     [[nodiscard]] std::optional<Cut> cut() const;
     void set_measuring(bool measuring);
     void set_can_ride(bool can);
+    /// Whether what the signs mean is shown.
+    [[nodiscard]] bool shows_key() const { return key_->isChecked(); }
     /// Whole, then faint, then hidden, then whole again.
     void step(Coat coat);
 
@@ -53,6 +55,7 @@ signals:
     void cut_changed();
     void measuring_changed(bool measuring);
     void ride_wanted();
+    void key_wanted(bool shown);
 
 protected:
     void changeEvent(QEvent* event) override;
@@ -65,7 +68,7 @@ private:
     std::array<QToolButton*, coat_count> coats_{};
     std::array<Shown, coat_count> shown_;
     std::array<QToolButton*, side_count> sides_{};
-    QToolButton *open_, *measure_, *ride_;
+    QToolButton *open_, *measure_, *ride_, *key_;
     QLabel *sides_label_, *cut_label_;
     QComboBox* cut_from_;
     QSlider* cut_depth_;

@@ -3,6 +3,7 @@
 
 #include <QEvent>
 #include <QGridLayout>
+#include <QHBoxLayout>
 #include <QSignalBlocker>
 #include <QSplitter>
 #include <QVBoxLayout>
@@ -13,6 +14,9 @@
 namespace seamward::viewer {
 
 namespace {
+
+constexpr int most_of_sketch = 110;   ///< pixels, so that the steps stay in view in a window of 720
+constexpr int lines_for_sketch = 25;  ///< of letters in the panel's height; lower, there is no room for a sketch
 
 QLabel* label(QWidget* parent) {
     auto* made = new QLabel(parent);
@@ -35,6 +39,7 @@ WaysPanel::WaysPanel(JobDocument& document, QWidget* parent)
       rooms_(new QComboBox(this)),
       ways_(new QListWidget(this)),
       none_(label(this)),
+      sketch_(new FitSketch(this)),
       steps_(new QTextBrowser(this)) {
     setObjectName("ways_panel");
     animals_->setObjectName("animals");
@@ -57,9 +62,9 @@ WaysPanel::WaysPanel(JobDocument& document, QWidget* parent)
     auto* halves = new QSplitter(Qt::Vertical, this);
     halves->setChildrenCollapsible(false);
     halves->addWidget(ways_);
-    halves->addWidget(steps_);
-    halves->setStretchFactor(0, 11);
-    halves->setStretchFactor(1, 9);
+    halves->addWidget(make_foot());
+    halves->setStretchFactor(0, 1);
+    halves->setStretchFactor(1, 1);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
@@ -80,6 +85,16 @@ WaysPanel::WaysPanel(JobDocument& document, QWidget* parent)
 void WaysPanel::changeEvent(QEvent* event) {
     QWidget::changeEvent(event);
     if (event->type() == QEvent::LanguageChange) retranslate();
+    if (event->type() == QEvent::FontChange) place_sketch();
+}
+
+void WaysPanel::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    place_sketch();
+}
+
+void WaysPanel::place_sketch() {
+    sketch_->setVisible(document_.chosen() != nullptr && height() >= lines_for_sketch * fontMetrics().height());
 }
 
 void WaysPanel::retranslate() {
@@ -128,6 +143,21 @@ QWidget* WaysPanel::make_head() {
     column->addWidget(count_);
     column->addWidget(remarks_);
     return head;
+}
+
+QWidget* WaysPanel::make_foot() {
+    auto* foot = new QWidget(this);
+    sketch_->setMaximumHeight(most_of_sketch);
+    sketch_->hide();
+    auto* inset = new QHBoxLayout;
+    inset->setContentsMargins(8, 4, 8, 0);
+    inset->addWidget(sketch_);
+    auto* column = new QVBoxLayout(foot);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    column->addLayout(inset);
+    column->addWidget(steps_, 1);
+    return foot;
 }
 
 void WaysPanel::fill_choices() {
@@ -225,6 +255,8 @@ void WaysPanel::show_chosen(int way) {
         const QSignalBlocker quiet(ways_);
         ways_->setCurrentRow(way);
     }
+    if (chosen != nullptr) sketch_->show_gap(document_, chosen->pinch_gap);
+    place_sketch();
     steps_->setHtml(chosen == nullptr ? QString()
                                       : steps_html(document_.job(), *chosen, way) + remarks_html(document_.remarks()));
 }

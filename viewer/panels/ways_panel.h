@@ -8,6 +8,7 @@
 #include <QWidget>
 
 #include "document/job_document.h"
+#include "panels/fit_sketch.h"
 
 namespace seamward::viewer {
 
@@ -21,10 +22,13 @@ public:
 
 protected:
     void changeEvent(QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
     [[nodiscard]] QWidget* make_head();
+    [[nodiscard]] QWidget* make_foot();
     void retranslate();
+    void place_sketch();
     void fill_choices();
     void fill_ways();
     void show_remarks();
@@ -45,6 +49,7 @@ private:
     QComboBox* rooms_;
     QListWidget* ways_;
     QLabel* none_;
+    FitSketch* sketch_;  ///< of the smallest gap of the way chosen
     QTextBrowser* steps_;
 };
 

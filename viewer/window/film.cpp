@@ -86,9 +86,16 @@ QString write_film(const QString& path, PictureCanvas& canvas, const std::functi
     writer->SetRate(frames_a_second);
     writer->SetQuality(2);
     const int count = std::max(1, static_cast<int>(canvas.ride_duration() * frames_a_second));
+    QSize size;  // all frames have that of the first, whatever becomes of the window
     for (int i = 0; i < count; ++i) {
+        if (!canvas.is_riding()) {
+            if (!pictures && i > 0) writer->End();
+            return words("The ride ended before it was saved.");
+        }
         canvas.ride_to(static_cast<double>(i) / frames_a_second);
-        const QImage frame = frame_of(canvas);
+        QImage frame = frame_of(canvas);
+        if (i == 0) size = frame.size();
+        if (frame.size() != size) frame = frame.scaled(size, Qt::IgnoreAspectRatio, Qt::SmoothTransformation);
         if (pictures) {
             if (!frame.save(made.filePath(QStringLiteral("%1.png").arg(i, 5, 10, QLatin1Char('0'))))) return cannot_write(path);
         } else {

@@ -19,6 +19,7 @@ struct Request {
     std::string job;
     std::string screenshot;
     std::string pest, room;
+    std::string page = "ways";
     std::string size = "1400x900";
     int way = 1;
 };
@@ -59,7 +60,7 @@ int run(const Request& request, int argc, char** argv) {
     QCoreApplication::setApplicationName("Seamward");
     const QString job = QString::fromStdString(request.job);
     if (!request.screenshot.empty()) {
-        const auto fault = viewer::take_screenshot({job, request.pest, request.room, request.way,
+        const auto fault = viewer::take_screenshot({job, request.pest, request.room, request.way, request.page,
                                                     QString::fromStdString(request.screenshot), parsed_size(request.size)});
         if (fault.text.isEmpty()) return done;
         std::cerr << fault.text.toStdString() << '\n';
@@ -100,6 +101,10 @@ void add_options(CLI::App& app, Request& request) {
         ->type_name("ID")
         ->needs(screenshot);
     app.add_option("--room", request.room, "Only ways into this living space")->type_name("ID")->needs(screenshot);
+    app.add_option("--page", request.page, "What is on the left: ways, closings or survey")
+        ->needs(screenshot)
+        ->check(CLI::IsMember({"ways", "closings", "survey"}))
+        ->capture_default_str();
     app.add_option("--way", request.way, "Way in that the picture shows, by its rank")
         ->needs(screenshot)
         ->check(CLI::PositiveNumber)

@@ -136,6 +136,8 @@ void MainWindow::connect_documents() {
         update_title();
     });
     connect(closings_, &ClosingsDocument::planned, this, [this] {
+        // What was ticked while the plan was made is a change; what only went with its gap is none.
+        if (ticks_rest_.isActive()) remember_ticks();
         ticks_rest_.stop();
         ticks_ = closings_->state();
     });
@@ -148,8 +150,12 @@ void MainWindow::connect_panels() {
     connect(closings_panel_, &ClosingsPanel::gap_chosen, this, [this](GapIndex gap) { picture_->show_gap(gap); });
     connect(survey_panel_, &SurveyPanel::gap_chosen, this, [this](GapIndex gap) { picture_->canvas().mark(gap); });
     connect(survey_panel_, &SurveyPanel::wants_point, this, [this](bool wanted) {
-        picture_->canvas().set_tool(wanted ? PictureCanvas::Tool::place : PictureCanvas::Tool::look);
+        const bool waits = picture_->canvas().tool() == PictureCanvas::Tool::place;
+        if (wanted != waits) picture_->canvas().set_tool(wanted ? PictureCanvas::Tool::place : PictureCanvas::Tool::look);
         if (wanted) statusBar()->showMessage(tr("Click the place on the house"), 20'000);
+    });
+    connect(&picture_->canvas(), &PictureCanvas::tool_changed, this, [this] {
+        if (picture_->canvas().tool() != PictureCanvas::Tool::place) survey_panel_->form().fields().move->setChecked(false);
     });
     connect(&picture_->canvas(), &PictureCanvas::placed, this, [this](const Point& at) { survey_panel_->take_point(at); });
     connect(picture_, &PicturePane::gap_chosen, this, [this](GapIndex gap) {
@@ -176,6 +182,7 @@ void MainWindow::connect_start() {
     connect(start_, &StartPage::new_house_wanted, this, &MainWindow::ask_for_new_house);
     connect(start_, &StartPage::model_wanted, this, [this] { ask_for_model({}); });
     connect(start_, &StartPage::recover_wanted, this, [this](int which) {
+        if (!may_leave()) return;
         if (survey_->recover(left_behind_.at(static_cast<std::size_t>(which)))) return;
         tell_fault(tr("Another window has opened that work."));
         show_left_behind();
@@ -199,10 +206,11 @@ void MainWindow::remember_ticks() {
     const std::vector<ClosingState> now = closings_->state();
     if (now == ticks_) return;
     const auto set = [this](const std::vector<ClosingState>& state) {
+        if (state == closings_->state()) return;  // as when it is remembered: whoever ticked may be on another page by now
         taking_back_ = true;
         closings_->set_state(state);
         taking_back_ = false;
-        ticks_ = state;
+        ticks_ = closings_->state();
         show_page(Page::closings);
     };
     survey_->push({tr("ticks of closings"), [set, now] { set(now); }, [set, before = ticks_] { set(before); }});

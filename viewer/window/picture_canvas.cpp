@@ -13,6 +13,7 @@
 #include <cmath>
 #include <numbers>
 
+#include "base/drawn_shut.h"
 #include "document/units_text.h"
 #include "document/way_text.h"
 #include "layers/way_overlay.h"
@@ -61,12 +62,25 @@ PictureCanvas::PictureCanvas(JobDocument& document, ClosingsDocument& closings, 
     flight_.setEasingCurve(QEasingCurve::InOutCubic);
 }
 
-bool PictureCanvas::show_job() {
+bool PictureCanvas::show_job(Has has, bool keep) {
     end_ride();
     measure_from_ = measure_to_ = std::nullopt;
-    const bool any = scene_.show_job(document_);
-    show_closings();
-    show_whole_house();
+    const bool any = scene_.show_job(document_, has == Has::solids);
+    if (!keep) {
+        cut_.reset();
+        marked_.clear();
+    }
+    if (cut_) scene_.cut(cut_plane());
+    // The plan may still be that of the job before.
+    const bool planned = closings_.has_plan() && closings_.plan().job == document_.filed();
+    if (planned || keep)
+        show_closings();
+    else
+        scene_.mark_closings(document_.job().survey, {});
+    if (keep)
+        redraw();
+    else
+        show_whole_house();
     return any;
 }
 
@@ -78,7 +92,11 @@ void PictureCanvas::show_ways() {
 
 void PictureCanvas::show_closings() {
     if (!document_.has_job()) return;
-    scene_.mark_closings(document_.job().survey, closings_.has_plan() ? closings_.numbered() : std::vector<NumberedGap>());
+    // Its numbers are those of gaps in the survey that was planned, which may be one change behind.
+    if (closings_.has_plan())
+        scene_.mark_closings(closings_.plan().survey(), closings_.numbered());
+    else
+        scene_.mark_closings(document_.job().survey, {});
     words_->update();
 }
 
@@ -153,7 +171,7 @@ void PictureCanvas::set_cut(const std::optional<Cut>& cut) {
     if (cut == cut_) return;
     const bool from_elsewhere = cut && (!cut_ || cut_->from != cut->from);
     cut_ = cut;
-    scene_.cut(cut && scene_.has_house() ? std::optional(scene_.plane_of(static_cast<int>(cut->from), cut->depth)) : std::nullopt);
+    scene_.cut(cut_plane());
     if (document_.has_job()) scene_.show_ways(document_);
     if (!from_elsewhere) return redraw();
     // The eye goes to where the cut is seen from, a little aside, so that it looks like a cut.
@@ -165,8 +183,14 @@ void PictureCanvas::set_cut(const std::optional<Cut>& cut) {
     move_eye(scene_.whole_house(to, static_cast<double>(width()) / std::max(1, height())));
 }
 
+std::optional<CutPlane> PictureCanvas::cut_plane() const {
+    if (!cut_ || !scene_.has_house()) return std::nullopt;
+    return scene_.plane_of(static_cast<int>(cut_->from), cut_->depth);
+}
+
 void PictureCanvas::mark(std::optional<GapIndex> gap) {
-    marked_ = gap;
+    marked_.clear();
+    if (gap && document_.has_job() && gap->value < document_.job().survey.gaps.size()) marked_ = document_.job().survey[*gap].id;
     words_->update();
 }
 
@@ -212,7 +236,11 @@ Point PictureCanvas::in_job(const Point& at) const { return at + (scene_.frame()
 std::optional<GapIndex> PictureCanvas::gap_of(const SolidHit& hit) const {
     if (!hit.gap.valid() || !document_.solids()) return std::nullopt;
     // The solids may be those of the survey before the last change.
-    const std::string& id = document_.solids()->survey[hit.gap].id;
+    return gap_with(document_.solids()->survey[hit.gap].id);
+}
+
+std::optional<GapIndex> PictureCanvas::gap_with(const std::string& id) const {
+    if (id.empty() || !document_.has_job()) return std::nullopt;
     const std::vector<Gap>& gaps = document_.job().survey.gaps;
     for (std::uint32_t i = 0; i < gaps.size(); ++i) {
         if (gaps[i].id == id) return GapIndex{i};
@@ -223,7 +251,7 @@ std::optional<GapIndex> PictureCanvas::gap_of(const SolidHit& hit) const {
 void PictureCanvas::click(const QPoint& at) {
     if (!document_.has_job() || !scene_.has_places()) return;
     const PicturePoint point{static_cast<double>(at.x()), static_cast<double>(at.y())};
-    const auto hit = scene_.solid_at(point, camera_, width(), height());
+    auto hit = scene_.solid_at(point, camera_, width(), height());
     if (tool_ == Tool::measure) {
         if (!hit) return;
         const Point end = scene_.snapped(*hit, point, camera_, width(), height());
@@ -235,6 +263,7 @@ void PictureCanvas::click(const QPoint& at) {
         }
         return words_->update();
     }
+    if (!document_.solids()) hit.reset();  // they are being built anew
     if (tool_ == Tool::place) {
         if (!hit) return;
         emit placed(in_job(hit->at), QString::fromStdString(document_.solids()->parts[hit->part].name));
@@ -263,10 +292,11 @@ void PictureCanvas::paint_words(QPainter& painter) {
     paint_callouts(painter, callouts, scene_.keep_clear(), scene_.other_gaps(), camera_, area);
     painter.restore();
     painter.save();
+    if (story_ == Story::survey) paint_gap_dots(painter, gap_dots(), camera_, area);
     if (story_ == Story::closings) paint_closings(painter, scene_.closings(), camera_, area);
     painter.restore();
-    if (marked_ && document_.has_job() && scene_.has_places() && marked_->value < document_.job().survey.gaps.size()) {
-        const Gap& gap = document_.job().survey[*marked_];
+    if (const auto chosen = marked(); chosen && scene_.has_places()) {
+        const Gap& gap = document_.job().survey[*chosen];
         if (gap.at) paint_chosen_place(painter, scene_.frame().to_scene(*gap.at), QString::fromStdString(gap.label()), camera_, area);
     }
     if (measure_from_) {
@@ -276,6 +306,17 @@ void PictureCanvas::paint_words(QPainter& painter) {
                                               : distance_words(std::round(*meters * 1000) / 1000);
         paint_measure(painter, *measure_from_, measure_to_, words, camera_, area);
     }
+}
+
+std::vector<GapDot> PictureCanvas::gap_dots() const {
+    constexpr std::size_t most = 3000;  // more of them would be a carpet
+    std::vector<GapDot> dots;
+    if (!document_.has_job() || !scene_.has_places()) return dots;
+    for (const Gap& gap : document_.job().survey.gaps) {
+        if (dots.size() == most) break;
+        if (gap.at && !is_drawn_shut(gap)) dots.push_back({scene_.frame().to_scene(*gap.at), gap.evidence.how == Evidence::How::measured});
+    }
+    return dots;
 }
 
 bool PictureCanvas::event(QEvent* event) {

@@ -7,6 +7,7 @@
 #include <QTimer>
 #include <QVariantAnimation>
 #include <cstdint>
+#include <string>
 
 #include "document/closings_document.h"
 #include "document/job_document.h"
@@ -36,8 +37,12 @@ public:
 
     explicit PictureCanvas(JobDocument& document, ClosingsDocument& closings, QWidget* parent = nullptr);
 
-    /// Takes the document's job and its solids up. False when there is nothing to show.
-    bool show_job();
+    /// What of a job there is to show.
+    enum class Has : std::uint8_t { positions, solids };
+
+    /// Takes the document's job up. `keep`: it is the same job with other solids, so that the eye, the cut and what is marked
+    /// stay. False when there is nothing to show.
+    bool show_job(Has has, bool keep);
     void show_ways();
     void show_closings();
     void show_whole_house();
@@ -50,12 +55,16 @@ public:
     void set_shown(Coat coat, Shown shown);
     void set_open(bool open);
     void set_cut(const std::optional<Cut>& cut);
+    [[nodiscard]] const std::optional<Cut>& cut() const { return cut_; }
     /// Marks a gap, or none.
     void mark(std::optional<GapIndex> gap);
+    [[nodiscard]] std::optional<GapIndex> marked() const { return gap_with(marked_); }
     /// Moves of the eye jump to their end: for pictures of tests.
     void set_animated(bool animated) { animated_ = animated; }
 
     [[nodiscard]] bool can_ride() const;
+    /// The ride along the chosen way, whether or not the picture is on it.
+    [[nodiscard]] Ride ride() const;
     void start_ride();
     void end_ride();
     [[nodiscard]] bool is_riding() const { return ride_.has_value(); }
@@ -104,7 +113,10 @@ private:
     void next_frame();
     [[nodiscard]] Point in_job(const Point& at) const;
     [[nodiscard]] std::optional<GapIndex> gap_of(const SolidHit& hit) const;
+    [[nodiscard]] std::optional<GapIndex> gap_with(const std::string& id) const;
+    [[nodiscard]] std::optional<CutPlane> cut_plane() const;
     void paint_words(QPainter& painter);
+    [[nodiscard]] std::vector<GapDot> gap_dots() const;
 
     JobDocument& document_;
     ClosingsDocument& closings_;
@@ -116,7 +128,7 @@ private:
     bool animated_ = true;
     Story story_ = Story::ways;
     Tool tool_ = Tool::look;
-    std::optional<GapIndex> marked_;
+    std::string marked_;  ///< id of a gap, whose position in the survey changes; empty: none
     std::optional<Point> measure_from_, measure_to_;  ///< scene
     std::optional<Cut> cut_;
     std::optional<Ride> ride_;

@@ -31,7 +31,14 @@ PicturePane::PicturePane(JobDocument& document, ClosingsDocument& closings, QWid
     column->addWidget(ride_bar_);
     column->addWidget(tools_);
     column->addWidget(key_);
-    for (const auto signal : {&JobDocument::opened, &JobDocument::solids_ready}) connect(&document, signal, this, &PicturePane::take_up);
+    connect(&document, &JobDocument::opened, this, [this] {
+        fresh_ = true;
+        take_up(PictureCanvas::Has::positions);  // the solids that are there are those of the job before
+    });
+    connect(&document, &JobDocument::solids_ready, this, [this] {
+        take_up(PictureCanvas::Has::solids);
+        fresh_ = false;
+    });
     connect(&document, &JobDocument::changed, this, [this] { facts_->hide(); });
     connect(&document, &JobDocument::way_chosen, this, [this] {
         canvas_->show_ways();
@@ -46,22 +53,23 @@ PicturePane::PicturePane(JobDocument& document, ClosingsDocument& closings, QWid
     retranslate();
 }
 
-void PicturePane::take_up() {
-    const bool any = canvas_->show_job();
+void PicturePane::take_up(PictureCanvas::Has has) {
+    const bool any = canvas_->show_job(has, !fresh_);
     pages_->setCurrentWidget(any ? static_cast<QWidget*>(canvas_) : words_);
     const HouseScene& scene = canvas_->scene();
-    key_->setVisible(any && !scene.has_house());
+    key_->set_house(scene.has_house());
+    key_->setVisible(any && (!scene.has_house() || tools_->shows_key()));
     key_->set_grid_step(scene.grid_step());
     tools_->setVisible(scene.has_house());
     std::array<bool, coat_count> present{};
     for (std::size_t i = 0; i < coat_count; ++i) present.at(i) = scene.house().has(static_cast<Coat>(i));
     tools_->set_present(present);
-    tools_->set_cut(std::nullopt);
-    canvas_->set_cut(std::nullopt);
-    facts_->hide();
-    canvas_->mark(std::nullopt);
+    tools_->set_cut(canvas_->cut());
     canvas_->show_ways();
-    canvas_->show_chosen_way();
+    if (fresh_) {
+        facts_->hide();
+        canvas_->show_chosen_way();
+    }
     tools_->set_can_ride(canvas_->can_ride());
 }
 
@@ -73,6 +81,7 @@ void PicturePane::connect_tools() {
     connect(tools_, &ViewTools::measuring_changed, this, [this](bool measuring) {
         canvas_->set_tool(measuring ? PictureCanvas::Tool::measure : PictureCanvas::Tool::look);
     });
+    connect(tools_, &ViewTools::key_wanted, key_, &QWidget::setVisible);
     connect(tools_, &ViewTools::ride_wanted, canvas_, &PictureCanvas::start_ride);
     connect(canvas_, &PictureCanvas::tool_changed, this,
             [this] { tools_->set_measuring(canvas_->tool() == PictureCanvas::Tool::measure); });
@@ -117,11 +126,13 @@ void PicturePane::make_keys() {
         });
     }
     key(Qt::Key_I, [this] {
+        if (canvas_->is_riding()) return;  // whoever rides is inside
         const bool open = !canvas_->scene().house().is_open();
         tools_->set_open(open);
         canvas_->set_open(open);
     });
     key(Qt::Key_M, [this] {
+        if (canvas_->is_riding() || !canvas_->scene().has_house()) return;
         canvas_->set_tool(canvas_->tool() == PictureCanvas::Tool::measure ? PictureCanvas::Tool::look : PictureCanvas::Tool::measure);
     });
     key(Qt::Key_R, [this] { canvas_->start_ride(); });

@@ -37,7 +37,7 @@ protected:
 
 private:
     void retranslate();
-    void take_up();
+    void take_up(PictureCanvas::Has has);
     void connect_tools();
     void connect_ride();
     void make_keys();
@@ -51,6 +51,7 @@ private:
     RideBar* ride_bar_;
     FactsCard* facts_;
     KeyPanel* key_;
+    bool fresh_ = true;  ///< the job was opened just now, and its solids are not there yet
 };
 
 }  // namespace seamward::viewer

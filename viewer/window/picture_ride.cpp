@@ -11,11 +11,15 @@ bool PictureCanvas::can_ride() const {
     return scene_.has_house() && document_.chosen() != nullptr && Ride(scene_.chosen_line()).possible();
 }
 
+Ride PictureCanvas::ride() const {
+    return Ride(scene_.chosen_line(), [this](const Point& from, const Point& to) { return scene_.house().is_free(from, to); });
+}
+
 void PictureCanvas::start_ride() {
     if (is_riding() || !can_ride()) return;
     set_tool(Tool::look);
     flight_.stop();
-    ride_.emplace(scene_.chosen_line());
+    ride_.emplace(ride());
     before_ride_ = camera_;
     open_before_ride_ = scene_.house().is_open();
     scene_.set_open(false);

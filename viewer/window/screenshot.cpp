@@ -84,6 +84,8 @@ ScreenshotFault take_screenshot(const ScreenshotRequest& request) {
         fault = {failed.text, failed.in_input ? ScreenshotFault::Of::input : ScreenshotFault::Of::program};
         QApplication::exit();
     });
+    if (request.page == "closings") window.show_page(MainWindow::Page::closings);
+    if (request.page == "survey") window.show_page(MainWindow::Page::survey);
     bool asked = false;
     const auto take = [&] {
         if (!asked) {
@@ -99,6 +101,7 @@ ScreenshotFault take_screenshot(const ScreenshotRequest& request) {
         document.choose_way(request.way - 1);
         const bool house = document.job().model || !document.job().house.survey.spaces.empty();
         if (house && !document.solids()) return;  // the house follows
+        if (request.page == "closings" && !window.closings().has_plan() && window.closings().fault().isEmpty()) return;
         QApplication::processEvents();
         window.picture().canvas().settle();
         fault.text = save(window.grab().toImage(), request.file);
@@ -106,9 +109,11 @@ ScreenshotFault take_screenshot(const ScreenshotRequest& request) {
     };
     // Queued: the window has taken the answer up by then.
     QObject::connect(&document, &JobDocument::ways_found, &window, take, Qt::QueuedConnection);
-    QObject::connect(&document, &JobDocument::solids_ready, &window, [&] {
+    const auto take_when_ready = [&] {
         if (!document.is_busy()) take();
-    }, Qt::QueuedConnection);
+    };
+    QObject::connect(&document, &JobDocument::solids_ready, &window, take_when_ready, Qt::QueuedConnection);
+    QObject::connect(&window.closings(), &ClosingsDocument::outlook_found, &window, take_when_ready, Qt::QueuedConnection);
     QObject::connect(&document, &JobDocument::solids_failed, &window, [&](const OpenFault& failed) {
         fault = {failed.text, failed.in_input ? ScreenshotFault::Of::input : ScreenshotFault::Of::program};
         QApplication::exit();

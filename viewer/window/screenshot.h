@@ -20,6 +20,7 @@ struct ScreenshotRequest {
     std::string animal;  ///< id of an animal of the job; empty: all
     std::string room;    ///< id of a living space of the job; empty: all
     int way = 1;         ///< by its rank, from 1
+    std::string page = "ways";  ///< what is on the left: `ways`, `closings` or `survey`
     QString file;        ///< PNG to write
     QSize size;          ///< pixels
 };

@@ -47,7 +47,7 @@ void MainWindow::make_file_menu() {
     add(file, [] { return tr("&New house..."); }, QKeySequence::New, [this] { ask_for_new_house(); });
     add(file, [] { return tr("&Open a job..."); }, QKeySequence::Open, [this] { ask_for_job(); });
     add(file, [] { return tr("Open a &builder's model..."); }, {}, [this] { ask_for_model({}); });
-    with_job_.push_back(add(file, [] { return tr("&Begin page"); }, ctrl(Qt::Key_B), [this] {
+    with_job_.push_back(add(file, [] { return tr("&First page"); }, ctrl(Qt::Key_B), [this] {
         show_left_behind();
         pages_->setCurrentWidget(pages_->currentWidget() == work_ ? static_cast<QWidget*>(start_) : work_);
     }));
@@ -76,7 +76,11 @@ void MainWindow::make_edit_menu() {
         remember_ticks();
         survey_->undo();
     });
-    redo_ = add(edit, [this] { return survey_->redo_text(); }, QKeySequence::Redo, [this] { survey_->redo(); });
+    redo_ = add(edit, [this] { return survey_->redo_text(); }, QKeySequence::Redo, [this] {
+        survey_panel_->commit();
+        remember_ticks();
+        survey_->redo();
+    });
     edit->addSeparator();
     with_job_.push_back(add(edit, [] { return tr("&Remove the chosen gap"); }, ctrl(Qt::Key_Delete), [this] {
         if (sides_->currentWidget() == survey_panel_) survey_panel_->remove_chosen();
@@ -116,7 +120,7 @@ void MainWindow::make_settings_menu() {
 
 void MainWindow::make_help_menu() {
     QMenu* help = add_menu([] { return tr("Hel&p"); });
-    add(help, [] { return tr("&Pages on everything..."); }, QKeySequence::HelpContents, [this] { show_help(QStringLiteral("viewer")); });
+    add(help, [] { return tr("&Pages on everything..."); }, QKeySequence::HelpContents, [this] { show_help(QStringLiteral("window")); });
     add(help, [] { return tr("&What this cannot do..."); }, {}, [this] { show_help(QStringLiteral("limits")); });
 }
 

@@ -1,0 +1,427 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// How fast the window is: a model from its file to the first picture, a closing that is ticked to the new ways in, and a picture
+// of 10^6 triangles that turns. On a screen in memory (Xvfb), so that the frames are drawn by the processor, which each line names.
+//
+// The peers: Assimp reading the same file in this process, which makes no picture; tracing and planning the changed job from
+// nothing; a plain VTK scene with the same triangles in one actor.
+#include <cstdio>
+#include <cstring>
+
+#include "tests/bench/bench.h"
+
+#ifndef SEAMWARD_VIEWER_BENCH
+
+namespace seamward::bench {
+
+std::vector<Row> bench_viewer() {
+    std::printf("the window is left out: this was built without the viewer\n");
+    return {};
+}
+
+}  // namespace seamward::bench
+
+#else
+
+#include <assimp/scene.h>
+#include <vtkActor.h>
+#include <vtkCamera.h>
+#include <vtkGenericOpenGLRenderWindow.h>
+#include <vtkNew.h>
+#include <vtkPolyDataMapper.h>
+#include <vtkProperty.h>
+
+#include <QApplication>
+#include <QElapsedTimer>
+#include <QFile>
+#include <QOpenGLFunctions>
+#include <QTemporaryDir>
+#include <QTimer>
+#include <algorithm>
+#include <assimp/Importer.hpp>
+#include <cmath>
+#include <optional>
+#include <stdexcept>
+
+#include "exchange/gltf.h"
+#include "layers/colored_triangles.h"
+#include "layers/scene_actor.h"
+#include "offscreen/own_screen.h"
+#include "offscreen/runtime_folder.h"
+#include "paths/trace.h"
+#include "plan/plan.h"
+#include "tests/support/plain_solids.h"
+#include "window/look.h"
+#include "window/picture_canvas.h"
+
+namespace seamward::bench {
+
+namespace {
+
+using namespace viewer;
+
+constexpr int wide = 1000, high = 700;    // pixels of the picture
+constexpr double apart = 3;               // meters between copies of a house
+constexpr int frames = 12;                // of a turn that is timed
+constexpr double turn = 0.05;             // radians from one to the next
+constexpr int longest_wait = 120'000;     // milliseconds
+constexpr double tick_wanted = 0.05;      // seconds
+constexpr std::size_t tiny_parts = 50'000;
+
+template <class... Values>
+std::string text(const char* format, Values... values) {
+    char line[300];
+    std::snprintf(line, sizeof line, format, values...);
+    return line;
+}
+
+/// The demo's solids so many times along x, as models of find_curve.cpp are made.
+std::vector<Part> copies_of_demo(int copies) {
+    const Job job = read_job(SEAMWARD_SOURCE_FOLDER "/scenarios/demo.yaml", RunContext(), Make::solids);
+    double low = 1e300, high_x = -1e300;
+    for (const Part& part : job.house.parts) {
+        for (const Point& p : part.mesh.points) low = std::min(low, p.x), high_x = std::max(high_x, p.x);
+    }
+    std::vector<Part> parts;
+    for (int i = 0; i < copies; ++i) {
+        for (Part part : job.house.parts) {
+            part.id = std::to_string(i) + '/' + part.id;
+            part.bounds.assign(part.mesh.triangles.size(), {});
+            for (Point& p : part.mesh.points) p.x += i * (high_x - low + apart);
+            parts.push_back(std::move(part));
+        }
+    }
+    return parts;
+}
+
+/// Blocks of 8 cm in a heap of 50 x 50 x 20.
+std::vector<Part> tiny_blocks() {
+    std::vector<Part> parts;
+    for (std::size_t i = 0; i < tiny_parts; ++i) {
+        const Point at{0.1 * static_cast<double>(i % 50), 0.1 * static_cast<double>(i / 50 % 50), 0.1 * static_cast<double>(i / 2500)};
+        Part part{.id = "block-" + std::to_string(i), .name = {}, .material = "wood", .mesh = {}, .bounds = {}};
+        part.mesh = test::box_mesh(at, at + Vector{0.08, 0.08, 0.08});
+        part.bounds.resize(part.mesh.triangles.size());
+        parts.push_back(std::move(part));
+    }
+    return parts;
+}
+
+std::size_t triangles_of(const std::vector<Part>& parts) {
+    std::size_t sum = 0;
+    for (const Part& part : parts) sum += part.mesh.triangles.size();
+    return sum;
+}
+
+void write(const QString& path, const std::string& bytes) {
+    QFile file(path);
+    require(file.open(QIODevice::WriteOnly) && file.write(bytes.data(), static_cast<qint64>(bytes.size())) >= 0, "a file written");
+}
+
+/// A model as a file, and a job that is drawn on it.
+struct ModelJob {
+    QString model, job;
+    std::size_t triangles = 0;
+
+    ModelJob(const QTemporaryDir& folder, const QString& name, const std::vector<Part>& parts)
+        : model(folder.filePath(name + ".glb")), job(folder.filePath(name + ".yaml")), triangles(triangles_of(parts)) {
+        write(model, gltf_binary(parts, {}, name.toStdString()));
+        write(job,
+              "seamward: 1\nmodel: {file: " + name.toStdString() +
+                  ".glb}\nspaces: [{id: yard, kind: outdoors}, {id: den, kind: living}]\n"
+                  "gaps: [{id: slot, between: [yard, den], slot: {width: 20 mm, length: 1 m}, at: [1 m, 1 m, 0 m]}]\npests: "
+                  "[house-mouse]\n");
+    }
+};
+
+/// What the window has of a job: the picture, on the screen.
+class OpenWindow {
+public:
+    OpenWindow() {
+        canvas_.set_animated(false);
+        canvas_.resize(wide, high);
+        canvas_.show();
+        beat_.setInterval(0);
+        QObject::connect(&beat_, &QTimer::timeout, [this] {
+            held_ = std::max(held_, since_beat_.nsecsElapsed());
+            since_beat_.start();
+        });
+        QObject::connect(&document_, &JobDocument::solids_ready, [this] {
+            canvas_.show_job();
+            canvas_.show_ways();
+            drawn_ = true;
+        });
+        QObject::connect(&document_, &JobDocument::opened, [this] {
+            canvas_.show_job();
+            canvas_.show_ways();
+        });
+        (void)canvas_.image();
+    }
+
+    /// Seconds from the wish to the picture, drawn.
+    double open(const QString& job) {
+        held_ = 0;
+        drawn_ = false;
+        QElapsedTimer clock;
+        clock.start();
+        since_beat_.start();
+        beat_.start();
+        document_.open(job);
+        run_until([this] { return drawn_; });
+        finish();
+        held_ = std::max(held_, since_beat_.nsecsElapsed());
+        beat_.stop();
+        return static_cast<double>(clock.nsecsElapsed()) * 1e-9;
+    }
+    /// The longest that the window's thread did not answer while the last job was opened, seconds.
+    [[nodiscard]] double held() const { return static_cast<double>(held_) * 1e-9; }
+    [[nodiscard]] const HouseScene& scene() const { return canvas_.scene(); }
+    [[nodiscard]] JobDocument& document() { return document_; }
+    [[nodiscard]] ClosingsDocument& closings() { return closings_; }
+
+    template <class Done>
+    static void run_until(Done done) {
+        QElapsedTimer clock;
+        clock.start();
+        while (!done()) {
+            QCoreApplication::processEvents(QEventLoop::AllEvents | QEventLoop::WaitForMoreEvents);
+            require(clock.elapsed() < longest_wait, "an answer in time");
+        }
+    }
+
+private:
+    /// Until the frame is drawn that was asked for.
+    void finish() {
+        canvas_.renderWindow()->Render();
+        canvas_.makeCurrent();
+        canvas_.context()->functions()->glFinish();
+    }
+
+    JobDocument document_;
+    ClosingsDocument closings_{document_};
+    PictureCanvas canvas_{document_, closings_};
+    QTimer beat_;
+    QElapsedTimer since_beat_;
+    qint64 held_ = 0;
+    bool drawn_ = false;
+};
+
+std::size_t faces_in(const aiScene& scene) {
+    std::size_t faces = 0;
+    for (unsigned i = 0; i < scene.mNumMeshes; ++i) faces += scene.mMeshes[i]->mNumFaces;
+    return faces;
+}
+
+Row first_picture(const std::string& name, const ModelJob& of) {
+    const std::string file = of.model.toStdString();
+    const auto peer = [&] {
+        Assimp::Importer importer;
+        const aiScene* scene = importer.ReadFile(file, 0);
+        require(scene != nullptr && faces_in(*scene) == of.triangles, "triangles that Assimp read");
+    };
+    OpenWindow window;
+    std::vector<double> held;
+    const auto ours = [&] {
+        (void)window.open(of.job);
+        held.push_back(window.held());
+        require(window.scene().house().triangle_count() == of.triangles, "triangles in the picture");
+    };
+    const double seconds = median_seconds(ours);
+    std::sort(held.begin(), held.end());
+    return {name, seconds, median_seconds(peer),
+            text("%zu triangles; peer: Assimp reads the file, no picture; window held %.0f ms at most", of.triangles,
+                 1e3 * held[held.size() / 2])};
+}
+
+void require_same_ways(const Trace& a, const Trace& b) {
+    require(a.paths.size() == b.paths.size() && !a.paths.empty(), "number of ways in");
+    for (std::size_t i = 0; i < a.paths.size(); ++i) require(a.paths[i].path == b.paths[i].path, "ways in");
+}
+
+Row tick() {
+    OpenWindow window;
+    window.document().open(SEAMWARD_SOURCE_FOLDER "/scenarios/demo.yaml");
+    OpenWindow::run_until([&] {
+        return window.closings().has_plan() && window.document().solids() && !window.closings().outlook().animals.empty() &&
+               !window.document().is_busy();
+    });
+    const GapIndex gap = window.closings().plan().plan.steps.front().gap;
+    bool on = false, found = false;
+    QObject::connect(&window.document(), &JobDocument::ways_found, [&] { found = true; });
+    const auto ours = [&] {
+        on = !on;
+        found = false;
+        window.closings().tick(gap, on);
+        OpenWindow::run_until([&] { return found; });
+    };
+    ours();
+    const Job changed = window.document().job();
+    PlanSettings against;
+    against.against = changed.pests;
+    Trace traced;
+    const auto peer = [&] {
+        traced = trace(changed.survey, {.pests = {}, .to = {}, .top = JobDocument::ways_wanted}, RunContext());
+        (void)make_plan(changed, against, RunContext());
+    };
+    peer();
+    require_same_ways(window.document().ways(), traced);
+    return {"viewer-tick, demo", median_seconds(ours), median_seconds(peer),
+            text("tick to the new ways in, wanted under %.0f ms; peer: trace and plan from nothing", 1e3 * tick_wanted)};
+}
+
+/// A window for scenes that are only timed.
+class Frames {
+public:
+    explicit Frames(vtkRenderer* renderer) {
+        vtkNew<vtkGenericOpenGLRenderWindow> window;
+        window->SetMultiSamples(0);
+        window->AddRenderer(renderer);
+        view_.setRenderWindow(window);
+        view_.resize(wide, high);
+        view_.show();
+        (void)view_.grabFramebuffer();
+    }
+    void draw() {
+        view_.makeCurrent();
+        view_.renderWindow()->Render();
+        view_.context()->functions()->glFinish();
+    }
+    [[nodiscard]] QImage image() { return view_.grabFramebuffer(); }
+    [[nodiscard]] std::string drawn_by() {
+        view_.makeCurrent();
+        return reinterpret_cast<const char*>(view_.context()->functions()->glGetString(GL_RENDERER));
+    }
+
+private:
+    QVTKOpenGLNativeWidget view_;
+};
+
+/// Share of the pixels in which two pictures differ.
+double differing(const QImage& one, const QImage& other) {
+    std::size_t count = 0;
+    for (int y = 0; y < one.height(); ++y) {
+        for (int x = 0; x < one.width(); ++x) count += one.pixel(x, y) != other.pixel(x, y) ? 1 : 0;
+    }
+    return static_cast<double>(count) / (one.width() * one.height());
+}
+
+/// The same triangles as one actor of one renderer.
+vtkSmartPointer<vtkRenderer> plain_scene(const House& house, vtkRenderer& like) {
+    ColoredTriangles all;
+    for (const Part& part : house.parts) {
+        for (const auto& [a, b, c] : part.mesh.triangles) all.add({part.mesh.points[a], part.mesh.points[b], part.mesh.points[c]}, Qt::white);
+    }
+    vtkNew<vtkPolyDataMapper> mapper;
+    mapper->SetInputData(all.data());
+    vtkNew<vtkActor> actor;
+    actor->SetMapper(mapper);
+    auto renderer = vtkSmartPointer<vtkRenderer>::New();
+    renderer->SetBackground(like.GetBackground());
+    renderer->AddActor(actor);
+    return renderer;
+}
+
+Row turning(const ModelJob& of) {
+    OpenWindow window;
+    (void)window.open(of.job);
+    HouseScene scene;
+    require(scene.show_job(window.document()), "a house to draw");
+    scene.set_open(false);
+    scene.set_fine(false);
+    OrbitCamera camera = scene.whole_house({}, static_cast<double>(wide) / high);
+    const House& house = *window.document().solids();
+    const auto plain = plain_scene(house, *scene.renderer());
+    const Point origin = scene.frame().origin;
+    const auto look_plain = [&] {
+        const Point eye = camera.eye();
+        vtkCamera* at = plain->GetActiveCamera();
+        at->SetPosition(eye.x + origin.x, eye.y + origin.y, eye.z + origin.z);
+        at->SetFocalPoint(camera.focus.x + origin.x, camera.focus.y + origin.y, camera.focus.z + origin.z);
+        at->SetViewUp(0, 0, 1);
+        at->SetViewAngle(camera.view_angle * 57.29577951308232);
+        plain->ResetCameraClippingRange();
+    };
+    double ours = 0, peer = 0, open = 0;
+    std::string drawn_by;
+    QImage shown;
+    double covered = 0;
+    const auto turn_round = [&](Frames& view, auto&& look) {
+        for (int i = 0; i < frames; ++i) {
+            camera.azimuth += turn;
+            look();
+            view.draw();
+        }
+    };
+    {
+        Frames view(scene.renderer());
+        drawn_by = view.drawn_by();
+        scene.look(camera);
+        view.draw();
+        shown = view.image();
+        for (const Shown how : {Shown::hidden, Shown::whole}) {
+            for (std::size_t i = 0; i < coat_count; ++i) scene.set_shown(static_cast<Coat>(i), how);
+            scene.look(camera);
+            view.draw();
+            if (how == Shown::hidden) covered = differing(shown, view.image());
+        }
+        const double azimuth = camera.azimuth;
+        ours = median_seconds([&] { turn_round(view, [&] { scene.look(camera); }); }) / frames;
+        scene.set_open(true);
+        open = median_seconds([&] { turn_round(view, [&] { scene.look(camera); }); }) / frames;
+        camera.azimuth = azimuth;
+        view.draw();
+    }
+    {
+        Frames view(plain);
+        look_plain();
+        view.draw();
+        QImage all = view.image();
+        QImage nothing = all;
+        nothing.fill(all.pixelColor(0, 0));
+        require(std::abs(differing(all, nothing) - covered) < 0.02, "the picture of the house and of its triangles");
+        peer = median_seconds([&] { turn_round(view, look_plain); }) / frames;
+    }
+    return {text("viewer-frame, %.0e triangles turning", static_cast<double>(of.triangles)), ours, peer,
+            text("drawn by %s, %d x %d; peer: VTK, one actor; %.3f s where near walls are faint", drawn_by.c_str(), wide, high, open)};
+}
+
+std::vector<Row> measure() {
+    const QTemporaryDir folder;
+    std::vector<Row> rows;
+    const auto only = [](int i) { const char* o = getenv("SPEED"); return o == nullptr || strchr(o, '0' + i); };
+    if (only(0)) rows.push_back(first_picture("viewer-first-picture, 7e4 triangles", {folder, "one", copies_of_demo(1)}));
+    const ModelJob large(folder, "large", copies_of_demo(14));
+    if (only(1)) rows.push_back(first_picture("viewer-first-picture, 1e6 triangles", large));
+    if (only(2)) rows.push_back(first_picture("viewer-first-picture, 5e4 parts", {folder, "tiny", tiny_blocks()}));
+    if (only(3)) rows.push_back(tick());
+    if (only(4)) rows.push_back(turning(large));
+    return rows;
+}
+
+}  // namespace
+
+std::vector<Row> bench_viewer() {
+    std::optional<OwnScreen> screen;
+    try {
+        screen.emplace(wide + 200, high + 200);
+    } catch (const std::runtime_error& fault) {
+        std::printf("the window is left out: %s\n", fault.what());
+        return {};
+    }
+    qputenv("QT_QPA_PLATFORM", "xcb");
+    qunsetenv("WAYLAND_DISPLAY");
+    const RuntimeFolder runtime_folder;
+    const QTemporaryDir own;
+    for (const char* name : {"XDG_CONFIG_HOME", "XDG_DATA_HOME", "XDG_CACHE_HOME"}) qputenv(name, QFile::encodeName(own.filePath(name)));
+    prepare_graphics();
+    int count = 1;
+    std::string name = "seamward_bench";
+    char* words[] = {name.data(), nullptr};
+    QApplication application(count, words);
+    QApplication::setQuitOnLastWindowClosed(false);
+    dress(application);
+    return measure();
+}
+
+}  // namespace seamward::bench
+
+#endif
