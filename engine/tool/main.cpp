@@ -151,7 +151,8 @@ void add_picture(CLI::App& app, seamward::PictureCommand& command) {
             "--size", [&command](const std::string& text) { seamward::parse_picture_size(text, command); },
             "Width and height in pixels (1600x1100 when left out)")
         ->type_name("WxH");
-    picture->add_flag("--without-words", command.without_words, "Only the house and the line of the way, as large as there is room");
+    picture->add_flag("--without-words", command.without_words,
+                      "Only the house and the line of the way, as large as there is room");
 }
 
 void add_export(CLI::App& app, seamward::PictureCommand& command) {

@@ -20,7 +20,8 @@ int main(int argc, char** argv) {
         const seamward::viewer::RuntimeFolder runtime_folder;
         // What the user keeps is not touched: settings, drafts, pictures of examples.
         const QTemporaryDir own;
-        for (const char* name : {"XDG_CONFIG_HOME", "XDG_DATA_HOME", "XDG_CACHE_HOME"}) qputenv(name, QFile::encodeName(own.filePath(name)));
+        for (const char* name : {"XDG_CONFIG_HOME", "XDG_DATA_HOME", "XDG_CACHE_HOME"})
+            qputenv(name, QFile::encodeName(own.filePath(name)));
         seamward::viewer::prepare_graphics();
         QApplication application(argc, argv);
         QApplication::setQuitOnLastWindowClosed(false);

@@ -21,8 +21,8 @@ namespace {
 
 const QString source = QStringLiteral(SEAMWARD_SOURCE_FOLDER);
 
-/// How much two pictures differ, 0 to 255: the mean over blocks of 16 by 16 pixels of how their means differ. Letters and edges that other
-/// versions of libraries set a pixel aside do not count much.
+/// How much two pictures differ, 0 to 255: the mean over blocks of 16 by 16 pixels of how their means differ. Letters and edges
+/// that other versions of libraries set a pixel aside do not count much.
 double difference(const QImage& a, const QImage& b) {
     const QSize size = a.size() / 16;
     const QImage small_a = a.scaled(size, Qt::IgnoreAspectRatio, Qt::SmoothTransformation).convertToFormat(QImage::Format_RGB32);
@@ -132,7 +132,8 @@ TEST_F(Pictures, Ride) {
     const auto& ways = window->document().ways().paths;
     int longest = 0;
     for (int i = 1; i < static_cast<int>(ways.size()); ++i) {
-        if (ways[static_cast<std::size_t>(i)].path.gaps.size() > ways[static_cast<std::size_t>(longest)].path.gaps.size()) longest = i;
+        if (ways[static_cast<std::size_t>(i)].path.gaps.size() > ways[static_cast<std::size_t>(longest)].path.gaps.size())
+            longest = i;
     }
     window->document().choose_way(longest);
     ASSERT_TRUE(canvas().can_ride());

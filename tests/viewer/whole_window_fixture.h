@@ -113,7 +113,7 @@ protected:
         QTimer look;
         QObject::connect(&look, &QTimer::timeout, [&] {
             QWidget* box = QApplication::activeModalWidget();
-            if (box == nullptr || !asked.isEmpty()) return;
+            if (box == nullptr || box->objectName().isEmpty() || !asked.isEmpty()) return;  // some tell how far they are
             asked = box->objectName();
             answer(*box);
         });

@@ -3,13 +3,14 @@
 
 #include <vtkCellArray.h>
 #include <vtkFloatArray.h>
-#include <vtkIdTypeArray.h>
 #include <vtkNew.h>
 #include <vtkPointData.h>
 #include <vtkPoints.h>
+#include <vtkTypeInt32Array.h>
 #include <vtkUnsignedCharArray.h>
 
 #include <algorithm>
+#include <numeric>
 
 namespace seamward::viewer {
 
@@ -42,13 +43,17 @@ vtkSmartPointer<vtkPolyData> ColoredTriangles::data() const {
     colors->SetNumberOfComponents(3);
     colors->SetNumberOfTuples(corners);
     std::copy(colors_.begin(), colors_.end(), colors->GetPointer(0));
-    vtkNew<vtkIdTypeArray> ids;
-    ids->SetNumberOfValues(corners);
-    for (vtkIdType i = 0; i < corners; ++i) ids->SetValue(i, i);
+    return triangles_data(places, normals, colors);
+}
+
+vtkSmartPointer<vtkPolyData> triangles_data(vtkFloatArray* corners, vtkFloatArray* normals, vtkUnsignedCharArray* colors) {
+    vtkNew<vtkTypeInt32Array> ids;
+    ids->SetNumberOfValues(corners->GetNumberOfTuples());
+    std::iota(ids->GetPointer(0), ids->GetPointer(0) + corners->GetNumberOfTuples(), 0);
     vtkNew<vtkCellArray> cells;
     cells->SetData(3, ids);
     vtkNew<vtkPoints> points;
-    points->SetData(places);
+    points->SetData(corners);
     auto data = vtkSmartPointer<vtkPolyData>::New();
     data->SetPoints(points);
     data->SetPolys(cells);

@@ -11,6 +11,9 @@
 
 #include "base/vector.h"
 
+class vtkFloatArray;
+class vtkUnsignedCharArray;
+
 namespace seamward::viewer {
 
 /// Triangles on their way to a data set: each with its own three corners, so that every face is flat and has one color.
@@ -26,5 +29,9 @@ private:
     std::vector<float> corners_, normals_;
     std::vector<std::uint8_t> colors_;
 };
+
+/// Triangles that share no corners, from three corners each with their normals and colors, of which the data set takes hold.
+[[nodiscard]] vtkSmartPointer<vtkPolyData> triangles_data(vtkFloatArray* corners, vtkFloatArray* normals,
+                                                          vtkUnsignedCharArray* colors);
 
 }  // namespace seamward::viewer

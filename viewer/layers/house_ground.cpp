@@ -25,8 +25,8 @@ namespace seamward::viewer {
 namespace {
 
 constexpr double least_reach = 0.8, most_reach = 14;  ///< meters around the house in which the ground is shown
-constexpr double whole_share = 0.25;                ///< of that reach: there it is shown whole
-constexpr double longest_edge = 0.9;                ///< meters: between two points the fading is straight
+constexpr double whole_share = 0.25;                  ///< of that reach: there it is shown whole
+constexpr double longest_edge = 0.9;                  ///< meters: between two points the fading is straight
 constexpr float darkest = 0.34F;
 
 struct Corner {
@@ -79,7 +79,8 @@ private:
     static bool split(const std::array<Point, 3>& triangle, std::vector<std::array<Point, 3>>& open) {
         std::size_t longest = 0;
         for (std::size_t i = 1; i < 3; ++i) {
-            if (distance(triangle.at(i), triangle.at((i + 1) % 3)) > distance(triangle.at(longest), triangle.at((longest + 1) % 3)))
+            if (distance(triangle.at(i), triangle.at((i + 1) % 3)) >
+                distance(triangle.at(longest), triangle.at((longest + 1) % 3)))
                 longest = i;
         }
         const Point& a = triangle.at(longest);
@@ -136,8 +137,8 @@ double reach_of(const House& house, const HouseFrame& frame) {
     return std::max(least_reach, least);
 }
 
-vtkSmartPointer<vtkTexture> texture_of(const ShadowMap& shadow) {
-    vtkNew<vtkImageData> image;
+vtkSmartPointer<vtkImageData> image_of(const ShadowMap& shadow) {
+    auto image = vtkSmartPointer<vtkImageData>::New();
     image->SetDimensions(shadow.width(), shadow.height(), 1);
     image->AllocateScalars(VTK_UNSIGNED_CHAR, 3);
     auto* out = static_cast<unsigned char*>(image->GetScalarPointer());
@@ -148,12 +149,7 @@ vtkSmartPointer<vtkTexture> texture_of(const ShadowMap& shadow) {
         *out++ = static_cast<unsigned char>(255 * light);
         *out++ = static_cast<unsigned char>(255 * std::min(1.0F, light + 0.03F * shade));
     }
-    auto texture = vtkSmartPointer<vtkTexture>::New();
-    texture->SetInputData(image);
-    texture->InterpolateOn();
-    texture->SetWrap(vtkTexture::ClampToEdge);
-    texture->SetColorModeToDirectScalars();
-    return texture;
+    return image;
 }
 
 }  // namespace
@@ -179,14 +175,13 @@ void HouseGround::set_shown(bool shown) {
     for (const auto& actor : {whole_, rim_}) actor->SetVisibility(any_ && shown_);
 }
 
-void HouseGround::show(const House& house, const HouseFrame& frame, std::span<vtkPolyData* const> casting) {
+PreparedGround prepare_ground(const House& house, const HouseFrame& frame, std::span<vtkPolyData* const> casting) {
+    if (std::ranges::find(house.parts, Layer::ground, &Part::layer) == house.parts.end()) return {};
     const double reach = reach_of(house, frame);
     const ShadowMap shadow(casting, frame.house, reach, frame.ground, sun_direction());
     GroundMesh mesh(frame.house, reach, shadow);
-    any_ = false;
     for (const Part& part : house.parts) {
         if (part.layer != Layer::ground) continue;
-        any_ = true;
         const QColor color = material_color(part.material, part.layer);
         for (const auto& [a, b, c] : part.mesh.triangles) {
             const std::vector<Point>& points = part.mesh.points;
@@ -195,10 +190,25 @@ void HouseGround::show(const House& house, const HouseFrame& frame, std::span<vt
             mesh.add({frame.to_scene(points[a]), frame.to_scene(points[b]), frame.to_scene(points[c])}, color);
         }
     }
-    set_data(*whole_, mesh.data(true));
-    set_data(*rim_, mesh.data(false));
-    const vtkSmartPointer<vtkTexture> texture = texture_of(shadow);
-    for (const auto& actor : {whole_, rim_}) actor->SetTexture(texture);
+    return {mesh.data(true), mesh.data(false), image_of(shadow)};
+}
+
+void HouseGround::show(const House& house, const HouseFrame& frame, std::span<vtkPolyData* const> casting) {
+    show(prepare_ground(house, frame, casting));
+}
+
+void HouseGround::show(const PreparedGround& ground) {
+    any_ = ground.light != nullptr;
+    if (any_) {
+        set_data(*whole_, ground.whole);
+        set_data(*rim_, ground.rim);
+        vtkNew<vtkTexture> texture;
+        texture->SetInputData(ground.light);
+        texture->InterpolateOn();
+        texture->SetWrap(vtkTexture::ClampToEdge);
+        texture->SetColorModeToDirectScalars();
+        for (const auto& actor : {whole_, rim_}) actor->SetTexture(texture);
+    }
     set_shown(shown_);
 }
 

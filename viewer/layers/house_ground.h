@@ -2,6 +2,8 @@
 #pragma once
 
 #include <vtkActor.h>
+#include <vtkImageData.h>
+#include <vtkPolyData.h>
 #include <vtkRenderer.h>
 #include <vtkSmartPointer.h>
 
@@ -14,13 +16,23 @@ namespace seamward::viewer {
 /// Toward the sun, in the south-west; of unit length.
 [[nodiscard]] Vector sun_direction();
 
-/// The ground of a house and what lies flat in its yard, fading into the paper some meters from the house, with the house's shadow
-/// on it.
+/// The ground of a house as HouseGround shows it; can be made on any thread. Null where a house has none.
+struct PreparedGround {
+    vtkSmartPointer<vtkPolyData> whole, rim;  ///< as seen right beside the house, and where it fades
+    vtkSmartPointer<vtkImageData> light;      ///< what the sun and the shadow of the house make of its color
+};
+
+/// `casting`: what throws a shadow, as HouseLayer::casting() gives it. O(triangles).
+[[nodiscard]] PreparedGround prepare_ground(const House& house, const HouseFrame& frame, std::span<vtkPolyData* const> casting);
+
+/// The ground of a house and what lies flat in its yard, fading into the paper some meters from the house, with the house's
+/// shadow on it.
 class HouseGround {
 public:
     explicit HouseGround(vtkRenderer& renderer);
 
-    /// `casting`: what throws a shadow, as HouseLayer::casting() gives it. A house without ground gets none. O(triangles).
+    void show(const PreparedGround& ground);
+    /// The same, prepared at once.
     void show(const House& house, const HouseFrame& frame, std::span<vtkPolyData* const> casting);
     void hide();
     void set_shown(bool shown);

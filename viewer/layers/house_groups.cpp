@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 #include <limits>
 #include <map>
 #include <numeric>
@@ -10,6 +11,7 @@
 
 #include "layers/palette.h"
 #include "layers/material_color.h"
+#include "layers/rows.h"
 
 namespace seamward::viewer {
 
@@ -240,17 +242,20 @@ HouseFrame house_frame(const House& house) {
 
 std::vector<HousePiece> house_pieces(const House& house, const HouseFrame& frame) {
     const Plan plan(house, {frame.house.low + (frame.origin - Point{}), frame.house.high + (frame.origin - Point{})});
-    std::vector<HousePiece> pieces;
-    for (std::uint32_t i = 0; i < house.parts.size(); ++i) {
+    std::vector<std::vector<HousePiece>> of_parts(house.parts.size());
+    for_rows(static_cast<int>(house.parts.size()), [&](int row) {
+        const auto i = static_cast<std::uint32_t>(row);
         const Part& part = house.parts[i];
         for (Shell& shell : shells_of(part.mesh)) {
             shell.across = main_axis(part.mesh, shell);
             HousePiece piece{i, {}, shell.box, before_of(part, shell), {}};
             if (piece.before == HousePiece::Before::one_side) piece.outward = plan.outward(middle_of(shell.box), shell.across);
             piece.triangles = std::move(shell.triangles);
-            pieces.push_back(std::move(piece));
+            of_parts[i].push_back(std::move(piece));
         }
-    }
+    });
+    std::vector<HousePiece> pieces;
+    for (std::vector<HousePiece>& of_part : of_parts) std::ranges::move(of_part, std::back_inserter(pieces));
     return pieces;
 }
 

@@ -8,20 +8,17 @@
 
 #include <array>
 #include <cstdint>
+#include <future>
 #include <memory>
 #include <optional>
 #include <span>
 #include <vector>
 
-#include "layers/house_groups.h"
 #include "layers/orbit_camera.h"
+#include "layers/prepared_house.h"
 #include "layers/section.h"
 
 namespace seamward::viewer {
-
-/// What of a house is shown, made faint or hidden together, from outside in.
-enum class Coat : std::uint8_t { roof, walls, framing, linings, fixtures, ground };
-inline constexpr std::size_t coat_count = 6;
 
 /// How a coat looks.
 enum class Shown : std::uint8_t { whole, faint, hidden };
@@ -46,6 +43,8 @@ public:
 
     /// Null: nothing. `loose`: solids of others, whose faces may look the wrong way. O(triangles log triangles).
     void show(std::shared_ptr<const House> house, const HouseFrame& frame, bool loose);
+    /// The same, prepared before: O(1) beyond what the graphics card does.
+    void show(std::shared_ptr<const House> house, std::shared_ptr<const PreparedHouse> prepared, bool loose);
     void set_shown(Coat coat, Shown shown);
     [[nodiscard]] Shown shown(Coat coat) const { return shown_.at(static_cast<std::size_t>(coat)); }
     /// Whether there is anything of it.
@@ -61,9 +60,9 @@ public:
     void set_fine(bool fine);
 
     [[nodiscard]] bool empty() const { return sets_.empty(); }
-    [[nodiscard]] std::size_t triangle_count() const { return owners_.size(); }
+    [[nodiscard]] std::size_t triangle_count() const { return prepared_ ? prepared_->owners.size() : 0; }
     /// The first solid along a line that is not hidden, faint or cut away; one that is cut is met where it is cut. About O(cube
-    /// root of triangles), the first time O(triangles).
+    /// root of triangles); right after show() it may have to wait until a thread has sorted the triangles.
     [[nodiscard]] std::optional<SolidHit> first_solid(const Point& from, const Point& to) const;
     /// Whether a line meets no solid, shown or not, without the ground. Costs as first_solid().
     [[nodiscard]] bool is_free(const Point& from, const Point& to) const;
@@ -79,24 +78,23 @@ private:
         vtkSmartPointer<vtkActor> faces, edges;
         double opacity = 1;  ///< as drawn now
     };
-    struct Owner {
-        std::uint32_t set = 0, part = 0;
-        GapIndex gap;
+    /// A search for triangles along lines.
+    struct Search {
+        vtkSmartPointer<vtkPolyData> triangles;
+        vtkSmartPointer<vtkStaticCellLocator> locator;
     };
 
     void clear();
-    void add_sets(const House& house, const HouseFrame& frame, bool loose);
     void show_cut_faces(const CutPlane& plane);
     [[nodiscard]] std::array<Point, 3> corners_of(vtkIdType cell) const;
+    [[nodiscard]] GapIndex gap_of(const PreparedHouse::Owner& owner) const;
     [[nodiscard]] vtkSmartPointer<vtkIdList> cells_along(const Point& from, const Point& to) const;
 
     vtkRenderer& renderer_;
     std::shared_ptr<const House> house_;
-    HouseFrame frame_;
+    std::shared_ptr<const PreparedHouse> prepared_;
     std::vector<Set> sets_;
-    std::vector<Owner> owners_;  ///< one for each triangle of `all_`
-    vtkSmartPointer<vtkPolyData> all_;
-    mutable vtkSmartPointer<vtkStaticCellLocator> locator_;
+    std::shared_future<Search> search_;  ///< is being made on a thread of its own
     std::array<Shown, coat_count> shown_;
     std::array<bool, coat_count> present_{};
     std::optional<CutPlane> cut_;

@@ -94,10 +94,9 @@ constexpr double plain_reach = 0.009;
 // Words are placed anew for each picture, so that their number has to stay low.
 constexpr std::size_t most_rooms_named = 40;
 constexpr std::size_t most_gaps_kept_clear = 1000;
-constexpr std::size_t many_triangles = 300'000;  ///< in which finding what is hidden takes too long for each picture of a turn
 constexpr double nearest_seen = 0.0012;          ///< meters from the eye of an animal
-constexpr std::size_t most_others = 24;  ///< stretches of other ways that are drawn
-constexpr double house_symbols = 0.42;   ///< times their plain size: walls and pipes tell what they are
+constexpr std::size_t most_others = 24;          ///< stretches of other ways that are drawn
+constexpr double house_symbols = 0.42;           ///< times their plain size: walls and pipes tell what they are
 
 }  // namespace
 
@@ -279,109 +278,12 @@ void HouseScene::look(const OrbitCamera& camera) {
     }
     ways_.set_scale(has_house() ? 0.55 * scale : 1);
     house_.look(camera);
-    if (is_fine_ || house_.triangle_count() < many_triangles) find_hidden(from);
+    if (is_fine_ || house_.triangle_count() < HouseScene::many_triangles) find_hidden(from);
     if (riding_) {
         eye->SetClippingRange(nearest_seen, 4 * frame_->reach);
     } else {
         renderer_->ResetCameraClippingRange();
     }
-}
-
-void HouseScene::find_hidden(const Point& eye) {
-    hidden_.clear();
-    if (!has_house() || riding_) return;
-    std::vector<std::vector<Point>> parts{line_.before};
-    for (const WayLeg& leg : line_.legs) {
-        if (leg.sure) parts.push_back(leg.line);
-    }
-    parts.push_back(line_.after);
-    const double step = std::max(0.03, frame_->reach * 0.006);
-    const double touching = 0.02;  // meters: what a gap's own sides hide does not count
-    std::vector<Point> open;       // the hidden stretch that goes on
-    const auto end = [&] {
-        if (open.size() > 1) hidden_.push_back(open);
-        open.clear();
-    };
-    for (const std::vector<Point>& line : parts) {
-        for (std::size_t i = 1; i < line.size(); ++i) {
-            const Vector way = line[i] - line[i - 1];
-            const int pieces = std::clamp(static_cast<int>(length(way) / step), 1, 200);
-            for (int piece = 0; piece < pieces; ++piece) {
-                const Point from = line[i - 1] + way * (static_cast<double>(piece) / pieces);
-                const Point to = line[i - 1] + way * (static_cast<double>(piece + 1) / pieces);
-                const Point middle = from + (to - from) * 0.5;
-                const Vector sight = middle - eye;
-                const double far = length(sight);
-                if (far <= touching || !house_.first_solid(eye, eye + sight * ((far - touching) / far))) {
-                    end();
-                    continue;
-                }
-                if (open.empty()) open.push_back(from);
-                open.push_back(to);
-            }
-        }
-    }
-    end();
-}
-
-Point HouseScene::snapped(const SolidHit& hit, PicturePoint at, const OrbitCamera& camera, double width, double height) const {
-    constexpr double near = 9;  // pixels
-    Point best = hit.at;
-    double least = near;
-    for (const Point& corner : hit.face) {
-        const auto shown = camera.shown_at(corner, width, height);
-        if (!shown || std::hypot(shown->x - at.x, shown->y - at.y) >= least) continue;
-        least = std::hypot(shown->x - at.x, shown->y - at.y);
-        best = corner;
-    }
-    return best;
-}
-
-CutPlane HouseScene::plane_of(int side, double depth) const {
-    const Box& box = house_frame_.house;
-    switch (side) {
-        case 0: return {{0, std::lerp(box.low.y, box.high.y, depth), 0}, {0, -1, 0}};
-        case 1: return {{std::lerp(box.high.x, box.low.x, depth), 0, 0}, {1, 0, 0}};
-        case 2: return {{0, std::lerp(box.high.y, box.low.y, depth), 0}, {0, 1, 0}};
-        case 3: return {{std::lerp(box.low.x, box.high.x, depth), 0, 0}, {-1, 0, 0}};
-        default: break;
-    }
-    return {{0, 0, std::lerp(box.high.z, box.low.z, depth)}, {0, 0, 1}};
-}
-
-std::optional<OrbitCamera> HouseScene::better_view(const OrbitCamera& camera) {
-    if (!has_house() || line_.stops.empty() || house_.triangle_count() >= many_triangles) return std::nullopt;
-    const auto hidden = [&](const OrbitCamera& eye) {
-        house_.look(eye);
-        find_hidden(eye.eye());
-        double sum = 0;
-        for (const std::vector<Point>& part : hidden_) {
-            for (std::size_t i = 1; i < part.size(); ++i) sum += distance(part[i - 1], part[i]);
-        }
-        return sum;
-    };
-    double whole = 0;
-    const auto add = [&](const std::vector<Point>& line) {
-        for (std::size_t i = 1; i < line.size(); ++i) whole += distance(line[i - 1], line[i]);
-    };
-    add(line_.before);
-    add(line_.after);
-    for (const WayLeg& leg : line_.legs) add(leg.line);
-    double least = hidden(camera) - 0.2 * whole;  // turning confuses: only where much more is seen
-    std::optional<OrbitCamera> best;
-    constexpr int directions = 8;
-    for (int i = 0; i < directions; ++i) {
-        OrbitCamera eye = camera;
-        eye.azimuth = -1.05 + i * 2 * std::numbers::pi / directions;
-        eye.elevation = std::clamp(camera.elevation, 0.45, 0.9);
-        const double now = hidden(eye);
-        if (now >= least) continue;
-        least = now;
-        best = eye;
-    }
-    house_.look(camera);
-    find_hidden(camera.eye());
-    return best;
 }
 
 void HouseScene::recolor() {
@@ -416,29 +318,6 @@ void HouseScene::cut(const std::optional<CutPlane>& plane) {
     cut_ = plane;
     house_.cut(plane);
     ways_.cut_others(plane);
-}
-
-std::optional<SolidHit> HouseScene::solid_at(PicturePoint at, const OrbitCamera& camera, double width, double height) const {
-    if (!has_house()) return std::nullopt;
-    const Vector ahead = camera.sight(at, width, height);
-    const double far = camera.distance + 4 * frame_->reach;
-    return house_.first_solid(camera.eye(), camera.eye() + ahead * far);
-}
-
-std::optional<GapIndex> HouseScene::gap_near(const Survey& survey, PicturePoint at, const OrbitCamera& camera, double width,
-                                             double height) const {
-    std::optional<GapIndex> nearest;
-    double least = 12;  // pixels
-    for (std::uint32_t i = 0; frame_ && i < survey.gaps.size(); ++i) {
-        if (!survey.gaps[i].at || is_drawn_shut(survey.gaps[i])) continue;
-        const auto shown = camera.shown_at(frame_->to_scene(*survey.gaps[i].at), width, height);
-        if (!shown) continue;
-        const double away = std::hypot(shown->x - at.x, shown->y - at.y);
-        if (away >= least) continue;
-        least = away;
-        nearest = GapIndex{i};
-    }
-    return nearest;
 }
 
 void HouseScene::set_fine(bool fine) {

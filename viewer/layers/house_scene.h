@@ -25,10 +25,13 @@ namespace seamward::viewer {
 /// The picture of a survey and its ways in: ground, gaps, ways and the words that belong to them.
 class HouseScene {
 public:
+    /// So many, and finding what is hidden takes too long for each picture of a turn.
+    static constexpr std::size_t many_triangles = 300'000;
+
     HouseScene();
 
-    /// Takes the open job up, with its solids where they are there and wanted. False when there is nothing to show: no solids, and no gap has
-    /// a position.
+    /// Takes the open job up, with its solids where they are there and wanted. False when there is nothing to show: no solids,
+    /// and no gap has a position.
     bool show_job(const JobDocument& document, bool with_solids = true);
     /// Shows the document's ways and the one chosen.
     void show_ways(const JobDocument& document);
@@ -43,7 +46,8 @@ public:
     /// The solid that a picture of that size shows at a point.
     [[nodiscard]] std::optional<SolidHit> solid_at(PicturePoint at, const OrbitCamera& camera, double width, double height) const;
     /// The corner of a hit face near that point of the picture, or the hit itself.
-    [[nodiscard]] Point snapped(const SolidHit& hit, PicturePoint at, const OrbitCamera& camera, double width, double height) const;
+    [[nodiscard]] Point snapped(const SolidHit& hit, PicturePoint at, const OrbitCamera& camera, double width,
+                                double height) const;
     /// The plane that takes a share of the house away from one side: 0 to 3 from the south, the east, the north, the west, 4 from
     /// above.
     [[nodiscard]] CutPlane plane_of(int side, double depth) const;

@@ -10,7 +10,8 @@
 
 namespace seamward::viewer {
 
-MarkerLayer::MarkerLayer(vtkRenderer& renderer, const QColor& color, double growth) : actor_(solid_actor(color)), growth_(growth) {
+MarkerLayer::MarkerLayer(vtkRenderer& renderer, const QColor& color, double growth)
+    : actor_(solid_actor(color)), growth_(growth) {
     for (int i = 0; i < symbol_count; ++i) {
         vtkNew<vtkTransformPolyDataFilter> turn;
         turn->SetTransform(toward_eye_);

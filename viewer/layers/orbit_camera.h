@@ -19,8 +19,8 @@ struct OrbitCamera {
 
     Point focus;
     double distance = 10;
-    double azimuth = -1.05;   ///< of the eye as seen from the focus, from x toward y: from the south, a little east
-    double elevation = 0.62;  ///< of the eye above the horizon
+    double azimuth = -1.05;           ///< of the eye as seen from the focus, from x toward y: from the south, a little east
+    double elevation = 0.62;          ///< of the eye above the horizon
     double view_angle = usual_angle;  ///< from the lower to the upper edge of the picture
 
     /// Where the eye is.

@@ -17,8 +17,8 @@ struct ClosingMark {
     bool ticked = false;
 };
 
-/// Paints a small sign at each: its number in a square, or a tick in a filled one. Where signs would cover each other the later ones are
-/// small squares without a number. `area` in pixels, all of the picture.
+/// Paints a small sign at each: its number in a square, or a tick in a filled one. Where signs would cover each other the later
+/// ones are small squares without a number. `area` in pixels, all of the picture.
 void paint_closings(QPainter& painter, std::span<const ClosingMark> marks, const OrbitCamera& camera, const QRectF& area);
 
 /// A gap of the survey in the picture.

@@ -55,8 +55,7 @@ Ride::Ride(const WayLine& way, const Free& free) {
     }
     append(line_, turning(way.after, free));
     if (line_.size() < 2) return;
-    for (std::size_t i = 0; i < line_.size(); ++i)
-        runs_.push_back(i == 0 ? 0 : runs_.back() + distance(line_[i - 1], line_[i]));
+    for (std::size_t i = 0; i < line_.size(); ++i) runs_.push_back(i == 0 ? 0 : runs_.back() + distance(line_[i - 1], line_[i]));
     for (const std::size_t end : ends) stops_.push_back(runs_[end]);
 
     const double whole = runs_.back();

@@ -39,10 +39,10 @@ private:
     [[nodiscard]] double run_at(double seconds) const;
     [[nodiscard]] Point at(double run) const;
 
-    std::vector<Point> line_;     ///< scene, with rounded corners
-    std::vector<double> runs_;    ///< meters from the beginning to each point of the line
-    std::vector<double> stops_;   ///< meters from the beginning to each stop
-    std::vector<double> seconds_; ///< at even steps of the run
+    std::vector<Point> line_;      ///< scene, with rounded corners
+    std::vector<double> runs_;     ///< meters from the beginning to each point of the line
+    std::vector<double> stops_;    ///< meters from the beginning to each stop
+    std::vector<double> seconds_;  ///< at even steps of the run
     double step_ = 0.01;
 };
 

@@ -22,7 +22,9 @@ vtkSmartPointer<vtkActor> actor_of(const QColor& color) {
 
 }  // namespace
 
-void set_color(vtkActor& actor, const QColor& color) { actor.GetProperty()->SetColor(color.redF(), color.greenF(), color.blueF()); }
+void set_color(vtkActor& actor, const QColor& color) {
+    actor.GetProperty()->SetColor(color.redF(), color.greenF(), color.blueF());
+}
 
 vtkSmartPointer<vtkActor> solid_actor(const QColor& color) {
     auto actor = actor_of(color);

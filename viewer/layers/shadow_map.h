@@ -15,8 +15,8 @@ namespace seamward::viewer {
 /// A map of level ground, seen from above: how much of it lies in the soft shadow of solids.
 class ShadowMap {
 public:
-    /// `casting`: triangles that share no corners, as ColoredTriangles makes them. The map reaches `reach` meters around `house`; `level` is the height of the
-    /// ground, `sun` points toward the sun. O(triangles + cells of the map).
+    /// `casting`: triangles that share no corners, as ColoredTriangles makes them. The map reaches `reach` meters around `house`;
+    /// `level` is the height of the ground, `sun` points toward the sun. O(triangles + cells of the map).
     ShadowMap(std::span<vtkPolyData* const> casting, const Box& house, double reach, double level, Vector sun);
 
     /// 0: in the sun, 1: in the middle of a shadow. Beyond the map: as on its border.

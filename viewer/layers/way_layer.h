@@ -44,7 +44,7 @@ private:
     std::optional<WayLine> chosen_;
     std::optional<Point> smallest_at_;
     std::vector<std::vector<Point>> other_lines_;
-    double reach_ = 1;   ///< of the picture, meters
+    double reach_ = 1;  ///< of the picture, meters
     double scale_ = 1;
     bool shown_ = true;
 

@@ -20,8 +20,8 @@ QPolygonF shown_line(const std::vector<Point>& points, const OrbitCamera& camera
 
 }  // namespace
 
-void paint_way_overlay(QPainter& painter, const WayLine& way, std::span<const std::vector<Point>> hidden, const OrbitCamera& camera,
-                       const QRectF& area) {
+void paint_way_overlay(QPainter& painter, const WayLine& way, std::span<const std::vector<Point>> hidden,
+                       const OrbitCamera& camera, const QRectF& area) {
     painter.setRenderHint(QPainter::Antialiasing);
     QColor paper = palette::card;
     paper.setAlpha(170);

@@ -12,7 +12,7 @@ namespace seamward::viewer {
 
 /// Paints over everything those parts of the chosen way that something hides, as dashes, and dots past gaps whose position is not
 /// given. `area` in pixels, all of the picture.
-void paint_way_overlay(QPainter& painter, const WayLine& way, std::span<const std::vector<Point>> hidden, const OrbitCamera& camera,
-                       const QRectF& area);
+void paint_way_overlay(QPainter& painter, const WayLine& way, std::span<const std::vector<Point>> hidden,
+                       const OrbitCamera& camera, const QRectF& area);
 
 }  // namespace seamward::viewer

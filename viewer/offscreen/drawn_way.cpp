@@ -12,8 +12,8 @@
 
 #include "adapt/polydata.h"
 #include "adapt/way_line.h"
-#include "layers/palette.h"
 #include "layers/colored_triangles.h"
+#include "layers/palette.h"
 #include "offscreen/lettering.h"
 
 namespace seamward::viewer {

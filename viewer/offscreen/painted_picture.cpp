@@ -6,9 +6,9 @@
 #include <cmath>
 #include <numbers>
 
+#include "layers/house_groups.h"
 #include "layers/palette.h"
 #include "offscreen/drawn_way.h"
-#include "layers/house_groups.h"
 #include "offscreen/house_image.h"
 #include "offscreen/legend.h"
 #include "offscreen/lettering.h"

@@ -7,8 +7,8 @@
 #include <span>
 #include <vector>
 
-#include "offscreen/draw_picture.h"
 #include "layers/house_groups.h"
+#include "offscreen/draw_picture.h"
 
 namespace seamward::viewer {
 

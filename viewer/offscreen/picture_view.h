@@ -7,10 +7,10 @@
 #include <span>
 #include <vector>
 
-#include "layers/orbit_camera.h"
-#include "offscreen/draw_picture.h"
 #include "layers/house_groups.h"
+#include "layers/orbit_camera.h"
 #include "layers/section.h"
+#include "offscreen/draw_picture.h"
 
 namespace seamward::viewer {
 

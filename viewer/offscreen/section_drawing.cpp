@@ -7,8 +7,8 @@
 #include <optional>
 #include <string_view>
 
-#include "layers/palette.h"
 #include "layers/material_color.h"
+#include "layers/palette.h"
 
 namespace seamward::viewer {
 

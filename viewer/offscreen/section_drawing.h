@@ -6,8 +6,8 @@
 #include <vector>
 
 #include "layers/colored_triangles.h"
-#include "offscreen/picture_story.h"
 #include "layers/section.h"
+#include "offscreen/picture_story.h"
 #include "offscreen/sight.h"
 
 namespace seamward::viewer {

@@ -127,7 +127,8 @@ double largest(double high, Right right) {
 
 double scale_for(const FitSubject& subject, const std::vector<Item>& items, const QSizeF& room) {
     double finest = is_shut(subject.shape) ? HUGE_VAL : mm(clear_width(subject.shape));
-    if (items.size() > 1) finest = std::min(finest, mm(subject.animals[0].pest.size.slit));
+    if (items.size() > 1 && subject.animals[0].pest.size.slit > 0)
+        finest = std::min(finest, mm(subject.animals[0].pest.size.slit));
     if (!std::isfinite(finest)) return 0;
     const double all = largest(1e4, [&](double scale) {
         const bool high = std::ranges::all_of(

@@ -212,7 +212,7 @@ QFont FitSketch::small_font() const {
     return small;
 }
 
-QSize FitSketch::sizeHint() const { return {300, 72 + 3 * static_cast<int>(std::ceil(QFontMetricsF(small_font()).height()))}; }
+QSize FitSketch::sizeHint() const { return {300, 62 + 3 * static_cast<int>(std::ceil(QFontMetricsF(small_font()).height()))}; }
 
 QSize FitSketch::minimumSizeHint() const {
     return {200, 42 + 2 * static_cast<int>(std::ceil(QFontMetricsF(small_font()).height()))};

@@ -13,9 +13,7 @@ FlowLayout::~FlowLayout() {
     while (QLayoutItem* item = takeAt(0)) delete item;
 }
 
-QLayoutItem* FlowLayout::takeAt(int index) {
-    return index >= 0 && index < items_.size() ? items_.takeAt(index) : nullptr;
-}
+QLayoutItem* FlowLayout::takeAt(int index) { return index >= 0 && index < items_.size() ? items_.takeAt(index) : nullptr; }
 
 QSize FlowLayout::minimumSize() const {
     QSize size;

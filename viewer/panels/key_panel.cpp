@@ -60,11 +60,16 @@ void KeyPanel::retranslate() {
                 {Sign::box, tr("box around the surveyed gaps, not the house")},
                 {Sign::square, tr("one square: %1").arg(distance_words(grid_step_))}};
     if (house_) {
-        entries_ = {{Sign::way, tr("chosen way in")},    {Sign::hidden, tr("where something hides it")},
-                    {Sign::smallest, tr("its smallest gap")}, {Sign::other_way, tr("other ways in")},
-                    {Sign::slot, tr("slot")},            {Sign::hole, tr("hole")},
-                    {Sign::ring, tr("ring around a pipe")}, {Sign::mesh, tr("mesh")},
-                    {Sign::to_close, tr("can be closed, by its number in the list")}, {Sign::ticked, tr("ticked, as if closed")}};
+        entries_ = {{Sign::way, tr("chosen way in")},
+                    {Sign::hidden, tr("where something hides it")},
+                    {Sign::smallest, tr("its smallest gap")},
+                    {Sign::other_way, tr("other ways in")},
+                    {Sign::slot, tr("slot")},
+                    {Sign::hole, tr("hole")},
+                    {Sign::ring, tr("ring around a pipe")},
+                    {Sign::mesh, tr("mesh")},
+                    {Sign::to_close, tr("can be closed, by its number in the list")},
+                    {Sign::ticked, tr("ticked, as if closed")}};
     }
     QStringList words;
     for (const Entry& entry : entries_) words << entry.text;
@@ -184,7 +189,8 @@ void KeyPanel::paint_closing_sign(QPainter& painter, bool ticked, const QPointF&
     painter.drawRoundedRect(place, 3, 3);
     if (ticked) {
         painter.setPen(QPen(palette::card, 1.8, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
-        painter.drawPolyline(QPolygonF(QVector<QPointF>{middle + QPointF(-3.5, 0.5), middle + QPointF(-1, 3), middle + QPointF(4, -3)}));
+        painter.drawPolyline(
+            QPolygonF(QVector<QPointF>{middle + QPointF(-3.5, 0.5), middle + QPointF(-1, 3), middle + QPointF(4, -3)}));
         return;
     }
     painter.setPen(palette::ink);

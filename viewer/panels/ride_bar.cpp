@@ -35,7 +35,8 @@ RideBar::RideBar(QWidget* parent)
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(12, 8, 12, 8);
     auto* row = new QHBoxLayout;
-    for (QWidget* widget : std::initializer_list<QWidget*>{going_, time_, film_, leave_}) row->addWidget(widget, widget == time_ ? 1 : 0);
+    for (QWidget* widget : std::initializer_list<QWidget*>{going_, time_, film_, leave_})
+        row->addWidget(widget, widget == time_ ? 1 : 0);
     column->addWidget(words_);
     column->addLayout(row);
     connect(going_, &QToolButton::clicked, this, [this] { emit going_wanted(!goes_); });

@@ -179,15 +179,16 @@ void ViewTools::retranslate() {
     for (std::size_t i = 0; i < coat_count; ++i) show_coat(static_cast<Coat>(i));
     sides_label_->setText(tr("From"));
     const std::array letters{tr("S"), tr("E"), tr("N"), tr("W"), tr("Top")};
-    const std::array sides{tr("From the south. Key: S"), tr("From the east. Key: E"), tr("From the north. Key: N"), tr("From the west. Key: W"),
-                           tr("From above. Key: T")};
+    const std::array sides{tr("From the south. Key: S"), tr("From the east. Key: E"), tr("From the north. Key: N"),
+                           tr("From the west. Key: W"), tr("From above. Key: T")};
     for (std::size_t i = 0; i < side_count; ++i) {
         sides_.at(i)->setText(letters.at(i));
         sides_.at(i)->setToolTip(sides.at(i));
         sides_.at(i)->setAccessibleName(sides.at(i));
     }
     cut_label_->setText(tr("&Cut"));
-    const std::array cuts{tr("no cut"), tr("from the south"), tr("from the east"), tr("from the north"), tr("from the west"), tr("from above")};
+    const std::array cuts{tr("no cut"),         tr("from the south"), tr("from the east"),
+                          tr("from the north"), tr("from the west"),  tr("from above")};
     for (std::size_t i = 0; i < cuts.size(); ++i) cut_from_->setItemText(static_cast<int>(i), cuts.at(i));
     cut_from_->setAccessibleName(tr("Cut through the house"));
     cut_from_->setToolTip(tr("Takes away what lies before a plane"));

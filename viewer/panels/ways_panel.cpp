@@ -15,7 +15,7 @@ namespace seamward::viewer {
 
 namespace {
 
-constexpr int most_of_sketch = 110;   ///< pixels, so that the steps stay in view in a window of 720
+constexpr int most_of_sketch = 120;   ///< pixels, so that the steps stay in view in a window of 720
 constexpr int lines_for_sketch = 25;  ///< of letters in the panel's height; lower, there is no room for a sketch
 
 QLabel* label(QWidget* parent) {

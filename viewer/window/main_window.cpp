@@ -197,7 +197,8 @@ void MainWindow::show_left_behind() {
     left_behind_ = DraftStore::left_behind();
     QStringList lines;
     for (const Draft& draft : left_behind_)
-        lines << tr("%1, changed %2").arg(QFileInfo(draft.job.path).fileName(), QLocale().toString(draft.written, QLocale::ShortFormat));
+        lines << tr("%1, changed %2")
+                     .arg(QFileInfo(draft.job.path).fileName(), QLocale().toString(draft.written, QLocale::ShortFormat));
     start_->set_left_behind(lines);
 }
 
@@ -246,7 +247,8 @@ bool MainWindow::may_leave() {
     if (!document_->has_job()) return true;
     survey_panel_->commit();
     if (!survey_->is_modified()) return true;
-    QMessageBox box(QMessageBox::Question, tr("Seamward"), tr("The survey of %1 has changes that are not saved.").arg(document_->title()),
+    QMessageBox box(QMessageBox::Question, tr("Seamward"),
+                    tr("The survey of %1 has changes that are not saved.").arg(document_->title()),
                     QMessageBox::Save | QMessageBox::Discard | QMessageBox::Cancel, this);
     box.setObjectName("unsaved");
     switch (box.exec()) {

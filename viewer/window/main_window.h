@@ -25,7 +25,8 @@
 
 namespace seamward::viewer {
 
-/// The window: how to begin; or, with a job open, on the left its ways in, its closings or its survey, and the house on the right.
+/// The window: how to begin; or, with a job open, on the left its ways in, its closings or its survey, and the house on the
+/// right.
 class MainWindow : public QMainWindow {
     Q_OBJECT
 
@@ -79,7 +80,8 @@ private:
     [[nodiscard]] bool may_leave();
     bool save();
     bool save_as();
-    void save_somewhere(const QString& title, const QString& kinds, const QString& ending, bool (MainWindow::*how)(const QString&));
+    void save_somewhere(const QString& title, const QString& kinds, const QString& ending,
+                        bool (MainWindow::*how)(const QString&));
     bool tell_fault(const QString& what);
     void show_help(const QString& page);
     void remember_ticks();
@@ -100,7 +102,7 @@ private:
     std::array<QToolButton*, 3> page_buttons_{};
     std::vector<std::pair<QAction*, Words>> words_;  ///< of menus, in the language of the moment
     std::vector<std::pair<QMenu*, Words>> menus_;
-    std::vector<QAction*> with_job_, with_house_;    ///< that need one
+    std::vector<QAction*> with_job_, with_house_;  ///< that need one
     QAction *undo_ = nullptr, *redo_ = nullptr, *save_ = nullptr;
     std::vector<Draft> left_behind_;
     std::vector<ClosingState> ticks_;  ///< as the history has them

@@ -128,7 +128,7 @@ private:
     bool animated_ = true;
     Story story_ = Story::ways;
     Tool tool_ = Tool::look;
-    std::string marked_;  ///< id of a gap, whose position in the survey changes; empty: none
+    std::string marked_;                              ///< id of a gap, whose position in the survey changes; empty: none
     std::optional<Point> measure_from_, measure_to_;  ///< scene
     std::optional<Cut> cut_;
     std::optional<Ride> ride_;
@@ -139,7 +139,7 @@ private:
     QTimer ride_timer_;
     QTimer at_rest_;  ///< runs out when the picture has stopped moving
     QVariantAnimation flight_;
-    Words* words_;
+    QWidget* words_;  ///< over the picture
 };
 
 }  // namespace seamward::viewer

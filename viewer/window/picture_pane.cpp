@@ -78,9 +78,8 @@ void PicturePane::connect_tools() {
     connect(tools_, &ViewTools::open_changed, canvas_, &PictureCanvas::set_open);
     connect(tools_, &ViewTools::side_wanted, canvas_, &PictureCanvas::show_side);
     connect(tools_, &ViewTools::cut_changed, this, [this] { canvas_->set_cut(tools_->cut()); });
-    connect(tools_, &ViewTools::measuring_changed, this, [this](bool measuring) {
-        canvas_->set_tool(measuring ? PictureCanvas::Tool::measure : PictureCanvas::Tool::look);
-    });
+    connect(tools_, &ViewTools::measuring_changed, this,
+            [this](bool measuring) { canvas_->set_tool(measuring ? PictureCanvas::Tool::measure : PictureCanvas::Tool::look); });
     connect(tools_, &ViewTools::key_wanted, key_, &QWidget::setVisible);
     connect(tools_, &ViewTools::ride_wanted, canvas_, &PictureCanvas::start_ride);
     connect(canvas_, &PictureCanvas::tool_changed, this,
@@ -133,7 +132,8 @@ void PicturePane::make_keys() {
     });
     key(Qt::Key_M, [this] {
         if (canvas_->is_riding() || !canvas_->scene().has_house()) return;
-        canvas_->set_tool(canvas_->tool() == PictureCanvas::Tool::measure ? PictureCanvas::Tool::look : PictureCanvas::Tool::measure);
+        canvas_->set_tool(canvas_->tool() == PictureCanvas::Tool::measure ? PictureCanvas::Tool::look
+                                                                          : PictureCanvas::Tool::measure);
     });
     key(Qt::Key_R, [this] { canvas_->start_ride(); });
 }
@@ -164,9 +164,10 @@ void PicturePane::changeEvent(QEvent* event) {
 }
 
 void PicturePane::retranslate() {
-    words_->setText(tr("No gap of this job has a position, so there is nothing to draw.\n\n"
-                       "The ways in are in the list. To see them here, give gaps a position in the job file:\n"
-                       "at: [4.5 m, 9 m, 0.05 m]"));
+    words_->setText(
+        tr("No gap of this job has a position, so there is nothing to draw.\n\n"
+           "The ways in are in the list. To see them here, give gaps a position in the job file:\n"
+           "at: [4.5 m, 9 m, 0.05 m]"));
 }
 
 }  // namespace seamward::viewer

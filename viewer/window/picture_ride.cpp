@@ -80,7 +80,8 @@ QString PictureCanvas::ride_words() const {
         const Gap& gap = survey[way.path.gaps[step]];
         const QString width = gap_width_text(gap);
         const QString name = QString::fromStdString(gap.label());
-        const QString words = way.path.gaps[step] == way.pinch_gap ? tr("Gap %1 of %2, the smallest: %3, %4") : tr("Gap %1 of %2: %3, %4");
+        const QString words =
+            way.path.gaps[step] == way.pinch_gap ? tr("Gap %1 of %2, the smallest: %3, %4") : tr("Gap %1 of %2: %3, %4");
         return words.arg(step + 1).arg(way.path.gaps.size()).arg(name, width);
     }
     const std::size_t passed = ride_->passed(ride_at_);

@@ -16,13 +16,13 @@ struct ScreenshotFault {
 
 /// What to take a picture of.
 struct ScreenshotRequest {
-    QString job;         ///< file
-    std::string animal;  ///< id of an animal of the job; empty: all
-    std::string room;    ///< id of a living space of the job; empty: all
-    int way = 1;         ///< by its rank, from 1
+    QString job;                ///< file
+    std::string animal;         ///< id of an animal of the job; empty: all
+    std::string room;           ///< id of a living space of the job; empty: all
+    int way = 1;                ///< by its rank, from 1
     std::string page = "ways";  ///< what is on the left: `ways`, `closings` or `survey`
-    QString file;        ///< PNG to write
-    QSize size;          ///< pixels
+    QString file;               ///< PNG to write
+    QSize size;                 ///< pixels
 };
 
 /// Opens a window of that size with the job in it, chooses animal, room and way in and saves what it shows as a PNG. Runs

@@ -44,47 +44,67 @@ void MainWindow::make_menus() {
 
 void MainWindow::make_file_menu() {
     QMenu* file = add_menu([] { return tr("&File"); });
-    add(file, [] { return tr("&New house..."); }, QKeySequence::New, [this] { ask_for_new_house(); });
-    add(file, [] { return tr("&Open a job..."); }, QKeySequence::Open, [this] { ask_for_job(); });
-    add(file, [] { return tr("Open a &builder's model..."); }, {}, [this] { ask_for_model({}); });
-    with_job_.push_back(add(file, [] { return tr("&First page"); }, ctrl(Qt::Key_B), [this] {
-        show_left_behind();
-        pages_->setCurrentWidget(pages_->currentWidget() == work_ ? static_cast<QWidget*>(start_) : work_);
-    }));
+    add(
+        file, [] { return tr("&New house..."); }, QKeySequence::New, [this] { ask_for_new_house(); });
+    add(
+        file, [] { return tr("&Open a job..."); }, QKeySequence::Open, [this] { ask_for_job(); });
+    add(
+        file, [] { return tr("Open a &builder's model..."); }, {}, [this] { ask_for_model({}); });
+    with_job_.push_back(add(
+        file, [] { return tr("&First page"); }, ctrl(Qt::Key_B),
+        [this] {
+            show_left_behind();
+            pages_->setCurrentWidget(pages_->currentWidget() == work_ ? static_cast<QWidget*>(start_) : work_);
+        }));
     file->addSeparator();
-    save_ = add(file, [] { return tr("&Save the survey"); }, QKeySequence::Save, [this] { save(); });
-    with_job_.push_back(add(file, [] { return tr("Save the survey &as..."); }, QKeySequence::SaveAs, [this] { save_as(); }));
+    save_ = add(
+        file, [] { return tr("&Save the survey"); }, QKeySequence::Save, [this] { save(); });
+    with_job_.push_back(add(
+        file, [] { return tr("Save the survey &as..."); }, QKeySequence::SaveAs, [this] { save_as(); }));
     file->addSeparator();
-    with_job_.push_back(add(file, [] { return tr("Save the &picture..."); }, {}, [this] {
-        save_somewhere(tr("Save the picture"), tr("Pictures (*.png)"), QStringLiteral("png"), &MainWindow::save_picture);
-    }));
-    with_house_.push_back(add(file, [] { return tr("Save the &house for 3D programs..."); }, {}, [this] {
-        save_somewhere(tr("Save the house"), tr("glTF files (*.glb)"), QStringLiteral("glb"), &MainWindow::save_solids);
-    }));
-    with_house_.push_back(add(file, [] { return tr("Save the &ride as a film..."); }, {}, [this] {
-        save_somewhere(tr("Save the ride as a film"), tr("Films (*.ogv)"), QStringLiteral("ogv"), &MainWindow::save_film);
-    }));
+    with_job_.push_back(add(
+        file, [] { return tr("Save the &picture..."); }, {},
+        [this] {
+            save_somewhere(tr("Save the picture"), tr("Pictures (*.png)"), QStringLiteral("png"), &MainWindow::save_picture);
+        }));
+    with_house_.push_back(add(
+        file, [] { return tr("Save the &house for 3D programs..."); }, {},
+        [this] {
+            save_somewhere(tr("Save the house"), tr("glTF files (*.glb)"), QStringLiteral("glb"), &MainWindow::save_solids);
+        }));
+    with_house_.push_back(add(
+        file, [] { return tr("Save the &ride as a film..."); }, {},
+        [this] {
+            save_somewhere(tr("Save the ride as a film"), tr("Films (*.ogv)"), QStringLiteral("ogv"), &MainWindow::save_film);
+        }));
     file->addSeparator();
-    add(file, [] { return tr("&Quit"); }, ctrl(Qt::Key_Q), [this] { close(); });
+    add(
+        file, [] { return tr("&Quit"); }, ctrl(Qt::Key_Q), [this] { close(); });
 }
 
 void MainWindow::make_edit_menu() {
     QMenu* edit = add_menu([] { return tr("&Edit"); });
     // Their words tell what they take back.
-    undo_ = add(edit, [this] { return survey_->undo_text(); }, QKeySequence::Undo, [this] {
-        survey_panel_->commit();
-        remember_ticks();
-        survey_->undo();
-    });
-    redo_ = add(edit, [this] { return survey_->redo_text(); }, QKeySequence::Redo, [this] {
-        survey_panel_->commit();
-        remember_ticks();
-        survey_->redo();
-    });
+    undo_ = add(
+        edit, [this] { return survey_->undo_text(); }, QKeySequence::Undo,
+        [this] {
+            survey_panel_->commit();
+            remember_ticks();
+            survey_->undo();
+        });
+    redo_ = add(
+        edit, [this] { return survey_->redo_text(); }, QKeySequence::Redo,
+        [this] {
+            survey_panel_->commit();
+            remember_ticks();
+            survey_->redo();
+        });
     edit->addSeparator();
-    with_job_.push_back(add(edit, [] { return tr("&Remove the chosen gap"); }, ctrl(Qt::Key_Delete), [this] {
-        if (sides_->currentWidget() == survey_panel_) survey_panel_->remove_chosen();
-    }));
+    with_job_.push_back(add(
+        edit, [] { return tr("&Remove the chosen gap"); }, ctrl(Qt::Key_Delete),
+        [this] {
+            if (sides_->currentWidget() == survey_panel_) survey_panel_->remove_chosen();
+        }));
 }
 
 void MainWindow::make_house_menu() {
@@ -99,29 +119,42 @@ void MainWindow::make_house_menu() {
     page([] { return tr("&Closings"); }, Page::closings, Qt::Key_2);
     page([] { return tr("&Survey"); }, Page::survey, Qt::Key_3);
     house->addSeparator();
-    with_job_.push_back(add(house, [] { return tr("W&hole house"); }, ctrl(Qt::Key_Home),
-                            [this] { picture_->canvas().show_whole_house(); }));
-    with_house_.push_back(add(house, [] { return tr("&Turn to where the way in is seen"); }, ctrl(Qt::Key_T),
-                              [this] { picture_->canvas().show_chosen_way(); }));
-    with_house_.push_back(
-        add(house, [] { return tr("Ride &along the way in"); }, ctrl(Qt::Key_R), [this] { picture_->canvas().start_ride(); }));
+    with_job_.push_back(add(
+        house, [] { return tr("W&hole house"); }, ctrl(Qt::Key_Home), [this] { picture_->canvas().show_whole_house(); }));
+    with_house_.push_back(add(
+        house, [] { return tr("&Turn to where the way in is seen"); }, ctrl(Qt::Key_T),
+        [this] { picture_->canvas().show_chosen_way(); }));
+    with_house_.push_back(add(
+        house, [] { return tr("Ride &along the way in"); }, ctrl(Qt::Key_R), [this] { picture_->canvas().start_ride(); }));
 }
 
 void MainWindow::make_settings_menu() {
     QMenu* settings = add_menu([] { return tr("Se&ttings"); });
-    add(settings, [] { return QStringLiteral("&English"); }, {}, [this] { preferences_.set_language(Preferences::Language::english); });
-    add(settings, [] { return QStringLiteral("E&spa\u00f1ol"); }, {}, [this] { preferences_.set_language(Preferences::Language::spanish); });
+    add(
+        settings, [] { return QStringLiteral("&English"); }, {},
+        [this] { preferences_.set_language(Preferences::Language::english); });
+    add(
+        settings, [] { return QStringLiteral("E&spa\u00f1ol"); }, {},
+        [this] { preferences_.set_language(Preferences::Language::spanish); });
     settings->addSeparator();
-    add(settings, [] { return tr("&Larger letters"); }, ctrl(Qt::Key_Plus), [this] { preferences_.set_text_size(preferences_.text_size() + 25); });
-    add(settings, [] { return tr("S&maller letters"); }, ctrl(Qt::Key_Minus), [this] { preferences_.set_text_size(preferences_.text_size() - 25); });
+    add(
+        settings, [] { return tr("&Larger letters"); }, ctrl(Qt::Key_Plus),
+        [this] { preferences_.set_text_size(preferences_.text_size() + 25); });
+    add(
+        settings, [] { return tr("S&maller letters"); }, ctrl(Qt::Key_Minus),
+        [this] { preferences_.set_text_size(preferences_.text_size() - 25); });
     settings->addSeparator();
-    add(settings, [] { return tr("&All settings..."); }, {}, [this] { PreferencesDialog(preferences_, this).exec(); });
+    add(
+        settings, [] { return tr("&All settings..."); }, {}, [this] { PreferencesDialog(preferences_, this).exec(); });
 }
 
 void MainWindow::make_help_menu() {
     QMenu* help = add_menu([] { return tr("Hel&p"); });
-    add(help, [] { return tr("&Pages on everything..."); }, QKeySequence::HelpContents, [this] { show_help(QStringLiteral("window")); });
-    add(help, [] { return tr("&What this cannot do..."); }, {}, [this] { show_help(QStringLiteral("limits")); });
+    add(
+        help, [] { return tr("&Pages on everything..."); }, QKeySequence::HelpContents,
+        [this] { show_help(QStringLiteral("window")); });
+    add(
+        help, [] { return tr("&What this cannot do..."); }, {}, [this] { show_help(QStringLiteral("limits")); });
 }
 
 void MainWindow::retranslate() {
@@ -157,7 +190,8 @@ void MainWindow::open(const QString& path) {
 }
 
 void MainWindow::ask_for_job() {
-    const QString path = QFileDialog::getOpenFileName(this, tr("Open a job"), {}, tr("Job files (*.yaml *.yml *.json);;All files (*)"));
+    const QString path =
+        QFileDialog::getOpenFileName(this, tr("Open a job"), {}, tr("Job files (*.yaml *.yml *.json);;All files (*)"));
     if (!path.isEmpty()) open(path);
 }
 
@@ -180,9 +214,10 @@ bool MainWindow::save() {
     survey_panel_->commit();
     SurveyDocument::Saved saved = survey_->save();
     if (saved != SurveyDocument::Saved::changed_elsewhere) return saved == SurveyDocument::Saved::done;
-    QMessageBox box(QMessageBox::Question, tr("Seamward"),
-                    tr("%1 was changed by another program since it was opened here. Save over those changes?").arg(document_->path()),
-                    QMessageBox::Save | QMessageBox::Cancel, this);
+    QMessageBox box(
+        QMessageBox::Question, tr("Seamward"),
+        tr("%1 was changed by another program since it was opened here. Save over those changes?").arg(document_->path()),
+        QMessageBox::Save | QMessageBox::Cancel, this);
     box.setObjectName("changed_elsewhere");
     if (box.exec() != QMessageBox::Save) return false;
     return survey_->save(SurveyDocument::Overwrite::yes) == SurveyDocument::Saved::done;
@@ -190,11 +225,13 @@ bool MainWindow::save() {
 
 bool MainWindow::save_as() {
     survey_panel_->commit();
-    const QString path = QFileDialog::getSaveFileName(this, tr("Save the survey as"), document_->path(), tr("Job files (*.yaml *.json)"));
+    const QString path =
+        QFileDialog::getSaveFileName(this, tr("Save the survey as"), document_->path(), tr("Job files (*.yaml *.json)"));
     return !path.isEmpty() && survey_->save_as(path) == SurveyDocument::Saved::done;
 }
 
-void MainWindow::save_somewhere(const QString& title, const QString& kinds, const QString& ending, bool (MainWindow::*how)(const QString&)) {
+void MainWindow::save_somewhere(const QString& title, const QString& kinds, const QString& ending,
+                                bool (MainWindow::*how)(const QString&)) {
     const QFileInfo job(document_->path());
     QString path = QFileDialog::getSaveFileName(this, title, job.dir().filePath(job.completeBaseName() + '.' + ending), kinds);
     if (path.isEmpty()) return;
