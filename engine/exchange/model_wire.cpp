@@ -24,6 +24,7 @@ static_assert(std::is_trivially_copyable_v<Point> && sizeof(Point) == 3 * sizeof
 
 class Writer {
 public:
+    void make_room(std::size_t more) { bytes.reserve(bytes.size() + more); }
     void number(std::uint64_t value) { raw(&value, sizeof value); }
     void text(const std::string& text) {
         std::size_t size = std::min(text.size(), most_text_bytes);
@@ -46,6 +47,15 @@ public:
 private:
     void raw(const void* data, std::size_t size) { bytes.append(static_cast<const char*>(data), size); }
 };
+
+/// Of what is large in parts.
+std::size_t bytes_of(const std::vector<ModelPart>& parts) {
+    constexpr std::size_t names = 256;  // about
+    std::size_t sum = 0;
+    for (const ModelPart& part : parts)
+        sum += names + part.mesh.points.size() * sizeof(Point) + part.mesh.triangles.size() * sizeof part.mesh.triangles[0];
+    return sum;
+}
 
 class Reader {
 public:
@@ -123,6 +133,7 @@ std::string wire_bytes(const ReaderAnswer& answer) {
         writer.text(answer.mend);
         return std::move(writer.bytes);
     }
+    writer.make_room(bytes_of(answer.model->parts) + bytes_of(answer.model->rooms));
     writer.parts(answer.model->parts);
     writer.parts(answer.model->rooms);
     writer.number(answer.model->lost.size());

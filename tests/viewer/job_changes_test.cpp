@@ -37,12 +37,13 @@ protected:
     QString job_on_model() {
         open_shipped("wall-corner.yaml");
         EXPECT_TRUE(window->save_solids(folder.filePath("corner.glb")));
-        return found("corner.glb", {"--up", "y", "--room", "kitchen:living=1,1.2,-1.5", "--widest", "30mm"});
+        return found("corner.glb", {"--room", "kitchen=1,1.5,1"});
     }
     QString found(const QString& model, QStringList more) {
         const QString job = folder.filePath("found.yaml");
-        const int code = QProcess::execute(SEAMWARD_PROGRAM, QStringList{"find", model.startsWith('/') ? model : folder.filePath(model), "-o", job} + more);
-        EXPECT_EQ(code, 0);
+        const int code = QProcess::execute(
+            SEAMWARD_PROGRAM, QStringList{"find", model.startsWith('/') ? model : folder.filePath(model), "-o", job} + more);
+        EXPECT_EQ(code, 0) << model.toStdString();
         return job;
     }
     AddGap new_gap(const std::string& name, const std::array<std::string, 2>& between, const Point& at) {
@@ -69,6 +70,7 @@ TEST_F(JobChanges, ShowNoHouseOfTheJobBefore) {
     EXPECT_TRUE(canvas().isVisible());
     EXPECT_FALSE(window->picture().tools().isVisible());
     expect_marks();
+    canvas().setFocus();
     QTest::keyClick(&canvas(), Qt::Key_M);
     EXPECT_EQ(canvas().tool(), PictureCanvas::Tool::look);  // nothing to measure on
 
@@ -140,6 +142,7 @@ TEST_F(JobChanges, TakeAPlaceFromThePicture) {
     EXPECT_FALSE(move.isChecked());
     window->show_page(MainWindow::Page::survey);
     move.setChecked(true);
+    canvas().setFocus();
     QTest::keyClick(&canvas(), Qt::Key_M);
     EXPECT_EQ(canvas().tool(), PictureCanvas::Tool::measure);
     EXPECT_FALSE(move.isChecked());
@@ -160,7 +163,10 @@ TEST_F(JobChanges, TakeAPlaceFromThePicture) {
 }
 
 TEST_F(JobChanges, ShowAJobOnAModel) {
-    open(job_on_model());
+    const QString path = job_on_model();
+    ASSERT_FALSE(HasFailure());
+    open(path);
+    ASSERT_FALSE(HasFatalFailure());
     EXPECT_TRUE(canvas().scene().has_house());
     EXPECT_FALSE(canvas().can_ride());
     EXPECT_GT(window->document().job().survey.gaps.size(), 5U);
@@ -193,10 +199,14 @@ TEST_F(JobChanges, ShowAJobOnAModel) {
 }
 
 TEST_F(JobChanges, ShowAModelOfOthers) {
-    open(found(source_folder + "/tests/models/building-small-a.glb", {}));
+    const QString path = found(source_folder + "/tests/models/building-small-a.glb", {});
+    ASSERT_FALSE(HasFailure());
+    open(path);
+    ASSERT_FALSE(HasFatalFailure());
     EXPECT_TRUE(canvas().scene().has_house());
     canvas().show_side(Side::west);
     click(canvas().camera().focus);
+    canvas().setFocus();
     QTest::keyClick(&canvas(), Qt::Key_R);
     EXPECT_FALSE(canvas().is_riding());
     EXPECT_TRUE(window->save_picture(folder.filePath("p.png")));

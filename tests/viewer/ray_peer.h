@@ -83,10 +83,11 @@ public:
         return std::nullopt;
     }
 
-    /// The first stretch of a line, by its number, that goes through a triangle, with the triangle's part.
-    [[nodiscard]] std::optional<std::pair<std::size_t, std::uint32_t>> crossed(std::span<const Point> line) const {
+    /// The first stretch of a line from the one with that number on that goes through a triangle, with the triangle's part.
+    [[nodiscard]] std::optional<std::pair<std::size_t, std::uint32_t>> crossed(std::span<const Point> line,
+                                                                               std::size_t from = 0) const {
         constexpr std::size_t together = 24;
-        for (std::size_t begin = 0; begin + 1 < line.size(); begin += together) {
+        for (std::size_t begin = from; begin + 1 < line.size(); begin += together) {
             const std::size_t end = std::min(line.size() - 1, begin + together);
             Point low = line[begin], high = line[begin];
             for (std::size_t i = begin; i <= end; ++i) {
@@ -118,7 +119,8 @@ private:
         const auto off = [](double at, double a, double b, double from, double to) {
             return std::max({at, at + a, at + b}) < from || std::min({at, at + a, at + b}) > to;
         };
-        return off(one.corner.x, one.first.x, one.second.x, low.x, high.x) || off(one.corner.y, one.first.y, one.second.y, low.y, high.y) ||
+        return off(one.corner.x, one.first.x, one.second.x, low.x, high.x) ||
+               off(one.corner.y, one.first.y, one.second.y, low.y, high.y) ||
                off(one.corner.z, one.first.z, one.second.z, low.z, high.z);
     }
 

@@ -2,13 +2,11 @@
 #include "layers/ride.h"
 
 #include <QImage>
-#include <QSignalSpy>
 #include <algorithm>
 #include <limits>
 
 #include "ray_peer.h"
 #include "whole_window_fixture.h"
-#include "window/film.h"
 
 namespace seamward::viewer::test {
 namespace {
@@ -47,23 +45,22 @@ protected:
         for (double at = 0; at < ride.duration() + frame; at += frame) all.push_back(ride.eye(at).eye());
         return all;
     }
-    void choose_shortest() {
-        int best = -1;
-        double least = 1e9;
-        for (int i = 0; i < static_cast<int>(window->document().ways().paths.size()); ++i) {
-            window->document().choose_way(i);
-            if (!canvas().can_ride()) continue;
-            const double now = canvas().ride().duration();
-            if (now < least) best = i;
-            least = std::min(least, now);
-        }
-        ASSERT_GE(best, 0);
-        window->document().choose_way(best);
+    /// What lies between a frame and the next: straight from one to the other would cut a corner that the way takes.
+    std::vector<Point> between_frames(const Ride& ride, std::size_t first) {
+        constexpr int pieces = 100;
+        std::vector<Point> all;
+        for (int i = 0; i <= pieces; ++i)
+            all.push_back(ride.eye((static_cast<double>(first) + static_cast<double>(i) / pieces) * frame).eye());
+        return all;
     }
-    QStringList made() { return QDir(folder.filePath("films")).entryList(QDir::AllEntries | QDir::Hidden | QDir::NoDotAndDotDot); }
-    QString film_file(const QString& name) {
-        QDir(folder.path()).mkpath("films");
-        return folder.filePath("films/" + name);
+    /// The first frame after which the ride goes through a solid, with its part.
+    std::optional<std::pair<std::size_t, std::uint32_t>> ridden_through(const RayPeer& solids, const Ride& ride,
+                                                                        const std::vector<Point>& seen) {
+        for (std::size_t from = 0;;) {
+            const auto crossed = solids.crossed(seen, from);
+            if (!crossed || solids.crossed(between_frames(ride, crossed->first))) return crossed;
+            from = crossed->first + 1;
+        }
     }
 };
 
@@ -75,6 +72,7 @@ TEST_P(RidesOf, StayOnTheWayAndInTheAir) {
     const RayPeer solids(document.solids()->parts, canvas().scene().frame().origin - Point{});
     const int ways = static_cast<int>(document.ways().paths.size());
     ASSERT_GT(ways, 3);
+    int free = 0;
     for (int i = 0; i < ways; ++i) {
         document.choose_way(i);
         ASSERT_TRUE(canvas().can_ride()) << i;
@@ -85,13 +83,20 @@ TEST_P(RidesOf, StayOnTheWayAndInTheAir) {
         const std::vector<Point> seen = eyes(ride);
         for (const Point& eye : seen) ASSERT_LT(off_line(eye, line), 0.06) << "way " << i + 1;
         EXPECT_FALSE(solids.inside(seen.front())) << "way " << i + 1;
+        // The way itself is the engine's; what the window makes of it may not be worse.
+        std::vector<Point> route;
+        for (const Point& at : document.routes()[static_cast<std::size_t>(i)])
+            route.push_back(canvas().scene().frame().to_scene(at));
+        if (solids.crossed(route)) continue;
+        ++free;
         if (const auto crossed = solids.crossed(line))
-            ADD_FAILURE() << "the line of way " << i + 1 << " goes through " << document.solids()->parts[crossed->second].id << " at stretch "
-                          << crossed->first << " of " << line.size() << ": " << written(line[crossed->first]) << " to " << written(line[crossed->first + 1]);
-        if (const auto crossed = solids.crossed(seen))
+            ADD_FAILURE() << "the line of way " << i + 1 << " goes through " << document.solids()->parts[crossed->second].id
+                          << " from " << written(line[crossed->first]) << " to " << written(line[crossed->first + 1]);
+        if (const auto crossed = ridden_through(solids, ride, seen))
             ADD_FAILURE() << "way " << i + 1 << " rides through " << document.solids()->parts[crossed->second].id << " at "
                           << static_cast<double>(crossed->first) * frame << " s of " << ride.duration();
     }
+    EXPECT_GE(free, ways - 3);
 }
 
 TEST_P(RidesOf, PassAndNameEveryGapInOrder) {
@@ -137,7 +142,8 @@ TEST_F(Rides, TellInWordsWhereTheyAre) {
     for (std::size_t i = 0; i < way.path.gaps.size(); ++i) {
         canvas().ride_to(ride.time_of(i));
         const QString label = QString::fromStdString(survey[way.path.gaps[i]].label());
-        EXPECT_TRUE(bar.words().startsWith(QString("Gap %1 of %2").arg(i + 1).arg(way.path.gaps.size()))) << bar.words().toStdString();
+        EXPECT_TRUE(bar.words().startsWith(QString("Gap %1 of %2").arg(i + 1).arg(way.path.gaps.size())))
+            << bar.words().toStdString();
         EXPECT_TRUE(bar.words().contains(label)) << bar.words().toStdString();
         EXPECT_EQ(bar.words().contains("the smallest"), way.path.gaps[i] == way.pinch_gap);
     }
@@ -170,110 +176,6 @@ TEST_F(Rides, PutEverythingBack) {
         canvas().settle();
         EXPECT_EQ(canvas().image(), shown);
     }
-}
-
-TEST_F(Rides, GoOnByThemselvesAndStopAtTheEnd) {
-    open_shipped("wall-corner.yaml");
-    choose_shortest();
-    canvas().set_animated(true);
-    QSignalSpy moved(&canvas(), &PictureCanvas::ride_moved);
-    canvas().start_ride();
-    ASSERT_TRUE(QTest::qWaitFor([&] { return moved.count() > 5; }, soon));
-    QTest::keyClick(&canvas(), Qt::Key_Space);
-    EXPECT_FALSE(moved.last().at(1).toBool());
-    canvas().ride_to(canvas().ride_duration() - 0.2);
-    QTest::keyClick(&canvas(), Qt::Key_Space);
-    ASSERT_TRUE(QTest::qWaitFor([&] { return moved.last().at(0).toDouble() >= canvas().ride_duration(); }, soon));
-    EXPECT_FALSE(moved.last().at(1).toBool());
-    EXPECT_TRUE(canvas().is_riding());
-    double last = 0;
-    for (int i = 0; i < 5; ++i) {
-        EXPECT_GE(moved.at(i).at(0).toDouble(), last);
-        last = moved.at(i).at(0).toDouble();
-    }
-}
-
-TEST_F(Rides, BecomeAFilm) {
-    open_shipped("wall-corner.yaml");
-    window->resize(800, 500);
-    choose_shortest();
-    canvas().start_ride();
-    const int frames = static_cast<int>(canvas().ride_duration() * 20);
-    const QSize size = canvas().image().size();
-    const QString path = film_file("a ride.ogv");
-    double done = 0;
-    EXPECT_EQ(write_film(path, canvas(), [&](double share) {
-        EXPECT_GT(share, done);
-        done = share;
-        return true;
-    }), QString());
-    EXPECT_EQ(done, 1);
-    EXPECT_EQ(made(), QStringList{"a ride.ogv"});
-    const QByteArray film = content(path);
-    ASSERT_TRUE(film.startsWith("OggS"));
-    const int head = film.indexOf("\x80theora");
-    ASSERT_GT(head, 0);
-    const auto number = [&](int at, int bytes) {
-        int sum = 0;
-        for (int i = 0; i < bytes; ++i) sum = sum * 256 + static_cast<unsigned char>(film.at(head + at + i));
-        return sum;
-    };
-    EXPECT_EQ(number(14, 3), size.width() / 16 * 16);
-    EXPECT_EQ(number(17, 3), size.height() / 16 * 16);
-    EXPECT_EQ(number(22, 4), 20 * number(26, 4));  // frames in a second
-    // The last page tells how many frames there are.
-    const int last = film.lastIndexOf("OggS");
-    std::uint64_t place = 0;
-    for (int i = 7; i >= 0; --i) place = place * 256 + static_cast<unsigned char>(film.at(last + 6 + i));
-    const int shift = (number(40, 2) >> 5) & 31;
-    const auto counted = static_cast<int>((place >> shift) + (place & ((1ULL << shift) - 1)));
-    EXPECT_NEAR(counted, frames, 1);
-    EXPECT_TRUE(canvas().is_riding());
-}
-
-TEST_F(Rides, LeaveNothingOfAFilmCalledOff) {
-    open_shipped("wall-corner.yaml");
-    canvas().start_ride();
-    for (const char* name : {"ride.ogv", "ride.png"}) {
-        int frames = 0;
-        EXPECT_EQ(write_film(film_file(name), canvas(), [&](double) { return ++frames < 4; }), QString());
-        EXPECT_EQ(frames, 4);
-        EXPECT_EQ(made(), QStringList());
-    }
-    write("films/ride.ogv", "an older one");
-    (void)write_film(film_file("ride.ogv"), canvas(), [](double) { return false; });
-    EXPECT_EQ(content(film_file("ride.ogv")), "an older one");
-    // A ride that ends under way is no film.
-    int frames = 0;
-    EXPECT_NE(write_film(film_file("other.ogv"), canvas(), [&](double) {
-        if (++frames == 3) canvas().end_ride();
-        return true;
-    }), QString());
-    EXPECT_EQ(frames, 3);
-    EXPECT_EQ(made(), QStringList{"ride.ogv"});
-}
-
-TEST_F(Rides, BecomeNumberedPictures) {
-    open_shipped("wall-corner.yaml");
-    window->resize(800, 500);
-    choose_shortest();
-    canvas().start_ride();
-    const int frames = static_cast<int>(canvas().ride_duration() * 20);
-    EXPECT_EQ(write_film(film_file("ride.png"), canvas(), [](double) { return true; }), QString());
-    const QStringList names = made();
-    ASSERT_EQ(names.size(), frames);
-    for (int i = 0; i < frames; i += 37) {
-        EXPECT_EQ(names.at(i), QString("ride-%1.png").arg(i, 5, 10, QLatin1Char('0')));
-        EXPECT_FALSE(QImage(film_file(names.at(i))).isNull());
-    }
-}
-
-TEST_F(Rides, SayThatAFilmCannotBeWritten) {
-    open_shipped("wall-corner.yaml");
-    canvas().start_ride();
-    write("films-are-no-folder", "");
-    const QString fault = write_film(folder.filePath("films-are-no-folder/ride.ogv"), canvas(), [](double) { return true; });
-    EXPECT_TRUE(fault.contains("cannot be written")) << fault.toStdString();
 }
 
 }  // namespace

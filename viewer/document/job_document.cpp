@@ -131,11 +131,14 @@ void JobDocument::read(const JobSource& source, bool keep, bool solids) {
 
 void JobDocument::build_solids(const JobSource& source) {
     solids_.reset();
+    prepared_.reset();
     if (filed_->house.survey.spaces.empty() && !filed_->model) return;
-    const auto question = [this, source](const RunContext& context) -> Answer {
-        auto house = std::make_shared<const House>(std::move(parsed(source, context, Make::solids).house));
-        return [this, house] {
+    const auto question = [this, source, prepare = prepare_](const RunContext& context) -> Answer {
+        const auto house = std::make_shared<const House>(std::move(parsed(source, context, Make::solids).house));
+        const auto prepared = prepare ? prepare(*house, context) : nullptr;
+        return [this, house, prepared] {
             solids_ = house;
+            prepared_ = prepared;
             emit solids_ready();
         };
     };

@@ -15,6 +15,9 @@
 
 namespace seamward::viewer {
 
+/// What the picture makes of solids before it shows them; of a folder that uses this one.
+struct PreparedHouse;
+
 /// A job that could not be opened.
 struct OpenFault {
     QString text;           ///< all of it, a line for each fault
@@ -42,6 +45,10 @@ public:
 
     explicit JobDocument(QObject* parent = nullptr);
 
+    /// What is to be done with solids on the thread that builds them, before solids_ready(): its answer is prepared().
+    using PrepareSolids = std::function<std::shared_ptr<const PreparedHouse>(const House&, const RunContext&)>;
+    void prepare_solids_with(PrepareSolids prepare) { prepare_ = std::move(prepare); }
+
     /// Reads a job file. Ends with opened(), then ways_found(), and, where the job has a house or a model, solids_ready() or
     /// solids_failed(); or with open_failed(), after which the job that was open before still is.
     void open(const QString& path);
@@ -67,6 +74,8 @@ public:
     [[nodiscard]] const std::vector<TreatedGap>& on_trial() const { return on_trial_; }
     /// The solids of the house or the model, or null as long as there are none.
     [[nodiscard]] std::shared_ptr<const House> solids() const { return solids_; }
+    /// What prepare_solids_with() made of these, or null.
+    [[nodiscard]] std::shared_ptr<const PreparedHouse> prepared() const { return prepared_; }
     [[nodiscard]] QString path() const { return path_; }
     /// What the open job was read from.
     [[nodiscard]] const std::string& text() const { return text_; }
@@ -124,6 +133,8 @@ private:
 
     std::shared_ptr<const Job> filed_, job_;
     std::shared_ptr<const House> solids_;
+    PrepareSolids prepare_;
+    std::shared_ptr<const PreparedHouse> prepared_;
     std::vector<TreatedGap> on_trial_;
     QString path_, title_;
     std::string text_;

@@ -58,7 +58,7 @@ vtkSmartPointer<vtkPolyData> triangles_data(vtkFloatArray* corners, vtkFloatArra
     data->SetPoints(points);
     data->SetPolys(cells);
     data->GetPointData()->SetNormals(normals);
-    data->GetPointData()->SetScalars(colors);
+    if (colors != nullptr) data->GetPointData()->SetScalars(colors);
     return data;
 }
 

@@ -30,7 +30,8 @@ private:
     std::vector<std::uint8_t> colors_;
 };
 
-/// Triangles that share no corners, from three corners each with their normals and colors, of which the data set takes hold.
+/// Triangles that share no corners, from three corners each with their normals and colors, of which the data set takes
+/// hold. `colors` may be null.
 [[nodiscard]] vtkSmartPointer<vtkPolyData> triangles_data(vtkFloatArray* corners, vtkFloatArray* normals,
                                                           vtkUnsignedCharArray* colors);
 

@@ -8,6 +8,8 @@
 #include <vtkTypeInt32Array.h>
 
 #include <algorithm>
+#include <array>
+#include <bit>
 #include <numeric>
 
 #include "base/vector.h"
@@ -18,9 +20,11 @@ namespace {
 
 constexpr double sharp = 0.906;  ///< cosine of 25 degrees
 
+/// An edge and the first two of the triangles that meet there.
 struct Edge {
-    std::uint64_t ends;      ///< the lower corner before the higher
-    std::uint32_t triangle;  ///< position among the triangles given
+    std::uint64_t ends = 0;  ///< the lower corner before the higher
+    std::array<std::uint32_t, 2> sides{};
+    std::uint32_t count = 0;
 };
 
 Vector normal_of(const TriangleMesh& mesh, std::uint32_t triangle) {
@@ -30,19 +34,29 @@ Vector normal_of(const TriangleMesh& mesh, std::uint32_t triangle) {
     return doubled > 0 ? across * (1 / doubled) : Vector{};
 }
 
-std::vector<Edge> sorted_edges(const TriangleMesh& mesh, std::span<const std::uint32_t> triangles) {
+/// In the order in which the triangles bring them. A table of numbers, at least half of it free, finds those that are known.
+std::vector<Edge> edges_of(const TriangleMesh& mesh, std::span<const std::uint32_t> triangles) {
+    constexpr std::uint32_t none = 0xffffffff;
     std::vector<Edge> edges;
-    edges.reserve(triangles.size() * 3);
-    for (std::uint32_t i = 0; i < triangles.size(); ++i) {
-        const auto& corners = mesh.triangles[triangles[i]];
+    edges.reserve(triangles.size() * 3 / 2);  // of a closed mesh
+    std::vector<std::uint32_t> table(std::bit_ceil(6 * triangles.size() + 1), none);
+    const std::size_t mask = table.size() - 1;
+    for (const std::uint32_t triangle : triangles) {
+        const auto& corners = mesh.triangles[triangle];
         for (std::size_t k = 0; k < 3; ++k) {
             const auto [low, high] = std::minmax({corners.at(k), corners.at((k + 1) % 3)});
-            edges.push_back({std::uint64_t{low} << 32U | high, i});
+            const std::uint64_t ends = std::uint64_t{low} << 32U | high;
+            std::size_t at = (ends * 0x9E3779B97F4A7C15U >> 32U) & mask;
+            while (table[at] != none && edges[table[at]].ends != ends) at = (at + 1) & mask;
+            if (table[at] == none) {
+                table[at] = static_cast<std::uint32_t>(edges.size());
+                edges.push_back({.ends = ends});
+            }
+            Edge& edge = edges[table[at]];
+            if (edge.count < 2) edge.sides.at(edge.count) = triangle;
+            ++edge.count;
         }
     }
-    std::sort(edges.begin(), edges.end(), [](const Edge& a, const Edge& b) {
-        return a.ends != b.ends ? a.ends < b.ends : a.triangle < b.triangle;
-    });
     return edges;
 }
 
@@ -50,20 +64,10 @@ std::vector<Edge> sorted_edges(const TriangleMesh& mesh, std::span<const std::ui
 
 void EdgeLines::add(const TriangleMesh& mesh, std::span<const std::uint32_t> triangles, const HouseFrame& frame,
                     bool only_over_ground) {
-    const std::vector<Edge> edges = sorted_edges(mesh, triangles);
-    std::vector<Vector> normals;
-    normals.reserve(triangles.size());
-    for (const std::uint32_t triangle : triangles) normals.push_back(normal_of(mesh, triangle));
-    for (std::size_t i = 0; i < edges.size();) {
-        std::size_t end = i + 1;
-        while (end < edges.size() && edges[end].ends == edges[i].ends) ++end;
-        const bool smooth = end == i + 2 && dot(normals[edges[i].triangle], normals[edges[i + 1].triangle]) > sharp;
-        const auto low = static_cast<std::uint32_t>(edges[i].ends >> 32U);
-        const auto high = static_cast<std::uint32_t>(edges[i].ends);
-        i = end;
-        if (smooth) continue;
-        const Point from = frame.to_scene(mesh.points[low]);
-        const Point to = frame.to_scene(mesh.points[high]);
+    for (const Edge& edge : edges_of(mesh, triangles)) {
+        if (edge.count == 2 && dot(normal_of(mesh, edge.sides[0]), normal_of(mesh, edge.sides[1])) > sharp) continue;
+        const Point from = frame.to_scene(mesh.points[edge.ends >> 32U]);
+        const Point to = frame.to_scene(mesh.points[edge.ends & 0xffffffffU]);
         if (only_over_ground && std::min(from.z, to.z) < frame.ground - 0.005) continue;
         for (const double value : {from.x, from.y, from.z, to.x, to.y, to.z}) corners_.push_back(static_cast<float>(value));
     }

@@ -9,8 +9,8 @@
 #include <numeric>
 #include <set>
 
-#include "layers/palette.h"
 #include "layers/material_color.h"
+#include "layers/palette.h"
 #include "layers/rows.h"
 
 namespace seamward::viewer {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "layers/house_layer.h"
 
+#include <sys/resource.h>
 #include <vtkIdList.h>
 #include <vtkMapper.h>
 #include <vtkNew.h>
@@ -10,10 +11,13 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
+#include <utility>
 
 #include "adapt/polydata.h"
 #include "layers/material_color.h"
 #include "layers/palette.h"
+#include "layers/rows.h"
 #include "layers/scene_actor.h"
 
 namespace seamward::viewer {
@@ -23,7 +27,9 @@ namespace {
 constexpr double faint = 0.10;        ///< opacity of what one looks through
 constexpr double edges_share = 0.55;  ///< opacity of edges
 constexpr double faint_edges = 0.16;
-constexpr std::size_t many_edges = 400'000;  ///< lines that a plain machine still draws while the picture moves
+constexpr std::size_t many_edges = 400'000;   ///< triangles whose edges a plain machine still draws while the picture moves
+constexpr int behind = 10;                    ///< niceness of what can wait until the picture is drawn
+constexpr std::size_t many_to_cut = 150'000;  ///< triangles that are cut in about 30 ms
 
 vtkSmartPointer<vtkActor> faces_actor(bool loose) {
     auto actor = solid_actor(Qt::white);
@@ -50,6 +56,51 @@ std::optional<double> met(const std::array<Point, 3>& corners, const Point& from
     const double share = dot(second, turned) / size;
     if (!(u >= -edge && v >= -edge && u + v <= 1 + edge && share > 0 && share <= 1)) return std::nullopt;
     return share;
+}
+
+/// As RunContext::check(), where nothing may be thrown.
+bool called_off(const RunContext& context) {
+    try {
+        context.check();
+    } catch (const Cancelled&) {
+        return true;
+    }
+    return false;
+}
+
+/// Where parts are cut, in their order, without the ground: those that the plane misses cost little.
+std::vector<CutFace> faces_of_cut(std::span<const Part> parts, const CutPlane& plane, const RunContext& context) {
+    std::vector<std::vector<CutFace>> of_parts(parts.size());
+    for_rows(static_cast<int>(parts.size()), [&](int row) {
+        const auto i = static_cast<std::size_t>(row);
+        const std::vector<Point>& points = parts[i].mesh.points;
+        const auto is_over = [&](const Point& at) { return plane.over(at) > 0; };
+        if (parts[i].layer == Layer::ground || points.empty()) return;
+        const bool first = is_over(points.front());
+        if (std::ranges::all_of(points, [&](const Point& at) { return is_over(at) == first; })) return;
+        if (!called_off(context)) of_parts[i] = section(parts.subspan(i, 1), plane).faces;
+    });
+    context.check();
+    std::vector<CutFace> faces;
+    for (std::vector<CutFace>& of_part : of_parts) std::ranges::move(of_part, std::back_inserter(faces));
+    return faces;
+}
+
+/// What a task will answer, or nothing ever when a newer one calls it off.
+template <class Answer, class Work>
+std::shared_future<Answer> answer_of(NewestTask& task, Work work) {
+    const auto promise = std::make_shared<std::promise<Answer>>();
+    std::shared_future<Answer> answer = promise->get_future().share();
+    task.start([promise, work = std::move(work)](const RunContext& context) {
+        try {
+            promise->set_value(work(context));
+        } catch (const Cancelled&) {
+            throw;
+        } catch (...) {
+            promise->set_exception(std::current_exception());
+        }
+    });
+    return answer;
 }
 
 double eased(double share) {
@@ -79,6 +130,7 @@ void HouseLayer::clear() {
     sets_.clear();
     prepared_ = nullptr;
     search_ = {};
+    cut_data_ = {};
     present_.fill(false);
     cut_.reset();
     cut_faces_->VisibilityOff();
@@ -99,19 +151,23 @@ void HouseLayer::show(std::shared_ptr<const House> house, std::shared_ptr<const 
     for (const PreparedHouse::Set& of : prepared_->sets) {
         Set set{of.coat, of.before, of.outward, faces_actor(loose), drawn_actor(palette::ink, 1), 1};
         set_data(*set.faces, of.faces);
-        set.faces->GetMapper()->ScalarVisibilityOn();
+        if (of.color)
+            set_color(*set.faces, *of.color);
+        else
+            set.faces->GetMapper()->ScalarVisibilityOn();
         set_data(*set.edges, of.edges);
         renderer_.AddActor(set.faces);
         renderer_.AddActor(set.edges);
         present_.at(static_cast<std::size_t>(set.coat)) = true;
         sets_.push_back(std::move(set));
     }
-    search_ = std::async(std::launch::async, [house = house_, prepared = prepared_] {
-                  Search search{searched_triangles(*house, *prepared), vtkSmartPointer<vtkStaticCellLocator>::New()};
-                  search.locator->SetDataSet(search.triangles);
-                  search.locator->BuildLocator();
-                  return search;
-              }).share();
+    search_ = answer_of<Search>(search_task_, [house = house_, prepared = prepared_](const RunContext& /*context*/) {
+        (void)setpriority(PRIO_PROCESS, 0, behind);  // of this thread
+        Search search{searched_triangles(*house, *prepared), vtkSmartPointer<vtkStaticCellLocator>::New()};
+        search.locator->SetDataSet(search.triangles);
+        search.locator->BuildLocator();
+        return search;
+    });
 }
 
 void HouseLayer::set_shown(Coat coat, Shown shown) { shown_.at(static_cast<std::size_t>(coat)) = shown; }
@@ -122,7 +178,7 @@ void HouseLayer::look(const OrbitCamera& camera) {
     const Vector to_eye = back * (1 / std::max(1e-9, length(back)));
     for (Set& set : sets_) {
         const Shown how = shown(set.coat);
-        double share = 1;  // of being whole
+        double share = 1;                  // of being whole
         const bool open = open_ && !cut_;  // a cut shows the inside by itself
         if (open && set.before == HousePiece::Before::above) share = eased((0.16 - to_eye.z) / 0.12);
         if (open && set.before == HousePiece::Before::one_side) share = eased((0.12 - dot(set.outward, to_eye)) / 0.24);
@@ -136,7 +192,10 @@ void HouseLayer::look(const OrbitCamera& camera) {
     }
 }
 
-void HouseLayer::set_fine(bool fine) { fine_ = fine; }
+void HouseLayer::set_fine(bool fine) {
+    fine_ = fine;
+    if (fine_ && cut_data_.valid()) show_cut_faces();
+}
 
 void HouseLayer::cut(const std::optional<CutPlane>& plane) {
     cut_ = plane;
@@ -151,27 +210,40 @@ void HouseLayer::cut(const std::optional<CutPlane>& plane) {
             if (plane) actor->GetMapper()->AddClippingPlane(keep);
         }
     }
-    cut_faces_->SetVisibility(plane.has_value());
-    cut_edges_->SetVisibility(plane.has_value());
-    if (plane && house_) show_cut_faces(*plane);
+    cut_faces_->VisibilityOff();
+    cut_edges_->VisibilityOff();
+    cut_data_ = {};
+    if (!plane || !house_) return;
+    cut_data_ = answer_of<CutData>(cut_task_, [house = house_, prepared = prepared_, at = *plane](const RunContext& context) {
+        return cut_data(*house, prepared->frame, at, context);
+    });
+    if (fine_ || triangle_count() < many_to_cut) show_cut_faces();
 }
 
-void HouseLayer::show_cut_faces(const CutPlane& plane) {
+HouseLayer::CutData HouseLayer::cut_data(const House& house, const HouseFrame& frame, const CutPlane& plane,
+                                         const RunContext& context) {
     CutPlane in_house = plane;
-    in_house.at = plane.at + (prepared_->frame.origin - Point{});
+    in_house.at = plane.at + (frame.origin - Point{});
     ColoredTriangles faces;
     std::vector<std::vector<Point>> outlines;
-    for (const CutFace& face : section(house_->parts, in_house).faces) {
-        if (face.layer == Layer::ground) continue;
+    for (const CutFace& face : faces_of_cut(house.parts, in_house, context)) {
         const QColor color = material_color(face.material, face.layer).darker(118);
         for (const auto& [a, b, c] : face.mesh.triangles) {
             const std::vector<Point>& points = face.mesh.points;
-            faces.add({prepared_->frame.to_scene(points[a]), prepared_->frame.to_scene(points[b]), prepared_->frame.to_scene(points[c])}, color);
+            faces.add({frame.to_scene(points[a]), frame.to_scene(points[b]), frame.to_scene(points[c])}, color);
         }
-        for (const auto& [from, to] : face.outline) outlines.push_back({prepared_->frame.to_scene(from), prepared_->frame.to_scene(to)});
+        for (const auto& [from, to] : face.outline) outlines.push_back({frame.to_scene(from), frame.to_scene(to)});
     }
-    set_data(*cut_faces_, faces.data());
-    set_data(*cut_edges_, lines_data(outlines));
+    return {faces.data(), lines_data(outlines)};
+}
+
+void HouseLayer::show_cut_faces() {
+    const CutData& data = cut_data_.get();
+    set_data(*cut_faces_, data.faces);
+    set_data(*cut_edges_, data.edges);
+    cut_data_ = {};
+    cut_faces_->VisibilityOn();
+    cut_edges_->VisibilityOn();
 }
 
 vtkSmartPointer<vtkIdList> HouseLayer::cells_along(const Point& from, const Point& to) const {

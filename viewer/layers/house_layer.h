@@ -14,6 +14,7 @@
 #include <span>
 #include <vector>
 
+#include "document/newest_task.h"
 #include "layers/orbit_camera.h"
 #include "layers/prepared_house.h"
 #include "layers/section.h"
@@ -25,8 +26,8 @@ enum class Shown : std::uint8_t { whole, faint, hidden };
 
 /// What is seen through one point of the picture.
 struct SolidHit {
-    Point at;        ///< scene
-    Vector outward;  ///< of the face, toward the eye, of unit length
+    Point at;                     ///< scene
+    Vector outward;               ///< of the face, toward the eye, of unit length
     std::array<Point, 3> face{};  ///< scene
     std::uint32_t part = 0;
     GapIndex gap;  ///< that the face bounds, or invalid
@@ -52,11 +53,12 @@ public:
     /// Whether what stands between the eye and the rooms fades.
     void set_open(bool open) { open_ = open; }
     [[nodiscard]] bool is_open() const { return open_; }
-    /// Takes away what lies on the normal's side of a plane of the scene and draws the cut; nothing: no cut. O(triangles).
+    /// Takes away what lies on the normal's side of a plane of the scene and draws the cut; nothing: no cut. O(triangles); where
+    /// that takes long while the picture moves, the faces of the cut are shown once it is at rest.
     void cut(const std::optional<CutPlane>& plane);
     /// Fades what has to for an eye there. Call it before each rendering that follows a change.
     void look(const OrbitCamera& camera);
-    /// Fewer lines while the picture moves, where there are very many.
+    /// Fewer lines while the picture moves, where there are very many; at rest all that is still to be shown.
     void set_fine(bool fine);
 
     [[nodiscard]] bool empty() const { return sets_.empty(); }
@@ -84,8 +86,15 @@ private:
         vtkSmartPointer<vtkStaticCellLocator> locator;
     };
 
+    /// Where solids are cut.
+    struct CutData {
+        vtkSmartPointer<vtkPolyData> faces, edges;
+    };
+
     void clear();
-    void show_cut_faces(const CutPlane& plane);
+    void show_cut_faces();
+    [[nodiscard]] static CutData cut_data(const House& house, const HouseFrame& frame, const CutPlane& plane,
+                                          const RunContext& context);
     [[nodiscard]] std::array<Point, 3> corners_of(vtkIdType cell) const;
     [[nodiscard]] GapIndex gap_of(const PreparedHouse::Owner& owner) const;
     [[nodiscard]] vtkSmartPointer<vtkIdList> cells_along(const Point& from, const Point& to) const;
@@ -94,7 +103,8 @@ private:
     std::shared_ptr<const House> house_;
     std::shared_ptr<const PreparedHouse> prepared_;
     std::vector<Set> sets_;
-    std::shared_future<Search> search_;  ///< is being made on a thread of its own
+    std::shared_future<Search> search_;     ///< is being made on a thread
+    std::shared_future<CutData> cut_data_;  ///< likewise; not valid: none is to be shown
     std::array<Shown, coat_count> shown_;
     std::array<bool, coat_count> present_{};
     std::optional<CutPlane> cut_;
@@ -102,6 +112,7 @@ private:
     bool open_ = true;
     bool loose_ = false;
     bool fine_ = true;
+    NewestTask search_task_, cut_task_;  ///< last, so that their threads end before the rest goes
 };
 
 }  // namespace seamward::viewer

@@ -66,18 +66,6 @@ vtkSmartPointer<vtkRenderPass> fine_pass() {
     return samples;
 }
 
-/// The house's frame moved so that its ground lies at z = 0.
-HouseFrame grounded_frame(const House& house) {
-    HouseFrame frame = house_frame(house);
-    for (Box* box : {&frame.house, &frame.all}) {
-        box->low.z -= frame.ground;
-        box->high.z -= frame.ground;
-    }
-    frame.origin.z += frame.ground;
-    frame.ground = 0;
-    return frame;
-}
-
 QString words(const char* text) { return QCoreApplication::translate("picture", text); }
 
 /// "\ngaps 1 to 3: positions not given": what lies between the end of a way and its part in the picture, for the steps from
@@ -125,15 +113,17 @@ bool HouseScene::show_job(const JobDocument& document, bool with_solids) {
     forget_words();
     frame_ = picture_frame(document.job().survey);
     if (solids_ && solids_->parts.empty()) solids_.reset();
+    std::shared_ptr<const PreparedHouse> prepared;
     if (solids_) {
-        house_frame_ = grounded_frame(*solids_);
+        prepared = document.prepared() ? document.prepared() : prepare_house(*solids_, RunContext());
+        house_frame_ = prepared->frame;
         const Box& box = house_frame_.house;
         frame_ = PictureFrame{house_frame_.origin, box, distance(box.low, box.high)};
     }
-    house_.show(solids_, house_frame_, document.job().model.has_value());
+    house_.show(solids_, prepared, document.job().model.has_value());
     cut(std::nullopt);
     yard_.hide();
-    if (solids_) yard_.show(*solids_, house_frame_, house_.casting());
+    if (solids_) yard_.show(prepared->ground);
     ground_.set_shown(frame_ && !yard_.has_ground(), !solids_);
     if (!frame_) return false;
     ground_.show(*frame_);

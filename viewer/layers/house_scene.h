@@ -45,6 +45,8 @@ public:
     [[nodiscard]] bool has_house() const { return !house_.empty(); }
     /// The solid that a picture of that size shows at a point.
     [[nodiscard]] std::optional<SolidHit> solid_at(PicturePoint at, const OrbitCamera& camera, double width, double height) const;
+    /// Whether a solid stands between an eye and a point of the scene. O(log triangles).
+    [[nodiscard]] bool is_hidden(const Point& at, const OrbitCamera& camera) const;
     /// The corner of a hit face near that point of the picture, or the hit itself.
     [[nodiscard]] Point snapped(const SolidHit& hit, PicturePoint at, const OrbitCamera& camera, double width,
                                 double height) const;

@@ -3,9 +3,9 @@
 
 #include <vtkCellArray.h>
 #include <vtkFloatArray.h>
+#include <vtkIdTypeArray.h>
 #include <vtkNew.h>
 #include <vtkPoints.h>
-#include <vtkTypeInt32Array.h>
 #include <vtkUnsignedCharArray.h>
 
 #include <algorithm>
@@ -67,13 +67,13 @@ struct Member {
 /// The triangles of one set, each at its place, so that they can be put down by several threads at once.
 class Faces {
 public:
-    explicit Faces(std::size_t triangles) {
+    Faces(std::size_t triangles, bool colored) : colored_(colored) {
         for (vtkFloatArray* array : {corners_.Get(), normals_.Get()}) {
             array->SetNumberOfComponents(3);
             array->SetNumberOfTuples(static_cast<vtkIdType>(3 * triangles));
         }
         colors_->SetNumberOfComponents(3);
-        colors_->SetNumberOfTuples(static_cast<vtkIdType>(3 * triangles));
+        if (colored_) colors_->SetNumberOfTuples(static_cast<vtkIdType>(3 * triangles));
         corner_ = corners_->GetPointer(0);
         normal_ = normals_->GetPointer(0);
         color_ = colors_->GetPointer(0);
@@ -86,21 +86,37 @@ public:
         for (std::size_t i = 0; i < 3; ++i) {
             const std::size_t to = 9 * at + 3 * i;
             const Point& p = corners.at(i);
-            std::ranges::copy(std::array{static_cast<float>(p.x), static_cast<float>(p.y), static_cast<float>(p.z)}, corner_ + to);
+            std::ranges::copy(std::array{static_cast<float>(p.x), static_cast<float>(p.y), static_cast<float>(p.z)},
+                              corner_ + to);
             std::ranges::copy(
                 std::array{static_cast<float>(normal.x), static_cast<float>(normal.y), static_cast<float>(normal.z)},
                 normal_ + to);
-            std::ranges::copy(color, color_ + to);
+            if (colored_) std::ranges::copy(color, color_ + to);
         }
     }
-    [[nodiscard]] vtkSmartPointer<vtkPolyData> data() const { return triangles_data(corners_, normals_, colors_); }
+    [[nodiscard]] vtkSmartPointer<vtkPolyData> data() const {
+        return triangles_data(corners_, normals_, colored_ ? colors_.Get() : nullptr);
+    }
 
 private:
     vtkNew<vtkFloatArray> corners_, normals_;
     vtkNew<vtkUnsignedCharArray> colors_;
     float *corner_ = nullptr, *normal_ = nullptr;
     unsigned char* color_ = nullptr;
+    bool colored_;
 };
+
+/// The color of all pieces, where it is the same.
+std::optional<QColor> only_color(std::span<const Member> members, const House& house) {
+    std::optional<QColor> only;
+    for (const Member& member : members) {
+        const Part& part = house.parts[member.piece->part];
+        const QColor color = material_color(part.material, part.layer);
+        if (only && *only != color) return std::nullopt;
+        only = color;
+    }
+    return only;
+}
 
 /// Puts the pieces of one set into data sets, and tells whose the triangles are.
 PreparedHouse::Set prepared_set(const Key& key, std::vector<Member>& members, const House& house, const HouseFrame& frame,
@@ -110,7 +126,8 @@ PreparedHouse::Set prepared_set(const Key& key, std::vector<Member>& members, co
         member.first = triangles;
         triangles += member.piece->triangles.size();
     }
-    const Faces faces(triangles);
+    const std::optional<QColor> only = only_color(members, house);
+    const Faces faces(triangles, !only);
     const std::size_t first_owner = owners.size();
     owners.resize(first_owner + triangles);
     for_rows(static_cast<int>(members.size()), [&](int row) {
@@ -130,7 +147,7 @@ PreparedHouse::Set prepared_set(const Key& key, std::vector<Member>& members, co
     });
     EdgeLines edges;
     for (const Member& member : members) edges.append(member.edges);
-    PreparedHouse::Set set{key.coat, key.before, {}, faces.data(), edges.data()};
+    PreparedHouse::Set set{key.coat, key.before, {}, faces.data(), edges.data(), only};
     const double turn = key.way * 2 * std::numbers::pi / ways_round;
     set.outward = {std::cos(turn), std::sin(turn), 0};
     return set;
@@ -197,12 +214,12 @@ vtkSmartPointer<vtkPolyData> searched_triangles(const House& house, const Prepar
             points->SetPoint(at++, placed.x, placed.y, placed.z);
         }
     }
-    vtkNew<vtkTypeInt32Array> ids;
+    vtkNew<vtkIdTypeArray> ids;
     ids->SetNumberOfValues(static_cast<vtkIdType>(3 * prepared.owners.size()));
-    std::int32_t* to = ids->GetPointer(0);
+    vtkIdType* to = ids->GetPointer(0);
     for (const PreparedHouse::Owner& owner : prepared.owners) {
         for (const std::uint32_t corner : house.parts[owner.part].mesh.triangles[owner.triangle])
-            *to++ = static_cast<std::int32_t>(first_point[owner.part] + corner);
+            *to++ = first_point[owner.part] + corner;
     }
     vtkNew<vtkCellArray> cells;
     cells->SetData(3, ids);

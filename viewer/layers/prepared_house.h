@@ -4,8 +4,10 @@
 #include <vtkPolyData.h>
 #include <vtkSmartPointer.h>
 
+#include <QColor>
 #include <cstdint>
 #include <memory>
+#include <optional>
 #include <vector>
 
 #include "base/run_context.h"
@@ -26,8 +28,11 @@ struct PreparedHouse {
         Coat coat = Coat::walls;
         HousePiece::Before before = HousePiece::Before::nothing;
         Vector outward;
-        vtkSmartPointer<vtkPolyData> faces;  ///< as ColoredTriangles makes them; one without area has a normal all the same
+        /// As ColoredTriangles makes them, but without colors where all have the same; one without area has a normal all the
+        /// same.
+        vtkSmartPointer<vtkPolyData> faces;
         vtkSmartPointer<vtkPolyData> edges;  ///< as EdgeLines makes them
+        std::optional<QColor> color;         ///< of all faces, where it is the same
     };
     /// Where a triangle comes from.
     struct Owner {

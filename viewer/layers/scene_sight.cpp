@@ -16,6 +16,14 @@ std::optional<SolidHit> HouseScene::solid_at(PicturePoint at, const OrbitCamera&
     return house_.first_solid(camera.eye(), camera.eye() + ahead * far);
 }
 
+bool HouseScene::is_hidden(const Point& at, const OrbitCamera& camera) const {
+    constexpr double touching = 0.06;  // meters: a gap lies in the solids that bound it
+    const Point eye = camera.eye();
+    const Vector sight = at - eye;
+    const double far = length(sight);
+    return has_house() && far > touching && house_.first_solid(eye, eye + sight * ((far - touching) / far)).has_value();
+}
+
 Point HouseScene::snapped(const SolidHit& hit, PicturePoint at, const OrbitCamera& camera, double width, double height) const {
     constexpr double near = 9;  // pixels
     Point best = hit.at;

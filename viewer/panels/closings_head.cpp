@@ -71,6 +71,7 @@ ClosingsHead::ClosingsHead(ClosingsDocument& closings, QWidget* parent)
       ticked_(make_label("ticked_words")),
       first_(new QBoxLayout(QBoxLayout::LeftToRight)),
       whole_(make_label("whole_plan")),
+      prices_(make_label("whose_prices")),
       animals_(new QGridLayout),
       message_(make_label("closings_message")) {
     setObjectName("closings_head");
@@ -80,7 +81,7 @@ ClosingsHead::ClosingsHead(ClosingsDocument& closings, QWidget* parent)
     price_->setFont(large);
     price_->setWordWrap(false);
     ticked_->setWordWrap(false);
-    for (QLabel* soft : {ticked_, whole_}) soft->setForegroundRole(QPalette::PlaceholderText);
+    for (QLabel* soft : {ticked_, whole_, prices_}) soft->setForegroundRole(QPalette::PlaceholderText);
     message_->hide();
     animals_->setHorizontalSpacing(8);
     animals_->setVerticalSpacing(3);
@@ -93,6 +94,7 @@ ClosingsHead::ClosingsHead(ClosingsDocument& closings, QWidget* parent)
     column->setSpacing(6);
     column->addLayout(first_);
     column->addWidget(whole_);
+    column->addWidget(prices_);
     column->addLayout(animals_);
     column->addWidget(message_);
 
@@ -122,6 +124,7 @@ QLabel* ClosingsHead::make_label(const char* name) {
 
 void ClosingsHead::retranslate() {
     price_->setAccessibleName(tr("Price of what is ticked"));
+    prices_->setText(tr("Prices and times are made-up examples, not an offer."));
     say({});
     refresh_sums();
     refresh_animals();

@@ -64,6 +64,7 @@ private:
     QLabel* ticked_;
     QBoxLayout* first_;
     QLabel* whole_;
+    QLabel* prices_;
     QGridLayout* animals_;
     std::vector<Line> lines_;
     QLabel* message_;

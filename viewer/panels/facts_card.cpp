@@ -12,12 +12,11 @@
 #include <algorithm>
 #include <array>
 
-#include "catalog/field_check.h"
-#include "catalog/shipped.h"
 #include "document/gap_facts.h"
 #include "document/translations.h"
 #include "document/way_text.h"
 #include "layers/palette.h"
+#include "panels/flow_layout.h"
 
 namespace seamward::viewer {
 
@@ -42,11 +41,13 @@ FactsCard::FactsCard(JobDocument& document, QWidget* over)
       photo_(new QLabel(this)),
       sketch_(new FitSketch(this)),
       act_(new QPushButton(this)),
+      add_feature_(new QPushButton(this)),
       close_(new QToolButton(this)) {
     setObjectName("facts_card");
     title_->setObjectName("facts_title");
     words_->setObjectName("facts_words");
     act_->setObjectName("facts_act");
+    add_feature_->setObjectName("facts_feature");
     close_->setObjectName("facts_close");
     title_->setTextFormat(Qt::PlainText);
     title_->setWordWrap(true);
@@ -67,7 +68,10 @@ FactsCard::FactsCard(JobDocument& document, QWidget* over)
     column->addWidget(words_);
     column->addWidget(sketch_);
     column->addWidget(photo_);
-    column->addWidget(act_, 0, Qt::AlignLeft);
+    auto* acts = new FlowLayout(nullptr, 8, 6);
+    acts->addWidget(act_);
+    acts->addWidget(add_feature_);
+    column->addLayout(acts);
     connect(close_, &QToolButton::clicked, this, [this] {
         hide();
         emit closed();
@@ -76,6 +80,10 @@ FactsCard::FactsCard(JobDocument& document, QWidget* over)
         if (gap_) return emit survey_wanted(*gap_);
         const auto solids = document_.solids();
         if (part_ && solids) emit gap_wanted(at_, QString::fromStdString(solids->parts[*part_].name));
+    });
+    connect(add_feature_, &QPushButton::clicked, this, [this] {
+        const auto solids = document_.solids();
+        if (part_ && solids) emit feature_wanted(at_, QString::fromStdString(solids->parts[*part_].id));
     });
     // For another animal.
     connect(&document_, &JobDocument::ways_found, this, [this] {
@@ -103,6 +111,8 @@ void FactsCard::fill() {
     const bool gap_there = gap_ && gap_->value < document_.job().survey.gaps.size();
     const bool part_there = part_ && document_.solids() && *part_ < document_.solids()->parts.size();
     if (!gap_there && !part_there) return hide();
+    const bool described = !document_.filed()->model;  // a part of a model is somebody else's drawing
+    add_feature_->setVisible(!gap_there && described && document_.solids()->parts[*part_].layer != Layer::ground);
     photo_->hide();
     if (gap_there) {
         const Gap& gap = document_.job().survey[*gap_];
@@ -122,15 +132,17 @@ void FactsCard::fill() {
 }
 
 QString FactsCard::gap_html() const {
-    const Job& job = document_.job();
+    const Job& job = *document_.filed();  // as it was found: what is ticked is closed on trial only
     const Gap& gap = job.survey[*gap_];
     QString text = "<table cellspacing='0' cellpadding='1'>";
+    const auto is_this = [this](const TreatedGap& treated) { return treated.gap == *gap_; };
+    if (std::ranges::any_of(document_.on_trial(), is_this)) text += line(tr("now"), tr("ticked, as if closed"));
     text += line(tr("size"), gap_width_text(gap));
     text += line(tr("shape"), shape_words(gap.shape));
     if (gap.count > 1) text += line(tr("alike"), QString::number(gap.count));
     text += line(tr("between"), sides_words(job.survey, gap));
     text += line(tr("known"), known_words(gap_facts(job, *gap_)));
-    text += line(tr("in the hand"), QString::fromStdString(field_check(clear_width(gap.shape), shipped_gauges().rows)));
+    text += line(tr("in the hand"), hand_text(clear_width(gap.shape)));
     text += "</table>";
     const QString stays = stays_open_text(gap);
     if (!stays.isEmpty()) text += "<p><b>" + stays.toHtmlEscaped() + "</b></p>";
@@ -214,6 +226,7 @@ void FactsCard::changeEvent(QEvent* event) {
 
 void FactsCard::retranslate() {
     close_->setText(QStringLiteral("\u00d7"));
+    add_feature_->setText(tr("Add a feature here"));
     close_->setToolTip(tr("Close"));
     close_->setAccessibleName(tr("Close"));
 }

@@ -30,6 +30,8 @@ signals:
     void survey_wanted(seamward::GapIndex gap);
     /// A new gap is to be entered there.
     void gap_wanted(const seamward::Point& at, const QString& part);
+    /// Something new of the described house is to be entered there; `part`: id of the solid.
+    void feature_wanted(const seamward::Point& at, const QString& part);
     void closed();
 
 protected:
@@ -50,7 +52,7 @@ private:
     JobDocument& document_;
     QLabel *title_, *words_, *photo_;
     FitSketch* sketch_;
-    QPushButton* act_;
+    QPushButton *act_, *add_feature_;
     QToolButton* close_;
     std::optional<GapIndex> gap_;
     std::optional<std::uint32_t> part_;

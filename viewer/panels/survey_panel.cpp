@@ -1,17 +1,34 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "panels/survey_panel.h"
 
+#include <QBoxLayout>
 #include <QEvent>
 #include <QSplitter>
 #include <QVBoxLayout>
 
 namespace seamward::viewer {
 
+namespace {
+
+/// The layout that holds a widget, among one and those in it.
+QBoxLayout* layout_of(QLayout* within, QWidget* widget) {
+    if (within->indexOf(widget) >= 0) return qobject_cast<QBoxLayout*>(within);
+    for (int i = 0; i < within->count(); ++i) {
+        QLayout* inner = within->itemAt(i)->layout();
+        if (QBoxLayout* found = inner == nullptr ? nullptr : layout_of(inner, widget)) return found;
+    }
+    return nullptr;
+}
+
+}  // namespace
+
 SurveyPanel::SurveyPanel(JobDocument& document, SurveyDocument& survey, QWidget* parent)
     : QWidget(parent),
       document_(document),
       list_(new GapList(document, this)),
       form_(new GapForm(document, survey, this)),
+      feature_form_(new FeatureForm(document, survey, this)),
+      add_feature_(new QPushButton(this)),
       hint_(new QLabel(this)),
       scroll_(new QScrollArea(this)) {
     setObjectName("survey_panel");
@@ -40,6 +57,10 @@ SurveyPanel::SurveyPanel(JobDocument& document, SurveyDocument& survey, QWidget*
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(halves);
+    column->addWidget(feature_form_, 1);
+    halves_ = halves;
+    put_feature_button();
+    feature_form_->hide();
 
     connect(list_, &GapList::gap_chosen, this, [this](GapIndex gap) {
         form_->show_gap(document_.filed()->survey[gap].id);
@@ -61,14 +82,65 @@ SurveyPanel::SurveyPanel(JobDocument& document, SurveyDocument& survey, QWidget*
         list_->choose({});
         list_->refresh();
         form_->forget();
+        feature_form_->forget();
+        show_feature_form(false);
+        allow_features();
     });
     connect(&document_, &JobDocument::changed, this, &SurveyPanel::read_again);
+    connect_feature_form();
     retranslate();
     if (document_.has_job()) list_->refresh();
     form_->show_gap({});
 }
 
+void SurveyPanel::put_feature_button() {
+    add_feature_->setObjectName("new_feature");
+    auto* count = list_->findChild<QLabel*>("gap_count");
+    QBoxLayout* head = layout_of(list_->layout(), count);
+    const int at = head->indexOf(count);
+    head->removeWidget(count);
+    auto* line = new QHBoxLayout;
+    line->setSpacing(8);
+    line->addWidget(count, 1);
+    line->addWidget(add_feature_, 0, Qt::AlignTop);
+    head->insertLayout(at, line);
+    setTabOrder(list_->findChild<QPushButton*>("new_gap"), add_feature_);
+}
+
+void SurveyPanel::connect_feature_form() {
+    connect(add_feature_, &QPushButton::clicked, this, [this] {
+        show_feature_form(true);
+        feature_form_->begin();
+    });
+    connect(feature_form_, &FeatureForm::wants_point, this, &SurveyPanel::wants_point);
+    connect(feature_form_, &FeatureForm::cancelled, this, [this] {
+        show_feature_form(false);
+        add_feature_->setFocus();
+    });
+    connect(feature_form_, &FeatureForm::added, this, [this](const QString& gap) {
+        to_choose_ = gap.toStdString();
+        show_feature_form(false);
+    });
+}
+
+void SurveyPanel::show_feature_form(bool shown) {
+    feature_form_->setVisible(shown);
+    halves_->setVisible(!shown);
+}
+
+void SurveyPanel::allow_features() {
+    const bool can = FeatureForm::can_add(document_);
+    add_feature_->setEnabled(can);
+    add_feature_->setToolTip(
+        can                    ? tr("A hose bibb, a light, a register: click where it is, and its gaps come with it.")
+        : !document_.has_job() ? QString()
+        : document_.filed()->model
+            ? tr("This job has a builder's model, not a described house, so that only single gaps can be added.")
+            : tr("This job has no described house, so that only single gaps can be added."));
+}
+
 void SurveyPanel::read_again() {
+    allow_features();
     list_->refresh();
     if (to_choose_) {
         list_->choose(*to_choose_);
@@ -87,17 +159,38 @@ void SurveyPanel::choose_gap(GapIndex gap) {
 }
 
 void SurveyPanel::begin_gap_at(const Point& at, const QString& part) {
+    feature_form_->forget();
+    show_feature_form(false);
     list_->choose({});
     form_->begin_new(at, part);
 }
 
-void SurveyPanel::take_point(const Point& at) { form_->take_point(at); }
+void SurveyPanel::begin_feature_at(const Point& at, const std::string& part) {
+    show_feature_form(true);
+    feature_form_->begin_at(at, part);
+}
+
+void SurveyPanel::take_point(const Point& at, const QString& part) {
+    if (feature_form_->isHidden())
+        form_->take_point(at);
+    else
+        feature_form_->take_point(at, part.toStdString());
+}
+
+void SurveyPanel::stop_waiting() {
+    form_->fields().move->setChecked(false);
+    feature_form_->stop_waiting();
+}
 
 void SurveyPanel::remove_chosen() { form_->remove_gap(); }
 
 void SurveyPanel::commit() { form_->commit(); }
 
-void SurveyPanel::retranslate() { hint_->setText(tr("Choose a gap here or in the picture to see it and to change it.")); }
+void SurveyPanel::retranslate() {
+    hint_->setText(tr("Choose a gap here or in the picture to see it and to change it."));
+    add_feature_->setText(tr("A&dd a feature..."));
+    allow_features();
+}
 
 bool SurveyPanel::eventFilter(QObject* watched, QEvent* event) {
     if (event->type() == QEvent::Resize || event->type() == QEvent::FontChange) form_->fields().fit(scroll_->viewport()->width());

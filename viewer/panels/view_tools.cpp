@@ -103,6 +103,7 @@ ViewTools::ViewTools(QWidget* parent)
     connect(ride_, &QToolButton::clicked, this, &ViewTools::ride_wanted);
     connect(cut_from_, qOverload<int>(&QComboBox::currentIndexChanged), this, [this](int index) {
         cut_depth_->setEnabled(index > 0);
+        open_->setEnabled(index <= 0);  // a cut shows the inside by itself
         emit cut_changed();
     });
     connect(cut_depth_, &QSlider::valueChanged, this, &ViewTools::cut_changed);
@@ -141,6 +142,7 @@ void ViewTools::set_cut(const std::optional<Cut>& cut) {
     const QSignalBlocker quiet_depth(cut_depth_);
     cut_from_->setCurrentIndex(cut ? static_cast<int>(cut->from) + 1 : 0);
     cut_depth_->setEnabled(cut.has_value());
+    open_->setEnabled(!cut.has_value());
     if (cut) cut_depth_->setValue(static_cast<int>(cut->depth * cut_steps));
 }
 

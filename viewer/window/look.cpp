@@ -3,6 +3,9 @@
 
 #include <QVTKOpenGLNativeWidget.h>
 
+#include <QAbstractSpinBox>
+#include <QComboBox>
+#include <QEvent>
 #include <QFont>
 #include <QPalette>
 #include <QStyleFactory>
@@ -20,6 +23,18 @@ namespace seamward::viewer {
 namespace {
 
 constexpr double points = 10.0;  ///< of letters at 100 percent
+
+/// The wheel scrolls and changes nothing: whoever scrolls over a closed box of choices does not mean to choose.
+class WheelScrolls : public QObject {
+public:
+    using QObject::QObject;
+    bool eventFilter(QObject* watched, QEvent* event) override {
+        if (event->type() != QEvent::Wheel || (qobject_cast<QComboBox*>(watched) == nullptr && qobject_cast<QAbstractSpinBox*>(watched) == nullptr))
+            return QObject::eventFilter(watched, event);
+        event->ignore();  // it goes on to what the box stands in
+        return true;
+    }
+};
 
 QString style_sheet() {
     return QStringLiteral(
@@ -110,6 +125,7 @@ void prepare_graphics() {
 
 void dress(QApplication& application) {
     std::setlocale(LC_NUMERIC, "C");
+    application.installEventFilter(new WheelScrolls(&application));
     QApplication::setStyle(QStyleFactory::create("Fusion"));
     QFont font = QApplication::font();
     font.setPointSizeF(points);

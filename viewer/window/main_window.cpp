@@ -2,10 +2,12 @@
 #include "window/main_window.h"
 
 #include <QCloseEvent>
+#include <QGuiApplication>
 #include <QFileInfo>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QMessageBox>
+#include <QScreen>
 #include <QSplitter>
 #include <QStatusBar>
 #include <QVBoxLayout>
@@ -26,7 +28,8 @@ MainWindow::MainWindow(Preferences& preferences, RecentJobs& recent)
       start_(new StartPage(recent, shipped_examples())),
       hint_(new QLabel(this)) {
     setMinimumSize(800, 500);
-    resize(1280, 800);
+    const QSize room = QGuiApplication::primaryScreen()->availableSize() - QSize(0, 40);  // a title takes its part
+    resize(QSize(1280, 800).boundedTo(room));
     work_ = make_work_page();
     pages_->addWidget(start_);
     pages_->addWidget(work_);
@@ -148,16 +151,23 @@ void MainWindow::connect_documents() {
 
 void MainWindow::connect_panels() {
     connect(closings_panel_, &ClosingsPanel::gap_chosen, this, [this](GapIndex gap) { picture_->show_gap(gap); });
-    connect(survey_panel_, &SurveyPanel::gap_chosen, this, [this](GapIndex gap) { picture_->canvas().mark(gap); });
+    connect(survey_panel_, &SurveyPanel::gap_chosen, this, [this](GapIndex gap) {
+        if (picture_->facts().isVisible()) return picture_->show_gap(gap);  // the card tells of the same gap
+        picture_->canvas().mark(gap);
+    });
+    connect(&picture_->canvas(), &PictureCanvas::tool_changed, this, [this] {
+        if (picture_->canvas().tool() == PictureCanvas::Tool::measure)
+            statusBar()->showMessage(tr("Click two points of the house. Press Escape to end measuring."), 15'000);
+    });
     connect(survey_panel_, &SurveyPanel::wants_point, this, [this](bool wanted) {
         const bool waits = picture_->canvas().tool() == PictureCanvas::Tool::place;
         if (wanted != waits) picture_->canvas().set_tool(wanted ? PictureCanvas::Tool::place : PictureCanvas::Tool::look);
         if (wanted) statusBar()->showMessage(tr("Click the place on the house"), 20'000);
     });
     connect(&picture_->canvas(), &PictureCanvas::tool_changed, this, [this] {
-        if (picture_->canvas().tool() != PictureCanvas::Tool::place) survey_panel_->form().fields().move->setChecked(false);
+        if (picture_->canvas().tool() != PictureCanvas::Tool::place) survey_panel_->stop_waiting();
     });
-    connect(&picture_->canvas(), &PictureCanvas::placed, this, [this](const Point& at) { survey_panel_->take_point(at); });
+    connect(&picture_->canvas(), &PictureCanvas::placed, survey_panel_, &SurveyPanel::take_point);
     connect(picture_, &PicturePane::gap_chosen, this, [this](GapIndex gap) {
         closings_panel_->show_gap(gap);
         if (sides_->currentWidget() == survey_panel_) survey_panel_->choose_gap(gap);
@@ -169,6 +179,10 @@ void MainWindow::connect_panels() {
     connect(&picture_->facts(), &FactsCard::gap_wanted, this, [this](const Point& at, const QString& part) {
         show_page(Page::survey);
         survey_panel_->begin_gap_at(at, part);
+    });
+    connect(&picture_->facts(), &FactsCard::feature_wanted, this, [this](const Point& at, const QString& part) {
+        show_page(Page::survey);
+        survey_panel_->begin_feature_at(at, part.toStdString());
     });
     connect(picture_, &PicturePane::film_wanted, this, [this] {
         picture_->canvas().set_ride_going(false);

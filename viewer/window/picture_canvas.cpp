@@ -10,6 +10,7 @@
 #include <QPainter>
 #include <QToolTip>
 #include <QWheelEvent>
+#include <algorithm>
 #include <cmath>
 #include <numbers>
 
@@ -44,6 +45,7 @@ private:
 
 PictureCanvas::PictureCanvas(JobDocument& document, ClosingsDocument& closings, QWidget* parent)
     : QVTKOpenGLNativeWidget(parent), document_(document), closings_(closings), words_(new Words(*this)) {
+    document_.prepare_solids_with([](const House& house, const RunContext& context) { return prepare_house(house, context); });
     vtkNew<vtkGenericOpenGLRenderWindow> window;
     window->SetMultiSamples(0);  // the scene has samples of its own, on any machine
     window->AddRenderer(scene_.renderer());
@@ -148,11 +150,21 @@ void PictureCanvas::set_story(Story story) {
 
 void PictureCanvas::set_tool(Tool tool) {
     if (tool == tool_) return;
+    // One measures what one sees: a faint wall would let clicks through to what is behind it.
+    if (tool == Tool::measure && scene_.house().is_open()) {
+        scene_.set_open(false);
+        open_after_measuring_ = true;
+        emit open_changed(false);
+    } else if (tool_ == Tool::measure && open_after_measuring_) {
+        scene_.set_open(true);
+        open_after_measuring_ = false;
+        emit open_changed(true);
+    }
     tool_ = tool;
     measure_from_ = measure_to_ = std::nullopt;
     setCursor(tool == Tool::look ? Qt::ArrowCursor : Qt::CrossCursor);
     setMouseTracking(tool == Tool::measure);
-    words_->update();
+    redraw();
     emit tool_changed();
 }
 
@@ -207,6 +219,9 @@ QImage PictureCanvas::image() {
 void PictureCanvas::moved() {
     flight_.stop();
     whole_house_ = false;
+    // Not under the ground, nor into it.
+    const double lowest = (scene_.has_house() ? 0 : scene_.has_places() ? scene_.frame().gaps.low.z : 0) + 0.004 * scene_.reach();
+    camera_.focus.z += std::max(0.0, lowest - camera_.eye().z);
     redraw();
 }
 
@@ -281,10 +296,14 @@ std::vector<GapDot> PictureCanvas::gap_dots() const {
     constexpr std::size_t most = 3000;  // more of them would be a carpet
     std::vector<GapDot> dots;
     if (!document_.has_job() || !scene_.has_places()) return dots;
+    // In an open house all of them are seen; on one that is shut, those within would look like holes in its roof.
+    const bool hides = !scene_.house().is_open() && scene_.house().triangle_count() < HouseScene::many_triangles;
     for (const Gap& gap : document_.job().survey.gaps) {
         if (dots.size() == most) break;
-        if (gap.at && !is_drawn_shut(gap))
-            dots.push_back({scene_.frame().to_scene(*gap.at), gap.evidence.how == Evidence::How::measured});
+        if (!gap.at || is_drawn_shut(gap)) continue;
+        const Point at = scene_.frame().to_scene(*gap.at);
+        if (hides && scene_.is_hidden(at, camera_)) continue;
+        dots.push_back({at, gap.evidence.how == Evidence::How::measured});
     }
     return dots;
 }

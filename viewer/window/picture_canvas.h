@@ -90,6 +90,8 @@ signals:
     void ride_moved(double seconds, bool going);
     void ride_ended();
     void tool_changed();
+    /// The house was opened or shut by something else than set_open().
+    void open_changed(bool open);
 
 protected:
     bool event(QEvent* event) override;
@@ -134,6 +136,7 @@ private:
     std::optional<Ride> ride_;
     std::optional<OrbitCamera> before_ride_;
     bool open_before_ride_ = true;
+    bool open_after_measuring_ = false;
     double ride_at_ = 0;  ///< seconds
     QElapsedTimer ride_clock_;
     QTimer ride_timer_;

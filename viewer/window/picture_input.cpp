@@ -60,7 +60,13 @@ bool PictureCanvas::event(QEvent* event) {
         scene_.recolor();
         redraw();
     }
-    if (event->type() == QEvent::LanguageChange) setAccessibleName(tr("Picture of the house"));
+    if (event->type() == QEvent::LanguageChange) {
+        setAccessibleName(tr("Picture of the house"));
+        if (document_.has_job() && !is_riding()) {
+            scene_.show_ways(document_);
+            redraw();
+        }
+    }
     return QVTKOpenGLNativeWidget::event(event);
 }
 

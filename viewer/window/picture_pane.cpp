@@ -84,6 +84,7 @@ void PicturePane::connect_tools() {
     connect(tools_, &ViewTools::ride_wanted, canvas_, &PictureCanvas::start_ride);
     connect(canvas_, &PictureCanvas::tool_changed, this,
             [this] { tools_->set_measuring(canvas_->tool() == PictureCanvas::Tool::measure); });
+    connect(canvas_, &PictureCanvas::open_changed, tools_, &ViewTools::set_open);
     connect(canvas_, &PictureCanvas::picked, this, &PicturePane::show_picked);
     connect(facts_, &FactsCard::closed, this, [this] { canvas_->mark(std::nullopt); });
 }

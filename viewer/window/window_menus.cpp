@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The menus of the window, and what they ask.
 #include <QFileDialog>
+#include <QDir>
 #include <QFileInfo>
 #include <QMenuBar>
 #include <QMessageBox>
+#include <QStandardPaths>
 #include <QStatusBar>
 
 #include "panels/help_pages.h"
@@ -99,6 +101,7 @@ void MainWindow::make_edit_menu() {
             remember_ticks();
             survey_->redo();
         });
+    redo_->setShortcuts({QKeySequence(QKeySequence::Redo), ctrl(Qt::Key_Y)});
     edit->addSeparator();
     with_job_.push_back(add(
         edit, [] { return tr("&Remove the chosen gap"); }, ctrl(Qt::Key_Delete),
@@ -212,6 +215,9 @@ void MainWindow::ask_for_new_house() {
 
 bool MainWindow::save() {
     survey_panel_->commit();
+    // What is shipped stays as it is: changes to an example are a job of the user's own.
+    const QString examples = QFileInfo(shipped_examples()).canonicalFilePath();
+    if (!examples.isEmpty() && QFileInfo(document_->path()).canonicalFilePath().startsWith(examples + '/')) return save_as();
     SurveyDocument::Saved saved = survey_->save();
     if (saved != SurveyDocument::Saved::changed_elsewhere) return saved == SurveyDocument::Saved::done;
     QMessageBox box(
@@ -225,8 +231,11 @@ bool MainWindow::save() {
 
 bool MainWindow::save_as() {
     survey_panel_->commit();
-    const QString path =
-        QFileDialog::getSaveFileName(this, tr("Save the survey as"), document_->path(), tr("Job files (*.yaml *.json)"));
+    const QFileInfo job(document_->path());
+    const bool writable = QFileInfo(job.path()).isWritable() && !job.canonicalFilePath().startsWith(QFileInfo(shipped_examples()).canonicalFilePath() + '/');
+    const QString folder = writable ? job.path() : QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+    const QString path = QFileDialog::getSaveFileName(this, tr("Save the survey as"), QDir(folder).filePath(job.fileName()),
+                                                      tr("Job files (*.yaml *.json)"));
     return !path.isEmpty() && survey_->save_as(path) == SurveyDocument::Saved::done;
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "exchange/reader/mesh_builder.h"
 
+#include <algorithm>
 #include <array>
 #include <bit>
 #include <cmath>
@@ -20,9 +21,7 @@ std::uint32_t root_of(std::vector<std::uint32_t>& above, std::uint32_t at) {
     return at;
 }
 
-}  // namespace
-
-std::size_t MeshBuilder::Hash::operator()(const Point& p) const {
+std::size_t hash_of(const Point& p) {
     std::uint64_t hash = 0;
     for (const double at : {p.x, p.y, p.z}) {
         hash = (hash ^ std::bit_cast<std::uint64_t>(at)) * 0x9E3779B97F4A7C15U;
@@ -31,11 +30,12 @@ std::size_t MeshBuilder::Hash::operator()(const Point& p) const {
     return hash;
 }
 
-void MeshBuilder::add(const Point& a, const Point& b, const Point& c) {
-    std::array<std::uint32_t, 3> corners{};
-    for (std::size_t i = 0; i < 3; ++i) corners.at(i) = index_of(i == 0 ? a : i == 1 ? b : c);
+}  // namespace
+
+void MeshBuilder::add(const std::array<std::uint32_t, 3>& corners) {
     if (corners[0] == corners[1] || corners[1] == corners[2] || corners[2] == corners[0]) {
         ++tally_.collapsed;
+        any_left_out_ = true;
         return;
     }
     if (++tally_.kept > tally_.most)
@@ -49,13 +49,34 @@ std::uint32_t MeshBuilder::index_of(const Point& point) {
     const Point at{point.x + 0.0, point.y + 0.0, point.z + 0.0};
     if (!std::isfinite(at.x) || !std::isfinite(at.y) || !std::isfinite(at.z))
         throw Refusal("has coordinates that are no numbers", "export it again");
-    const auto [entry, fresh] = known_.try_emplace(at, static_cast<std::uint32_t>(mesh_.points.size()));
-    if (fresh) mesh_.points.push_back(at);
-    return entry->second;
+    if (2 * mesh_.points.size() >= slots_.size()) make_room();
+    std::uint32_t& slot = slot_of(at);
+    if (slot == none) {
+        slot = static_cast<std::uint32_t>(mesh_.points.size());
+        mesh_.points.push_back(at);
+    }
+    return slot;
+}
+
+/// Where the number of a point stands, or would.
+std::uint32_t& MeshBuilder::slot_of(const Point& at) {
+    const std::size_t mask = slots_.size() - 1;
+    for (std::size_t i = hash_of(at) & mask;; i = (i + 1) & mask) {
+        std::uint32_t& slot = slots_[i];
+        if (slot == none) return slot;
+        const Point& there = mesh_.points[slot];
+        if (there.x == at.x && there.y == at.y && there.z == at.z) return slot;
+    }
+}
+
+void MeshBuilder::make_room() {
+    slots_.assign(std::max<std::size_t>(16, 2 * slots_.size()), none);
+    for (std::uint32_t i = 0; i < mesh_.points.size(); ++i) slot_of(mesh_.points[i]) = i;
 }
 
 TriangleMesh MeshBuilder::take() {
-    known_ = {};
+    slots_ = {};
+    if (!any_left_out_) return std::move(mesh_);
     // Points of triangles that were left out go with them.
     std::vector<std::uint32_t> place(mesh_.points.size(), none);
     TriangleMesh used;
@@ -69,7 +90,6 @@ TriangleMesh MeshBuilder::take() {
         }
     }
     used.triangles = std::move(mesh_.triangles);
-    mesh_ = {};
     return used;
 }
 

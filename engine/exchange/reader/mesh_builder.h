@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <array>
 #include <cstddef>
 #include <cstdint>
-#include <unordered_map>
 #include <vector>
 
 #include "exchange/model.h"
@@ -23,22 +23,24 @@ public:
     explicit MeshBuilder(TriangleTally& tally) : tally_(tally) {}
 
     /// Throws Refusal beyond the most triangles, and for a corner that is no number.
-    void add(const Point& a, const Point& b, const Point& c);
+    void add(const Point& a, const Point& b, const Point& c) { add({index_of(a), index_of(b), index_of(c)}); }
+    /// The same for corners that index_of() gave.
+    void add(const std::array<std::uint32_t, 3>& corners);
+    /// The number of the point in that place, which is new or has been given before. Throws Refusal for what is no number.
+    [[nodiscard]] std::uint32_t index_of(const Point& point);
     [[nodiscard]] bool empty() const { return mesh_.triangles.empty(); }
     [[nodiscard]] TriangleMesh take();
 
 private:
-    struct Hash {
-        std::size_t operator()(const Point& p) const;
-    };
-    struct Same {
-        bool operator()(const Point& a, const Point& b) const { return a.x == b.x && a.y == b.y && a.z == b.z; }
-    };
-    std::uint32_t index_of(const Point& point);
+    void make_room();
+    [[nodiscard]] std::uint32_t& slot_of(const Point& at);
 
     TriangleTally& tally_;
     TriangleMesh mesh_;
-    std::unordered_map<Point, std::uint32_t, Hash, Same> known_;
+    /// Numbers of points by their hashes, or none: a power of two of them, at least half of them free. One block of memory, where
+    /// a std::unordered_map takes one for each point, and most of the time with them.
+    std::vector<std::uint32_t> slots_;
+    bool any_left_out_ = false;
 };
 
 /// The mesh in pieces that share no point, in the order of their first triangles; the mesh itself when it is one piece, or

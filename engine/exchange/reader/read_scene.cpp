@@ -149,20 +149,25 @@ private:
 
     void add(const aiMesh& mesh, const Transform& to_file, MeshBuilder& into) {
         const bool mirrored = to_file.mirrors();
+        constexpr std::uint32_t unknown = UINT32_MAX;
+        std::vector<std::uint32_t> known(mesh.mNumVertices, unknown);
         for (unsigned f = 0; f < mesh.mNumFaces; ++f) {
             const aiFace& face = mesh.mFaces[f];
             if (face.mNumIndices != 3) {
                 ++lines_and_points;
                 continue;
             }
-            std::array<Point, 3> corners;
+            std::array<std::uint32_t, 3> corners{};
             for (unsigned i = 0; i < 3; ++i) {
-                if (face.mIndices[i] >= mesh.mNumVertices) throw Refusal("has triangles without points", "export it again");
-                const Point at = to_file(mesh.mVertices[face.mIndices[i]]);
-                corners.at(i) = frame_.ours(turned_ ? Point{at.x, -at.z, at.y} : at);
+                const unsigned vertex = face.mIndices[mirrored ? (3 - i) % 3 : i];
+                if (vertex >= mesh.mNumVertices) throw Refusal("has triangles without points", "export it again");
+                if (known[vertex] == unknown) {
+                    const Point at = to_file(mesh.mVertices[vertex]);
+                    known[vertex] = into.index_of(frame_.ours(turned_ ? Point{at.x, -at.z, at.y} : at));
+                }
+                corners.at(i) = known[vertex];
             }
-            if (mirrored) std::swap(corners[1], corners[2]);
-            into.add(corners[0], corners[1], corners[2]);
+            into.add(corners);
         }
     }
 
@@ -264,7 +269,8 @@ Model read_scene(SourceFiles& files, const ReadTask& task) {
         hints = obj.hints;
         model = obj.text;
     }
-    Assimp::Importer importer;
+    // Never freed: the program ends soon, and to take a large scene apart takes as long as to read it.
+    Assimp::Importer& importer = *new Assimp::Importer;
     const aiScene& scene = imported(importer, files, task, model);
     if (task.kind == "fbx") hints = fbx_hints(scene);
 

@@ -1,0 +1,347 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <QFileInfo>
+#include <QSignalSpy>
+#include <set>
+
+#include "catalog/shipped.h"
+#include "document/feature_words.h"
+#include "document/units_text.h"
+#include "document/usual_features.h"
+#include "house/build_house.h"
+#include "house/read_description.h"
+#include "panels/facts_card.h"
+#include "panels/feature_form.h"
+#include "panels/survey_panel.h"
+#include "whole_window_fixture.h"
+
+namespace seamward::viewer::test {
+namespace {
+
+std::string text_of(const QString& path) {
+    QFile file(path);
+    EXPECT_TRUE(file.open(QIODevice::ReadOnly)) << path.toStdString();
+    return file.readAll().toStdString();
+}
+
+const QString demo_house = source_folder + "/models/quillfeather.yaml";
+
+/// Why the house cannot stand with an entry more; empty: it can.
+std::string fault_of(const std::string& house, const AddFeature& entry, const std::set<std::string>& gaps = {}) {
+    try {
+        const Edited edited = apply(house, "house.yaml", entry);
+        const House built = build_house(parse_house_yaml(edited.text, "house.yaml"), {}, Make::survey, RunContext());
+        for (const Gap& gap : built.survey.gaps) {
+            if (!gaps.empty() && gap.id.starts_with(edited.id) && !gaps.contains(gap.id)) return "another gap, " + gap.id;
+        }
+        return "";
+    } catch (const BadInput& bad) {
+        return bad.what();
+    }
+}
+
+double height_of(const std::string& house, const char* gap) {
+    const House built = build_house(parse_house_yaml(house, "house"), {}, Make::survey, RunContext());
+    return std::ranges::find(built.survey.gaps, gap, &Gap::id)->at->z;
+}
+
+TEST(FeaturePlaces, ReadAPlaceFromAPoint) {
+    const FeaturePlaces places(text_of(demo_house), "house");
+    const auto words = [&](const Point& at, const char* part, bool along = true) {
+        const auto place = places.place(at, part);
+        if (!place) return std::string("none");
+        const bool level = place->level();
+        return place_words(*place, {along && !level, along && !level, level}).toStdString();
+    };
+    write_lengths_as(Lengths::millimeters);
+    const double soffit = height_of(text_of(demo_house), "soffit-to-wall-south");
+    EXPECT_EQ(words({14.8, 12.03, 0.4}, "north-wall/stucco"), "north wall, 3.2 m from the east corner, 0.4 m up");
+    EXPECT_EQ(words({14.8, 11.9, 0.4}, "north-wall/drywall-1"),
+              "north wall, inside, primary bath, 3.2 m from the east corner, 0.4 m up");
+    EXPECT_EQ(words({4, 6.663, 1}, "garage-north/drywall"), "garage north, toward hall, 3.9 m from the west end, 1 m up");
+    EXPECT_EQ(words({4, 10, 2.74}, "kitchen/ceiling").substr(0, 16), "ceiling, kitchen");
+    EXPECT_EQ(words({4, 10, 0}, "slab").substr(0, 14), "floor, kitchen");
+    EXPECT_EQ(words({9, 3, 3.95}, "roof/plane-1").substr(0, 4), "roof");
+    EXPECT_EQ(words({7.3, 0, 1}, "front-door/leaf", false), "front door");
+    EXPECT_EQ(words({5, -0.4, soffit}, "south-wall/soffit", false), "eave, south wall");
+    EXPECT_EQ(words({-2.6, 12, 0.5}, "block-wall/2/left", false), "block wall");
+    EXPECT_EQ(words({5, -3, -0.15}, "paving/driveway"), "none");
+    write_lengths_as(Lengths::inches_first);
+}
+
+/// Each type that is offered at a place of the demo goes there, with the ids that are told ahead, but for those that find the
+/// place taken or too small.
+TEST(FeaturePlaces, OfferOnlyWhatCanStandThere) {
+    const std::string house = text_of(demo_house);
+    const FeaturePlaces places(house, "house");
+    const double soffit = height_of(house, "soffit-to-wall-south");
+    struct Spot {
+        Point at;
+        int least;  ///< types that go there
+    };
+    const std::vector<Spot> spots{{{15, 12.03, 1.2}, 12},    {{15, 11.9, 1.2}, 20}, {{4, 6.663, 1.2}, 20}, {{4.3, 9.3, 2.74}, 10},
+                                  {{4.3, 9.3, 0}, 5},        {{9, 3, 3.95}, 2},     {{7.3, 0, 1}, 1},      {{10.2, 0, 1.4}, 2},
+                                  {{11.8, -0.4, soffit}, 3}, {{18.02, 4, 1.2}, 2}};
+    for (const Spot& spot : spots) {
+        const auto place = places.place(spot.at, "");
+        ASSERT_TRUE(place) << spot.at.x << ' ' << spot.at.y;
+        const auto types = features_for(*place);
+        int placed = 0;
+        for (const Feature* type : types) {
+            FeaturePlace there = *place;
+            AddFeature entry = entry_of(*type, there, meters_text(there.along), meters_text(there.up));
+            entry.name = "new one";
+            std::set<std::string> gaps;
+            for (const FeatureGap* row : gaps_of(*type, there)) gaps.insert(gap_id(*type, there, *row, "new-one"));
+            const std::string fault = fault_of(house, entry, gaps);
+            placed += fault.empty() ? 1 : 0;
+            const auto tells = [&](const char* words) { return fault.find(words) != std::string::npos; };
+            EXPECT_TRUE(fault.empty() || tells("runs into") || tells("does not fit on") || tells("reaches past"))
+                << place->called << ' ' << type->id << ": " << fault;
+        }
+        EXPECT_GE(placed, spot.least) << place->called;
+    }
+}
+
+/// Where things of the shipped houses are, they could be added.
+TEST(FeaturePlaces, KnowTheHostsOfWhatIsThere) {
+    for (const char* name : {"quillfeather", "larkspur", "thimblewick", "bramblequoin", "tern-street"}) {
+        const std::string text = text_of(source_folder + "/models/" + name + ".yaml");
+        const FeaturePlaces places(text, name);
+        const HouseDescription described = parse_house_yaml(text, name);
+        const House built = build_house(described, {}, Make::survey, RunContext());
+        std::size_t right = 0, all = 0;
+        std::string wrong;
+        for (const Gap& gap : built.survey.gaps) {
+            const Feature* type = shipped_features().find(gap.feature);
+            if (type == nullptr || !gap.at) continue;
+            const auto place = places.place(*gap.at, "");
+            const bool known = place && std::ranges::any_of(type->hosts, [&](Host host) { return place->is(host); });
+            ++all;
+            right += known ? 1 : 0;
+            if (!known) wrong += ' ' + gap.id;
+        }
+        EXPECT_GT(right, all * 9 / 10) << name << ':' << wrong;
+    }
+}
+
+class Features : public WholeWindowFixture {
+protected:
+    void SetUp() override {
+        qputenv("XDG_DATA_HOME", folder.filePath("data").toUtf8());
+        open(own_demo());
+        house_before = content(house_path());
+        window->show_page(MainWindow::Page::survey);
+    }
+    QString house_path() const { return folder.filePath("models/quillfeather.yaml"); }
+    SurveyPanel& panel() { return part<SurveyPanel>("survey_panel"); }
+    FeatureForm& form() { return panel().feature_form(); }
+    [[nodiscard]] std::string house_now() {
+        const FileTexts& newer = window->document().newer();
+        return newer.empty() ? house_before.toStdString() : newer.begin()->second;
+    }
+    void choose(const QString& id) {
+        auto& types = part<QListWidget>("feature_types");
+        for (int i = 0; i < types.count(); ++i) {
+            if (types.item(i)->data(Qt::UserRole).toString() == id) return types.setCurrentRow(i);
+        }
+        FAIL() << "no type " << id.toStdString();
+    }
+    [[nodiscard]] bool offers(const QString& id) {
+        auto& types = part<QListWidget>("feature_types");
+        for (int i = 0; i < types.count(); ++i) {
+            if (types.item(i)->data(Qt::UserRole).toString() == id) return true;
+        }
+        return false;
+    }
+    void type(const char* name, const QString& text) {
+        QLineEdit& line = part<SizeField>(name).line();
+        line.selectAll();
+        QTest::keyClicks(&line, text);
+    }
+    /// Adds it and waits until it is in the survey.
+    void add() {
+        QSignalSpy added(&form(), &FeatureForm::added);
+        part<QPushButton>("feature_add").click();
+        ASSERT_TRUE(!added.isEmpty() || added.wait(soon)) << form().findChild<FaultLabel*>()->text().toStdString();
+        ASSERT_TRUE(wait_idle());
+    }
+    [[nodiscard]] const Gap& gap_of(const std::string& id) { return window->document().job().survey[gap(id)]; }
+    /// The text that was put into the house file; fails where anything else of it is other than before.
+    [[nodiscard]] std::string inserted() {
+        const std::string before = house_before.toStdString(), now = house_now();
+        const std::size_t longer = now.size() - before.size();
+        const auto [old, fresh] = std::ranges::mismatch(before, now);
+        const auto at = static_cast<std::size_t>(fresh - now.begin());
+        EXPECT_EQ(now.substr(at + longer), before.substr(at));
+        return now.substr(at, longer);
+    }
+
+    QByteArray house_before;
+};
+
+TEST_F(Features, AddAHoseBibbAtAPointOfTheWall) {
+    const std::size_t gaps = window->document().job().survey.gaps.size();
+    part<QPushButton>("new_feature").click();
+    EXPECT_EQ(canvas().tool(), PictureCanvas::Tool::place);
+    EXPECT_FALSE(part<QPushButton>("feature_add").isVisible());
+    panel().take_point({14.8, 12.022, 0.4}, "stucco of north wall");
+    EXPECT_EQ(canvas().tool(), PictureCanvas::Tool::look);
+    EXPECT_TRUE(part<QLabel>("feature_place").text().startsWith("North wall, 3.2 m"));
+    EXPECT_FALSE(offers("outlet"));
+    EXPECT_FALSE(offers("recessed-light"));
+    choose("hose-bibb");
+    EXPECT_EQ(part<QLineEdit>("feature_name").text(), "hose bibb by the primary bath");
+    EXPECT_EQ(form().findChildren<SizeField*>("feature_width").size(), 2);
+    type("feature_along", "10 ft 6 in");
+    add();
+    EXPECT_TRUE(form().isHidden());
+    const std::string entry = inserted();
+    EXPECT_NE(entry.find("{id: hose-bibb-by-the-primary-bath, type: hose-bibb, name: \"hose bibb by the primary bath\", "
+                         "on: north-wall, along: 10 ft 6 in, up: 0.4 m}"),
+              std::string::npos)
+        << entry;
+    EXPECT_EQ(window->document().job().survey.gaps.size(), gaps + 2);
+    EXPECT_DOUBLE_EQ(clear_width(gap_of("hose-bibb-by-the-primary-bath-outside").shape), 0.003);
+    EXPECT_DOUBLE_EQ(clear_width(gap_of("hose-bibb-by-the-primary-bath-inside").shape), 0.002);
+    EXPECT_EQ(gap_of("hose-bibb-by-the-primary-bath-inside").evidence.how, Evidence::How::assumed);
+    EXPECT_EQ(panel().list().chosen(), "hose-bibb-by-the-primary-bath-outside");
+    EXPECT_EQ(content(house_path()), house_before);  // until it is saved
+    window->survey().undo();
+    ASSERT_TRUE(wait_idle());
+    EXPECT_EQ(house_now(), house_before.toStdString());
+    EXPECT_FALSE(window->survey().is_modified());
+    EXPECT_FALSE(window->survey().can_undo());
+    window->survey().redo();
+    ASSERT_TRUE(wait_idle());
+    ASSERT_EQ(window->survey().save(), SurveyDocument::Saved::done);
+    EXPECT_EQ(content(house_path()).toStdString(), house_now());
+    EXPECT_NE(content(house_path()), house_before);
+}
+
+TEST_F(Features, ClickTheHouseAndTheChangedWidthsCountAsMeasured) {
+    const QByteArray job_before = content(folder.filePath("scenarios/demo.yaml"));
+    canvas().show_side(Side::north);
+    part<QPushButton>("new_feature").click();
+    const QPoint middle(canvas().width() / 2, canvas().height() / 2);
+    for (int i = 0; i < 400 && part<QPushButton>("feature_show").isChecked(); ++i)
+        QTest::mouseClick(&canvas(), Qt::LeftButton, Qt::NoModifier, middle + QPoint((i % 20 - 10) * 9, (i / 20 - 4) * 5));
+    ASSERT_TRUE(part<QLabel>("feature_place").text().contains("up")) << part<QLabel>("feature_place").text().toStdString();
+    panel().take_point({14.8, 12.022, 0.4}, "");
+    choose("hose-bibb");
+    form().findChildren<SizeField*>("feature_width").at(0)->type("1/4 in");
+    add();
+    const Gap& outside = gap_of("hose-bibb-by-the-primary-bath-outside");
+    EXPECT_NEAR(clear_width(outside.shape), 0.00635, 1e-9);
+    EXPECT_EQ(outside.evidence.how, Evidence::How::measured);
+    EXPECT_EQ(gap_of("hose-bibb-by-the-primary-bath-inside").evidence.how, Evidence::How::assumed);
+    while (window->survey().can_undo()) window->survey().undo();
+    ASSERT_TRUE(wait_idle());
+    EXPECT_EQ(window->survey().text(), job_before.toStdString());
+    EXPECT_EQ(house_now(), house_before.toStdString());
+}
+
+TEST_F(Features, AddARegisterAndALightInARoom) {
+    panel().begin_feature_at({4.3, 9.3, 2.74}, "kitchen/ceiling");
+    choose("supply-register");
+    EXPECT_TRUE(part<QLabel>("feature_place").text().startsWith("Ceiling, kitchen, "));
+    add();
+    EXPECT_NE(
+        inserted().find("type: supply-register, name: \"supply register boot, kitchen\", on: ceiling, at: [4.2975 m, 9.2975 m]"),
+        std::string::npos)
+        << inserted();
+    panel().begin_feature_at({5.3, 11.2, 2.74}, "kitchen/ceiling");
+    type("feature_along", "8 ft");
+    choose("recessed-light");
+    add();
+    const Gap& light = gap_of("recessed-light-kitchen");
+    EXPECT_EQ(light.feature, "recessed-light");
+    EXPECT_NEAR(light.at->y, 11.2, 0.2);
+    EXPECT_NEAR(light.at->x, 2.6635 + 8 * 0.3048, 0.2);
+}
+
+TEST_F(Features, SayWhyThatCannotBe) {
+    panel().begin_feature_at({6, 12.022, 0.4}, "north-wall/stucco");
+    choose("hose-bibb");
+    type("feature_along", "12 m");  // under the kitchen window is room for it, but not beside its frame
+    type("feature_up", "1.7 m");
+    QSignalSpy failed(&window->survey(), &SurveyDocument::edit_failed);
+    part<QPushButton>("feature_add").click();
+    ASSERT_TRUE(!failed.isEmpty() || failed.wait(soon));
+    EXPECT_TRUE(form().isVisible());
+    auto* fault = form().findChild<FaultLabel*>();
+    EXPECT_TRUE(fault->isVisible());
+    EXPECT_TRUE(fault->text().contains("move it")) << fault->text().toStdString();
+    EXPECT_FALSE(fault->text().contains("yaml")) << fault->text().toStdString();
+    EXPECT_EQ(house_now(), house_before.toStdString());
+    type("feature_along", "40 m");
+    part<QPushButton>("feature_add").click();
+    QTRY_VERIFY_WITH_TIMEOUT(fault->text().contains("past the end"), soon);
+    panel().take_point({3, -3, -0.15}, "driveway");
+    EXPECT_TRUE(fault->text().contains("Nothing can be added there"));
+    type("feature_along", "3.2 m");
+    type("feature_up", "0.4 m");
+    add();
+    EXPECT_TRUE(window->survey().can_undo());
+    EXPECT_TRUE(form().isHidden());
+}
+
+TEST_F(Features, BeginAtTheCardOfAPartAndNotInATypedSurvey) {
+    FactsCard& card = window->picture().facts();
+    const auto& parts = window->document().solids()->parts;
+    const auto stucco = std::ranges::find(parts, "north-wall/stucco", &Part::id);
+    card.show_part(static_cast<std::uint32_t>(stucco - parts.begin()), {14.8, 12.022, 0.4});
+    window->show_page(MainWindow::Page::ways);
+    part<QPushButton>("facts_feature").click();
+    EXPECT_TRUE(form().isVisible());
+    EXPECT_TRUE(part<QLabel>("feature_place").text().startsWith("North wall"));
+    part<QPushButton>("feature_cancel").click();
+    EXPECT_TRUE(form().isHidden());
+    EXPECT_FALSE(window->survey().can_undo());
+    EXPECT_TRUE(part<QPushButton>("new_feature").isEnabled());
+    open(write("typed.yaml",
+               "seamward: 1\nspaces: [{id: yard, kind: outdoors}, {id: den, kind: living}]\n"
+               "gaps: [{id: vent, between: [yard, den], hole: {diameter: 9 mm}, at: [1 m, 2 m, 0 m]}]\npests: [house-mouse]\n"));
+    EXPECT_FALSE(part<QPushButton>("new_feature").isEnabled());
+    EXPECT_TRUE(part<QPushButton>("new_feature").toolTip().contains("no described house"));
+}
+
+TEST_F(Features, LookWell) {
+    const QString to = qEnvironmentVariable("FEATURE_LOOK");
+    for (const int percent : {100, 150}) {
+        preferences.set_text_size(percent);
+        wear(*static_cast<QApplication*>(QApplication::instance()), preferences);
+        SurveyPanel alone(window->document(), window->survey());
+        alone.resize(400, 800);
+        alone.show();
+        ASSERT_TRUE(QTest::qWaitForWindowExposed(&alone));
+        const auto look = [&](const char* name) {
+            QTest::qWait(to.isEmpty() ? 0 : 100);
+            if (!to.isEmpty()) alone.grab().save(to + QString("/%1-%2.png").arg(name).arg(percent));
+        };
+        look("list");
+        alone.findChild<QPushButton*>("new_feature")->click();
+        look("wait");
+        alone.take_point({14.8, 12.022, 0.4}, "");
+        look("place");
+        auto* types = alone.findChild<QListWidget*>("feature_types");
+        types->setCurrentRow(0);
+        look("type");
+        auto* fault = alone.feature_form().findChild<FaultLabel*>();
+        fault->set_fault("It does not fit on stucco of north wall at its place; move it inward.");
+        look("fault");
+        alone.begin_feature_at({4.3, 9.3, 2.74}, "kitchen/ceiling");
+        types->setCurrentRow(2);
+        look("ceiling");
+        EXPECT_LE(alone.minimumSizeHint().width(), 400);
+        alone.resize(400, 650);
+        alone.begin_feature_at({14.8, 12.022, 0.4}, "");
+        types->setCurrentRow(0);
+        look("low");
+        for (const QLineEdit* line : alone.feature_form().findChildren<QLineEdit*>()) {
+            EXPECT_GE(line->height(), line->minimumSizeHint().height()) << line->accessibleName().toStdString();
+        }
+    }
+}
+
+}  // namespace
+}  // namespace seamward::viewer::test
