@@ -9,13 +9,6 @@
 namespace seamward::viewer::test {
 namespace {
 
-const QByteArray small_job =
-    "seamward: 1\nspaces: [{id: yard, kind: outdoors}, {id: wall, kind: cavity}, {id: den, kind: living}]\n"
-    "gaps:\n"
-    "  - {id: a, between: [yard, wall], slot: {width: 3 mm, length: 1 m}, at: [0 m, 0 m, 0 m]}\n"
-    "  - {id: b, between: [wall, den], slot: {width: 4 mm, length: 1 m}, at: [1 m, 0 m, 0 m]}\n"
-    "  - {id: c, between: [yard, den], slot: {width: 5 mm, length: 1 m}, at: [2 m, 1 m, 1 m]}\n"
-    "pests: [bark-scorpion]\n";
 const QByteArray no_places =
     "seamward: 1\nspaces: [{id: yard, kind: outdoors}, {id: den, kind: living}]\n"
     "gaps: [{id: a, between: [yard, den], hole: {diameter: 3 mm}}]\npests: [bark-scorpion]\n";
@@ -23,16 +16,6 @@ const QByteArray no_places =
 class JobChanges : public WholeWindowFixture {
 protected:
     SurveyPanel& panel() { return *window->findChild<SurveyPanel*>(); }
-    /// The numbers in the picture are those of the list.
-    void expect_marks() {
-        std::vector<std::pair<int, bool>> expected, shown;
-        const Survey& survey = window->closings().plan().survey();
-        for (const NumberedGap& one : window->closings().numbered()) {
-            if (survey[one.gap].at) expected.emplace_back(one.number, one.ticked);
-        }
-        for (const ClosingMark& mark : canvas().scene().closings()) shown.emplace_back(mark.number, mark.ticked);
-        EXPECT_EQ(shown, expected);
-    }
     /// The model of a shipped job and the job that `seamward find` makes of it.
     QString job_on_model() {
         open_shipped("wall-corner.yaml");

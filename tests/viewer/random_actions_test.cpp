@@ -202,15 +202,6 @@ protected:
         ASSERT_EQ(document.ways().paths.size(), expected.paths.size());
         for (std::size_t i = 0; i < expected.paths.size(); ++i) ASSERT_EQ(document.ways().paths[i].path, expected.paths[i].path);
     }
-    void expect_marks() {
-        std::vector<std::pair<int, bool>> expected, shown;
-        const Survey& survey = window->closings().plan().survey();
-        for (const NumberedGap& one : window->closings().numbered()) {
-            if (survey[one.gap].at) expected.emplace_back(one.number, one.ticked);
-        }
-        for (const ClosingMark& mark : canvas().scene().closings()) shown.emplace_back(mark.number, mark.ticked);
-        ASSERT_EQ(shown, expected);
-    }
     void expect_sound_window() {
         const Point eye = canvas().camera().eye();
         ASSERT_TRUE(std::isfinite(eye.x) && std::isfinite(eye.y) && std::isfinite(eye.z));

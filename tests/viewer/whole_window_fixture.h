@@ -20,6 +20,15 @@ namespace seamward::viewer::test {
 
 inline const QString source_folder = QStringLiteral(SEAMWARD_SOURCE_FOLDER);
 
+/// Three gaps with positions and no house.
+inline const QByteArray small_job =
+    "seamward: 1\nspaces: [{id: yard, kind: outdoors}, {id: wall, kind: cavity}, {id: den, kind: living}]\n"
+    "gaps:\n"
+    "  - {id: a, between: [yard, wall], slot: {width: 3 mm, length: 1 m}, at: [0 m, 0 m, 0 m]}\n"
+    "  - {id: b, between: [wall, den], slot: {width: 4 mm, length: 1 m}, at: [1 m, 0 m, 0 m]}\n"
+    "  - {id: c, between: [yard, den], slot: {width: 5 mm, length: 1 m}, at: [2 m, 1 m, 1 m]}\n"
+    "pests: [bark-scorpion]\n";
+
 /// A window of its own, with its settings in a folder of the test's own.
 class WholeWindowFixture : public testing::Test {
 protected:
@@ -106,6 +115,16 @@ protected:
         ASSERT_TRUE(shown);
         QTest::mouseClick(&canvas(), Qt::LeftButton, Qt::NoModifier,
                           QPoint(static_cast<int>(std::lround(shown->x)), static_cast<int>(std::lround(shown->y))) + aside);
+    }
+    /// The numbers in the picture are those of the list.
+    void expect_marks() {
+        std::vector<std::pair<int, bool>> expected, shown;
+        const Survey& survey = window->closings().plan().survey();
+        for (const NumberedGap& one : window->closings().numbered()) {
+            if (survey[one.gap].at) expected.emplace_back(one.number, one.ticked);
+        }
+        for (const ClosingMark& mark : canvas().scene().closings()) shown.emplace_back(mark.number, mark.ticked);
+        EXPECT_EQ(shown, expected);
     }
     /// Answers the next question that the window asks while `act` runs; what it asked.
     QString answering(const std::function<void(QWidget&)>& answer, const std::function<void()>& act) {

@@ -30,15 +30,6 @@ private:
     bool root_;
 };
 
-/// Three gaps with positions and no house.
-const QByteArray small_job =
-    "seamward: 1\nspaces: [{id: yard, kind: outdoors}, {id: wall, kind: cavity}, {id: den, kind: living}]\n"
-    "gaps:\n"
-    "  - {id: a, between: [yard, wall], slot: {width: 3 mm, length: 1 m}, at: [0 m, 0 m, 0 m]}\n"
-    "  - {id: b, between: [wall, den], slot: {width: 4 mm, length: 1 m}, at: [1 m, 0 m, 0 m]}\n"
-    "  - {id: c, between: [yard, den], slot: {width: 5 mm, length: 1 m}, at: [2 m, 1 m, 1 m]}\n"
-    "pests: [bark-scorpion]\n";
-
 class WholeWindow : public WholeWindowFixture {
 protected:
     QAction& action(const QKeySequence& keys) {
@@ -96,16 +87,6 @@ protected:
     }
     QString answering_with(QMessageBox::StandardButton button, const std::function<void()>& act) {
         return answering([button](QWidget& box) { qobject_cast<QMessageBox*>(&box)->button(button)->click(); }, act);
-    }
-    /// The numbers in the picture are those of the list.
-    void expect_marks() {
-        std::vector<std::pair<int, bool>> expected, shown;
-        const Survey& survey = window->closings().plan().survey();
-        for (const NumberedGap& one : window->closings().numbered()) {
-            if (survey[one.gap].at) expected.emplace_back(one.number, one.ticked);
-        }
-        for (const ClosingMark& mark : canvas().scene().closings()) shown.emplace_back(mark.number, mark.ticked);
-        EXPECT_EQ(shown, expected);
     }
 };
 

@@ -83,7 +83,10 @@ bool can_be_drawn(const Feature& type, const FeaturePlace& place) {
     const auto inner = [](const FeatureGap& row) { return row.at == At::inner; };
     if ((place.is(Host::wall) || place.is(Host::partition)) && any_gap(type, inner) && !any_gap(type, rings)) return false;
     if (place.is(Host::opening)) return !any_gap(type, [](const FeatureGap& row) { return row.at == At::back; });
-    // A duct through a floor runs on between its joists.
+    if (place.is(Host::block_wall) && any_gap(type, [](const FeatureGap& row) { return row.at == At::end; }))
+        return place.meets_house;
+    // A well goes down into the ground, a duct through a floor runs on between its joists.
+    if (!goes_on(type, Host::ceiling) && any_gap(type, inner) && place.story > 0) return false;
     if (goes_on(type, Host::floor) && any_gap(type, inner) && any_gap(type, rings)) return place.is(Host::floor) && place.joists;
     // A joint there is as long as somebody says, which an entry does not.
     return !any_gap(type, [&](const FeatureGap& row) {

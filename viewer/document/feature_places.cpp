@@ -320,6 +320,7 @@ private:
             place->hosts = {Host::block_wall};
             place->on = id;
             place->side = p.n < 0 ? "left" : "right";
+            place->meets_house = run.start.has_value() != run.end.has_value();
             place->called = spoken(run.id);
         }
     }

@@ -37,6 +37,7 @@ struct FeaturePlace {
     std::string cladding;        ///< substrate word of a wall's outermost layer
     double cavity = 0;           ///< depth of the air between the studs of a wall or a partition
     bool joists = false;         ///< of a floor: it lies on joists
+    bool meets_house = false;    ///< of a block wall: one of its ends does
     OpeningKind opening = OpeningKind::door;
     bool hollow = false;  ///< the opening's sill is
 

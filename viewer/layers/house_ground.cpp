@@ -193,10 +193,6 @@ PreparedGround prepare_ground(const House& house, const HouseFrame& frame, std::
     return {mesh.data(true), mesh.data(false), image_of(shadow)};
 }
 
-void HouseGround::show(const House& house, const HouseFrame& frame, std::span<vtkPolyData* const> casting) {
-    show(prepare_ground(house, frame, casting));
-}
-
 void HouseGround::show(const PreparedGround& ground) {
     any_ = ground.light != nullptr;
     if (any_) {

@@ -22,7 +22,7 @@ struct PreparedGround {
     vtkSmartPointer<vtkImageData> light;      ///< what the sun and the shadow of the house make of its color
 };
 
-/// `casting`: what throws a shadow, as HouseLayer::casting() gives it. O(triangles).
+/// `casting`: what throws a shadow, as ColoredTriangles makes it. O(triangles).
 [[nodiscard]] PreparedGround prepare_ground(const House& house, const HouseFrame& frame, std::span<vtkPolyData* const> casting);
 
 /// The ground of a house and what lies flat in its yard, fading into the paper some meters from the house, with the house's
@@ -32,8 +32,6 @@ public:
     explicit HouseGround(vtkRenderer& renderer);
 
     void show(const PreparedGround& ground);
-    /// The same, prepared at once.
-    void show(const House& house, const HouseFrame& frame, std::span<vtkPolyData* const> casting);
     void hide();
     void set_shown(bool shown);
     [[nodiscard]] bool has_ground() const { return any_; }

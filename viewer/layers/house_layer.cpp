@@ -137,11 +137,6 @@ void HouseLayer::clear() {
     cut_edges_->VisibilityOff();
 }
 
-void HouseLayer::show(std::shared_ptr<const House> house, const HouseFrame& frame, bool loose) {
-    const auto prepared = house ? prepare_house(*house, frame, RunContext()) : nullptr;
-    show(std::move(house), prepared, loose);
-}
-
 void HouseLayer::show(std::shared_ptr<const House> house, std::shared_ptr<const PreparedHouse> prepared, bool loose) {
     clear();
     house_ = std::move(house);
@@ -301,12 +296,6 @@ std::array<Point, 3> HouseLayer::corners_of(vtkIdType cell) const {
 GapIndex HouseLayer::gap_of(const PreparedHouse::Owner& owner) const {
     const std::vector<GapIndex>& bounds = house_->parts[owner.part].bounds;
     return owner.triangle < bounds.size() ? bounds[owner.triangle] : GapIndex();
-}
-
-std::vector<vtkPolyData*> HouseLayer::casting() const {
-    std::vector<vtkPolyData*> all;
-    for (const Set& set : sets_) all.push_back(static_cast<vtkPolyDataMapper*>(set.faces->GetMapper())->GetInput());
-    return all;
 }
 
 }  // namespace seamward::viewer

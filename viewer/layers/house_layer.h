@@ -42,9 +42,7 @@ public:
     HouseLayer(const HouseLayer&) = delete;
     HouseLayer& operator=(const HouseLayer&) = delete;
 
-    /// Null: nothing. `loose`: solids of others, whose faces may look the wrong way. O(triangles log triangles).
-    void show(std::shared_ptr<const House> house, const HouseFrame& frame, bool loose);
-    /// The same, prepared before: O(1) beyond what the graphics card does.
+    /// Null: nothing. `loose`: solids of others, whose faces may look the wrong way. O(1) beyond what the graphics card does.
     void show(std::shared_ptr<const House> house, std::shared_ptr<const PreparedHouse> prepared, bool loose);
     void set_shown(Coat coat, Shown shown);
     [[nodiscard]] Shown shown(Coat coat) const { return shown_.at(static_cast<std::size_t>(coat)); }
@@ -68,8 +66,6 @@ public:
     [[nodiscard]] std::optional<SolidHit> first_solid(const Point& from, const Point& to) const;
     /// Whether a line meets no solid, shown or not, without the ground. Costs as first_solid().
     [[nodiscard]] bool is_free(const Point& from, const Point& to) const;
-    /// All data sets that throw a shadow.
-    [[nodiscard]] std::vector<vtkPolyData*> casting() const;
 
 private:
     /// What is drawn as one.

@@ -104,6 +104,7 @@ void FeatureForm::forget() {
     adding_.reset();
     place_.reset();
     chosen_.clear();
+    clear_widths();
     name_->clear();
     name_->setModified(false);
     search_->clear();
@@ -204,15 +205,28 @@ void FeatureForm::show_type() {
     tell_place();
 }
 
-void FeatureForm::show_widths() {
+void FeatureForm::clear_widths() {
     for (const Width& width : widths_) {
         delete width.label;
         delete width.field;
     }
     widths_.clear();
-    for (const FeatureGap* row : gaps_of(*type(), *place_)) {
-        const std::string& called = row->name.empty() ? type()->name : row->name;
-        auto* label = new QLabel(as_sentence(catalog_text(called)), gap_box_);
+}
+
+void FeatureForm::show_widths() {
+    const std::vector<const FeatureGap*> rows = gaps_of(*type(), *place_);
+    const auto called = [this](const FeatureGap& row) {
+        return as_sentence(catalog_text(row.name.empty() ? type()->name : row.name));
+    };
+    // Of the same type, what was typed stays.
+    if (std::ranges::equal(rows, widths_, {}, {}, &Width::row)) {
+        for (const Width& width : widths_) width.label->setText(called(*width.row));
+        return;
+    }
+    clear_widths();
+    QWidget* before = name_;
+    for (const FeatureGap* row : rows) {
+        auto* label = new QLabel(called(*row), gap_box_);
         label->setWordWrap(true);
         auto* field = new SizeField(gap_box_);
         field->setObjectName(QStringLiteral("feature_width"));
@@ -224,7 +238,11 @@ void FeatureForm::show_widths() {
         gap_rows_->addWidget(label);
         gap_rows_->addWidget(field);
         widths_.push_back({row, label, field});
+        setTabOrder(before, &field->line());
+        before = &field->line();
     }
+    setTabOrder(before, add_);
+    setTabOrder(add_, cancel_);
 }
 
 /// What is typed, as far as it is a length.

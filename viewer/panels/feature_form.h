@@ -75,6 +75,7 @@ private:
     void fill_types();
     void show_type();
     void show_widths();
+    void clear_widths();
     void take_values();
     void tell_place();
     void tell_sides();

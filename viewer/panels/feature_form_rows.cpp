@@ -4,6 +4,7 @@
 #include <QHBoxLayout>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <array>
 
 #include "document/feature_words.h"
 #include "document/gap_facts.h"
@@ -79,6 +80,8 @@ void FeatureForm::lay_out() {
     foot->setContentsMargins(18, 6, 18, 14);
     foot->addWidget(problem_);
     foot->addLayout(buttons);
+    const std::array<QWidget*, 8> order{show_, search_, types_, &along_->line(), &up_->line(), name_, add_, cancel_};
+    for (std::size_t i = 0; i + 1 < order.size(); ++i) setTabOrder(order.at(i), order.at(i + 1));
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
     whole->setSpacing(0);

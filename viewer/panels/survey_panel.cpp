@@ -5,6 +5,8 @@
 #include <QEvent>
 #include <QSplitter>
 #include <QVBoxLayout>
+#include <algorithm>
+#include <utility>
 
 namespace seamward::viewer {
 
@@ -32,7 +34,6 @@ SurveyPanel::SurveyPanel(JobDocument& document, SurveyDocument& survey, QWidget*
       hint_(new QLabel(this)),
       scroll_(new QScrollArea(this)) {
     setObjectName("survey_panel");
-    setMinimumWidth(300);
     auto* upper = new QWidget(this);
     auto* upper_column = new QVBoxLayout(upper);
     upper_column->setContentsMargins(0, 0, 0, 0);
@@ -119,6 +120,7 @@ void SurveyPanel::connect_feature_form() {
     });
     connect(feature_form_, &FeatureForm::added, this, [this](const QString& gap) {
         to_choose_ = gap.toStdString();
+        tell_chosen_ = true;
         show_feature_form(false);
     });
 }
@@ -145,6 +147,10 @@ void SurveyPanel::read_again() {
     if (to_choose_) {
         list_->choose(*to_choose_);
         form_->show_gap(*to_choose_);
+        const std::vector<Gap>& gaps = document_.filed()->survey.gaps;
+        const auto at = std::ranges::find(gaps, *to_choose_, &Gap::id);
+        if (std::exchange(tell_chosen_, false) && at != gaps.end())
+            emit gap_chosen({static_cast<std::uint32_t>(at - gaps.begin())});
         to_choose_.reset();
         return;
     }

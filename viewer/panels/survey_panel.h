@@ -68,6 +68,7 @@ private:
     QScrollArea* scroll_;
     QWidget* halves_ = nullptr;             ///< list and form of gaps
     std::optional<std::string> to_choose_;  ///< a gap that the job will have once it was read again
+    bool tell_chosen_ = false;              ///< gap_chosen() follows: the picture is to show where it is
 };
 
 }  // namespace seamward::viewer

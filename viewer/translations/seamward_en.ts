@@ -4,17 +4,17 @@
 <context>
     <name>model_search</name>
     <message numerus="yes">
-        <source>None of the file's %n part(s) of the class %1 came through.</source>
+        <source>None of the file&apos;s %n part(s) of the class %1 came through.</source>
         <translation>
-            <numerusform>The file's only part of the class %1 did not come through.</numerusform>
-            <numerusform>None of the file's %n parts of the class %1 came through.</numerusform>
+            <numerusform>The file&apos;s only part of the class %1 did not come through.</numerusform>
+            <numerusform>None of the file&apos;s %n parts of the class %1 came through.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>Of the file's %n part(s) of the class %1, only %2 came through.</source>
+        <source>Of the file&apos;s %n part(s) of the class %1, only %2 came through.</source>
         <translation>
-            <numerusform>Of the file's one part of the class %1, only %2 came through.</numerusform>
-            <numerusform>Of the file's %n parts of the class %1, only %2 came through.</numerusform>
+            <numerusform>Of the file&apos;s one part of the class %1, only %2 came through.</numerusform>
+            <numerusform>Of the file&apos;s %n parts of the class %1, only %2 came through.</numerusform>
         </translation>
     </message>
 </context>

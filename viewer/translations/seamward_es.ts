@@ -135,7 +135,7 @@
         <translation>Murciélago</translation>
     </message>
     <message>
-        <source>Bats are protected in many states, and any bite is a case for a doctor: no bare hands, and ask the state's wildlife agency first.</source>
+        <source>Bats are protected in many states, and any bite is a case for a doctor: no bare hands, and ask the state&apos;s wildlife agency first.</source>
         <translation>Los murciélagos están protegidos en muchos estados, y cualquier mordida es para el médico: nada de manos desnudas, y pregunte primero a la agencia estatal de fauna.</translation>
     </message>
     <message>
@@ -791,7 +791,7 @@
         <translation>deflector de aire sobre la solera superior</translation>
     </message>
     <message>
-        <source>air conditioner's secondary drain through the soffit</source>
+        <source>air conditioner&apos;s secondary drain through the soffit</source>
         <translation>desagüe secundario del aire acondicionado por el sofito</translation>
     </message>
     <message>
@@ -803,7 +803,7 @@
         <translation>aquí respira un aparato; ninguna malla más fina que 1/4 pulg</translation>
     </message>
     <message>
-        <source>an electrician's work, power off, no metal wool</source>
+        <source>an electrician&apos;s work, power off, no metal wool</source>
         <translation>trabajo de electricista, sin corriente, nada de lana metálica</translation>
     </message>
     <message>
@@ -911,7 +911,7 @@
         <translation>los murciélagos crían y sus crías aún no vuelan; el estado puede tener sus propias fechas</translation>
     </message>
     <message>
-        <source>behind the apron; the flashing's lower edge stays free to drain</source>
+        <source>behind the apron; the flashing&apos;s lower edge stays free to drain</source>
         <translation>detrás del faldón; el borde de abajo del vierteaguas queda libre para desaguar</translation>
     </message>
     <message>
@@ -923,7 +923,7 @@
         <translation>detrás de la canaleta y bajo el goterón el agua debe escurrir del techo: nada que la detenga</translation>
     </message>
     <message>
-        <source>behind the plate only: the alarm's own openings stay free</source>
+        <source>behind the plate only: the alarm&apos;s own openings stay free</source>
         <translation>solo detrás de la placa: las aberturas de la alarma quedan libres</translation>
     </message>
     <message>
@@ -987,7 +987,7 @@
         <translation>pistola de sellador</translation>
     </message>
     <message>
-        <source>ceiling light's box</source>
+        <source>ceiling light&apos;s box</source>
         <translation>caja de la lámpara del techo</translation>
     </message>
     <message>
@@ -1183,7 +1183,7 @@
         <translation>caja del medidor de luz</translation>
     </message>
     <message>
-        <source>electrical panel's frame</source>
+        <source>electrical panel&apos;s frame</source>
         <translation>marco del tablero eléctrico</translation>
     </message>
     <message>
@@ -1251,7 +1251,7 @@
         <translation>abertura para inundación</translation>
     </message>
     <message>
-        <source>flood opening's flap</source>
+        <source>flood opening&apos;s flap</source>
         <translation>tapa de la abertura para inundación</translation>
     </message>
     <message>
@@ -1315,15 +1315,15 @@
         <translation>sello de la puerta del garaje</translation>
     </message>
     <message>
-        <source>garage door's bottom seal</source>
+        <source>garage door&apos;s bottom seal</source>
         <translation>sello inferior de la puerta del garaje</translation>
     </message>
     <message>
-        <source>garage door's lower corners</source>
+        <source>garage door&apos;s lower corners</source>
         <translation>esquinas inferiores de la puerta del garaje</translation>
     </message>
     <message>
-        <source>garage door's side seals</source>
+        <source>garage door&apos;s side seals</source>
         <translation>sellos laterales de la puerta del garaje</translation>
     </message>
     <message>
@@ -1515,7 +1515,7 @@
         <translation>malla con aberturas libres de 1/16 a 1/4 pulg, mientras quede suficiente área libre; un respiradero de plomería no lleva ninguna</translation>
     </message>
     <message>
-        <source>mesh with clear openings of 1/4 in or more, and the free area that the appliances' input asks for</source>
+        <source>mesh with clear openings of 1/4 in or more, and the free area that the appliances&apos; input asks for</source>
         <translation>malla con aberturas libres de 1/4 pulg o más, y el área libre que pide la potencia de los aparatos</translation>
     </message>
     <message>
@@ -1571,7 +1571,7 @@
         <translation>junta de movimiento entre un garaje u otra vivienda y la casa</translation>
     </message>
     <message>
-        <source>no foam at a chimney, and the flashing's lower edge stays free to drain</source>
+        <source>no foam at a chimney, and the flashing&apos;s lower edge stays free to drain</source>
         <translation>nada de espuma en una chimenea, y el borde de abajo del vierteaguas queda libre para desaguar</translation>
     </message>
     <message>
@@ -1631,7 +1631,7 @@
         <translation>parte de arriba abierta de un ducto de obra o un muro medianero</translation>
     </message>
     <message>
-        <source>open tops of the block wall's cells</source>
+        <source>open tops of the block wall&apos;s cells</source>
         <translation>celdas abiertas arriba de la barda de bloque</translation>
     </message>
     <message>
@@ -1843,11 +1843,11 @@
         <translation>sellador o metal en los lados y el borde de arriba</translation>
     </message>
     <message>
-        <source>sealant round the conduit only; all else is the utility's or an electrician's work</source>
+        <source>sealant round the conduit only; all else is the utility&apos;s or an electrician&apos;s work</source>
         <translation>sellador solo alrededor del tubo; todo lo demás es trabajo de la compañía de luz o de un electricista</translation>
     </message>
     <message>
-        <source>sealant round the outside only, and no metal near live parts; all else is the utility's or an electrician's work</source>
+        <source>sealant round the outside only, and no metal near live parts; all else is the utility&apos;s or an electrician&apos;s work</source>
         <translation>sellador solo por fuera, y nada de metal cerca de partes con corriente; todo lo demás es trabajo de la compañía de luz o de un electricista</translation>
     </message>
     <message>
@@ -1907,11 +1907,11 @@
         <translation>lloraderos del umbral, el riel desagua por ellos</translation>
     </message>
     <message>
-        <source>sliding door's sill weeps</source>
+        <source>sliding door&apos;s sill weeps</source>
         <translation>lloraderos del umbral de la puerta corrediza</translation>
     </message>
     <message>
-        <source>sliding door's track, inner edge</source>
+        <source>sliding door&apos;s track, inner edge</source>
         <translation>riel de la puerta corrediza, borde interior</translation>
     </message>
     <message>
@@ -1927,7 +1927,7 @@
         <translation>martillo chico</translation>
     </message>
     <message>
-        <source>smoke alarm's box</source>
+        <source>smoke alarm&apos;s box</source>
         <translation>caja de la alarma de humo</translation>
     </message>
     <message>
@@ -2047,7 +2047,7 @@
         <translation>por ahí sopla el extractor del baño; una compuerta que asiente, nunca un tapón</translation>
     </message>
     <message>
-        <source>the can is the utility's to open; duct seal behind it is an electrician's work</source>
+        <source>the can is the utility&apos;s to open; duct seal behind it is an electrician&apos;s work</source>
         <translation>la caja la abre la compañía de luz; la masilla detrás es trabajo de electricista</translation>
     </message>
     <message>
@@ -2071,7 +2071,7 @@
         <translation>sin él los desagües no respiran</translation>
     </message>
     <message>
-        <source>the flashing's lower edge stays free to drain</source>
+        <source>the flashing&apos;s lower edge stays free to drain</source>
         <translation>el borde de abajo del vierteaguas queda libre para desaguar</translation>
     </message>
     <message>
@@ -2103,7 +2103,7 @@
         <translation>solo el anillo: la línea de gas y la válvula no se mueven</translation>
     </message>
     <message>
-        <source>the ring only: the regulator's vent is left alone, and the gas line is not moved</source>
+        <source>the ring only: the regulator&apos;s vent is left alone, and the gas line is not moved</source>
         <translation>solo el anillo: el respiradero del regulador no se toca, y la línea de gas no se mueve</translation>
     </message>
     <message>
@@ -2191,7 +2191,7 @@
         <translation>muros y pisos que detienen el fuego</translation>
     </message>
     <message>
-        <source>washer's supply box</source>
+        <source>washer&apos;s supply box</source>
         <translation>caja de agua de la lavadora</translation>
     </message>
     <message>
@@ -2215,7 +2215,7 @@
         <translation>aquí el agua tiene que escurrir; un sello de trampa bajo la rejilla la deja bajar y nada subir</translation>
     </message>
     <message>
-        <source>water heater's relief pipe</source>
+        <source>water heater&apos;s relief pipe</source>
         <translation>tubo de alivio del calentador de agua</translation>
     </message>
     <message>
@@ -2706,10 +2706,201 @@
     </message>
 </context>
 <context>
+    <name>feature</name>
+    <message>
+        <source>from the west corner</source>
+        <translation>desde la esquina oeste</translation>
+    </message>
+    <message>
+        <source>from the east corner</source>
+        <translation>desde la esquina este</translation>
+    </message>
+    <message>
+        <source>from the south corner</source>
+        <translation>desde la esquina sur</translation>
+    </message>
+    <message>
+        <source>from the north corner</source>
+        <translation>desde la esquina norte</translation>
+    </message>
+    <message>
+        <source>from the left corner</source>
+        <translation>desde la esquina izquierda</translation>
+    </message>
+    <message>
+        <source>from the right corner</source>
+        <translation>desde la esquina derecha</translation>
+    </message>
+    <message>
+        <source>from the front corner</source>
+        <translation>desde la esquina de enfrente</translation>
+    </message>
+    <message>
+        <source>from the back corner</source>
+        <translation>desde la esquina del fondo</translation>
+    </message>
+    <message>
+        <source>from the west end</source>
+        <translation>desde el extremo oeste</translation>
+    </message>
+    <message>
+        <source>from the east end</source>
+        <translation>desde el extremo este</translation>
+    </message>
+    <message>
+        <source>from the south end</source>
+        <translation>desde el extremo sur</translation>
+    </message>
+    <message>
+        <source>from the north end</source>
+        <translation>desde el extremo norte</translation>
+    </message>
+    <message>
+        <source>from the left end</source>
+        <translation>desde el extremo izquierdo</translation>
+    </message>
+    <message>
+        <source>from the right end</source>
+        <translation>desde el extremo derecho</translation>
+    </message>
+    <message>
+        <source>from the front end</source>
+        <translation>desde el extremo de enfrente</translation>
+    </message>
+    <message>
+        <source>from the back end</source>
+        <translation>desde el extremo del fondo</translation>
+    </message>
+    <message>
+        <source>%1, inside, %2</source>
+        <comment>wall, room</comment>
+        <translation>%1, por dentro, %2</translation>
+    </message>
+    <message>
+        <source>gable, %1</source>
+        <comment>wall</comment>
+        <translation>hastial, %1</translation>
+    </message>
+    <message>
+        <source>%1, toward %2</source>
+        <comment>partition, room</comment>
+        <translation>%1, hacia %2</translation>
+    </message>
+    <message>
+        <source>ceiling, %1</source>
+        <comment>room</comment>
+        <translation>techo, %1</translation>
+    </message>
+    <message>
+        <source>floor, %1</source>
+        <comment>room</comment>
+        <translation>piso, %1</translation>
+    </message>
+    <message>
+        <source>roof</source>
+        <translation>techo de la casa</translation>
+    </message>
+    <message>
+        <source>eave, %1</source>
+        <comment>wall</comment>
+        <translation>alero, %1</translation>
+    </message>
+    <message>
+        <source>foundation, %1</source>
+        <comment>wall</comment>
+        <translation>cimiento, %1</translation>
+    </message>
+    <message>
+        <source>edge of the floor, %1</source>
+        <comment>wall</comment>
+        <translation>canto del piso, %1</translation>
+    </message>
+    <message>
+        <source>from the west side</source>
+        <translation>desde el lado oeste</translation>
+    </message>
+    <message>
+        <source>from the left side</source>
+        <translation>desde el lado izquierdo</translation>
+    </message>
+    <message>
+        <source>from the south side</source>
+        <translation>desde el lado sur</translation>
+    </message>
+    <message>
+        <source>from the front</source>
+        <translation>desde el frente</translation>
+    </message>
+    <message>
+        <source>%1, %2 %3, %4 %5</source>
+        <comment>what, length, from where, length, from where</comment>
+        <translation>%1, a %2 %3, a %4 %5</translation>
+    </message>
+    <message>
+        <source>%1, %2 %3, %4 up</source>
+        <comment>what, length, from where, height</comment>
+        <translation>%1, a %2 %3, a %4 de altura</translation>
+    </message>
+    <message>
+        <source>%1, %2 %3</source>
+        <comment>what, length, from where</comment>
+        <translation>%1, a %2 %3</translation>
+    </message>
+    <message>
+        <source>%1, %2 up</source>
+        <comment>what, height</comment>
+        <translation>%1, a %2 de altura</translation>
+    </message>
+    <message>
+        <source>%1 by the %2</source>
+        <comment>what, room</comment>
+        <translation>%1, junto a %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>what, where</comment>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
     <name>film</name>
     <message>
         <source>%1 cannot be written.</source>
         <translation>%1 no se puede escribir.</translation>
+    </message>
+    <message>
+        <source>The ride ended before it was saved.</source>
+        <translation>El recorrido terminó antes de guardarse.</translation>
+    </message>
+</context>
+<context>
+    <name>fit</name>
+    <message>
+        <source>closed</source>
+        <translation>cerrado</translation>
+    </message>
+    <message>
+        <source>%1 in</source>
+        <translation>%1 pulg</translation>
+    </message>
+    <message>
+        <source>%1 mm</source>
+        <translation>%1 mm</translation>
+    </message>
+    <message>
+        <source>fits</source>
+        <comment>an animal in a gap</comment>
+        <translation>pasa</translation>
+    </message>
+    <message>
+        <source>perhaps</source>
+        <comment>an animal fits in a gap</comment>
+        <translation>quizá</translation>
+    </message>
+    <message>
+        <source>kept out</source>
+        <comment>an animal by a gap</comment>
+        <translation>no pasa</translation>
     </message>
 </context>
 <context>
@@ -2761,6 +2952,10 @@
     <message>
         <source>What it does not do yet</source>
         <translation>Lo que todavía no hace</translation>
+    </message>
+    <message>
+        <source>The window</source>
+        <translation>La ventana</translation>
     </message>
 </context>
 <context>
@@ -2826,14 +3021,14 @@
         <translation>Trabajando</translation>
     </message>
     <message numerus="yes">
-        <source>None of the file's %n part(s) of the class %1 came through.</source>
+        <source>None of the file&apos;s %n part(s) of the class %1 came through.</source>
         <translation>
             <numerusform>No llegó la única parte del archivo de la clase %1.</numerusform>
             <numerusform>No llegó ninguna de las %n partes del archivo de la clase %1.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>Of the file's %n part(s) of the class %1, only %2 came through.</source>
+        <source>Of the file&apos;s %n part(s) of the class %1, only %2 came through.</source>
         <translation>
             <numerusform>De la única parte del archivo de la clase %1, solo llegaron %2.</numerusform>
             <numerusform>De las %n partes del archivo de la clase %1, solo llegaron %2.</numerusform>
@@ -2935,7 +3130,7 @@
         <translation>Un techo de un agua necesita esquinas a escuadra y un muro que ningún otro rebase; elija otro techo.</translation>
     </message>
     <message>
-        <source>Give the house a name, such as the customer's or the street and number.</source>
+        <source>Give the house a name, such as the customer&apos;s or the street and number.</source>
         <translation>Dé un nombre a la casa, como el del cliente o la calle y el número.</translation>
     </message>
     <message>
@@ -3053,6 +3248,10 @@ unas %2</translation>
             <numerusform>Plan completo: %n hueco, %1, sin visita, gastos generales, impuesto ni paquetes enteros.</numerusform>
             <numerusform>Plan completo: %n huecos, %1, sin visita, gastos generales, impuesto ni paquetes enteros.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Prices and times are made-up examples, not an offer.</source>
+        <translation>Los precios y los tiempos son ejemplos inventados, no una oferta.</translation>
     </message>
 </context>
 <context>
@@ -3346,6 +3545,109 @@ unas %2</translation>
         <source>Close</source>
         <translation>Cerrar</translation>
     </message>
+    <message>
+        <source>now</source>
+        <translation>ahora</translation>
+    </message>
+    <message>
+        <source>ticked, as if closed</source>
+        <translation>marcado, como si estuviera cerrado</translation>
+    </message>
+    <message>
+        <source>Add a feature here</source>
+        <translation>Agregar un elemento aquí</translation>
+    </message>
+</context>
+<context>
+    <name>seamward::viewer::FeatureForm</name>
+    <message>
+        <source>Nothing can be added there. Click a wall, a ceiling, a floor, the roof, an eave, a door or a window.</source>
+        <translation>Ahí no se puede agregar nada. Haga clic en un muro, en el techo o el piso de un cuarto, en el techo de la casa, en un alero, una puerta o una ventana.</translation>
+    </message>
+    <message>
+        <source>&amp;Move...</source>
+        <translation>&amp;Mover...</translation>
+    </message>
+    <message>
+        <source>Sh&amp;ow...</source>
+        <translation>Mostrar en &amp;imagen...</translation>
+    </message>
+    <message>
+        <source>Click the place on the house in the picture: on a wall, a ceiling, a floor, the roof, an eave, a door or a window.</source>
+        <translation>Haga clic en el lugar de la casa en la imagen: en un muro, en el techo o el piso de un cuarto, en el techo de la casa, en un alero, una puerta o una ventana.</translation>
+    </message>
+    <message>
+        <source>Show the place on the house in the picture.</source>
+        <translation>Muestre en la imagen el lugar de la casa.</translation>
+    </message>
+    <message>
+        <source>Give it a name by which everybody finds it.</source>
+        <translation>Dele un nombre con el que todos lo encuentren.</translation>
+    </message>
+    <message>
+        <source>Another job is being opened.</source>
+        <translation>Se está abriendo otro trabajo.</translation>
+    </message>
+    <message>
+        <source>Add to the house</source>
+        <translation>Agregar a la casa</translation>
+    </message>
+    <message>
+        <source>What &amp;is there?</source>
+        <translation>¿&amp;Qué hay ahí?</translation>
+    </message>
+    <message>
+        <source>Find it by a word, such as pipe</source>
+        <translation>Búsquelo por una palabra, como tubo</translation>
+    </message>
+    <message>
+        <source>Find a type by a word</source>
+        <translation>Buscar un tipo por una palabra</translation>
+    </message>
+    <message>
+        <source>What can stand there</source>
+        <translation>Lo que puede haber ahí</translation>
+    </message>
+    <message>
+        <source>&amp;Name</source>
+        <translation>&amp;Nombre</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>Its gaps</source>
+        <translation>Sus huecos</translation>
+    </message>
+    <message>
+        <source>These are the usual widths, assumed until somebody measures. One that you change counts as measured.</source>
+        <translation>Son los anchos de costumbre, supuestos hasta que alguien mida. El que usted cambie cuenta como medido.</translation>
+    </message>
+    <message>
+        <source>Then click in the picture where it is.</source>
+        <translation>Luego haga clic en la imagen donde está.</translation>
+    </message>
+    <message>
+        <source>&amp;Add to the house</source>
+        <translation>A&amp;gregar a la casa</translation>
+    </message>
+    <message>
+        <source>It stands in the file of the house from then on. It can be undone.</source>
+        <translation>Desde entonces queda en el archivo de la casa. Se puede deshacer.</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Cancelar</translation>
+    </message>
+    <message>
+        <source>Up from the yard</source>
+        <translation>Altura desde el patio</translation>
+    </message>
+    <message>
+        <source>Up from the floor</source>
+        <translation>Altura desde el piso</translation>
+    </message>
 </context>
 <context>
     <name>seamward::viewer::FirstHints</name>
@@ -3385,6 +3687,53 @@ unas %2</translation>
     <message>
         <source>Tick a gap under Closings: the ways through it go, and you see what is still open and what it costs.</source>
         <translation>Marque un hueco en Cierres: desaparecen los caminos que pasan por él, y se ve lo que sigue abierto y cuánto cuesta.</translation>
+    </message>
+</context>
+<context>
+    <name>seamward::viewer::FitSketch</name>
+    <message>
+        <source>The gap and the animals, to the same scale</source>
+        <translation>El hueco y los animales, a la misma escala</translation>
+    </message>
+    <message>
+        <source>The gap is closed.</source>
+        <translation>El hueco está cerrado.</translation>
+    </message>
+    <message>
+        <source>The gap: %1, clear width %2.</source>
+        <translation>El hueco: %1, ancho %2.</translation>
+    </message>
+    <message>
+        <source>%1, cross-section %2 by %3: fits.</source>
+        <translation>%1, corte del cuerpo de %2 por %3: pasa.</translation>
+    </message>
+    <message>
+        <source>%1, cross-section %2 by %3: perhaps fits, if the gap is wider by its plus-minus.</source>
+        <translation>%1, corte del cuerpo de %2 por %3: quizá pasa, si el hueco es más ancho por su más o menos.</translation>
+    </message>
+    <message>
+        <source>%1, cross-section %2 by %3: kept out.</source>
+        <translation>%1, corte del cuerpo de %2 por %3: no pasa.</translation>
+    </message>
+    <message>
+        <source>This job names no animals.</source>
+        <translation>Este trabajo no nombra animales.</translation>
+    </message>
+    <message>
+        <source>The dashed outline in the gap is that of: %1.</source>
+        <translation>El contorno punteado en el hueco es el de: %1.</translation>
+    </message>
+    <message>
+        <source>All is drawn to one scale; the bar is %1 long.</source>
+        <translation>Todo está dibujado a una escala; la barra mide %1.</translation>
+    </message>
+    <message>
+        <source>The gap is too large to be drawn whole beside them.</source>
+        <translation>El hueco es demasiado grande para dibujarlo entero al lado de ellos.</translation>
+    </message>
+    <message>
+        <source>%1 is too large to be drawn whole beside it.</source>
+        <translation>%1 no cabe entero en el dibujo al lado del hueco.</translation>
     </message>
 </context>
 <context>
@@ -3841,7 +4190,7 @@ unas %2</translation>
         <translation>cuarto, entre sus huecos</translation>
     </message>
     <message>
-        <source>the survey's x and y</source>
+        <source>the survey&apos;s x and y</source>
         <translation>x e y de la inspección</translation>
     </message>
     <message>
@@ -3859,6 +4208,18 @@ unas %2</translation>
     <message>
         <source>abc</source>
         <translation>abc</translation>
+    </message>
+    <message>
+        <source>where something hides it</source>
+        <translation>donde algo lo tapa</translation>
+    </message>
+    <message>
+        <source>can be closed, by its number in the list</source>
+        <translation>se puede cerrar, con su número en la lista</translation>
+    </message>
+    <message>
+        <source>ticked, as if closed</source>
+        <translation>marcado, como si estuviera cerrado</translation>
     </message>
 </context>
 <context>
@@ -3952,12 +4313,8 @@ unas %2</translation>
         <translation>Casa &amp;nueva...</translation>
     </message>
     <message>
-        <source>Open a &amp;builder's model...</source>
+        <source>Open a &amp;builder&apos;s model...</source>
         <translation>Abrir un &amp;modelo del constructor...</translation>
-    </message>
-    <message>
-        <source>&amp;Begin page</source>
-        <translation>Página de &amp;inicio</translation>
     </message>
     <message>
         <source>&amp;Save the survey</source>
@@ -4061,7 +4418,7 @@ unas %2</translation>
     </message>
     <message>
         <source>Ways in</source>
-        <translation>Caminos de entrada</translation>
+        <translation>Caminos</translation>
     </message>
     <message>
         <source>Closings</source>
@@ -4091,6 +4448,14 @@ unas %2</translation>
         <source>Job files (*.yaml *.json)</source>
         <translation>Archivos de trabajo (*.yaml *.json)</translation>
     </message>
+    <message>
+        <source>Click two points of the house. Press Escape to end measuring.</source>
+        <translation>Haga clic en dos puntos de la casa. Oprima Escape para dejar de medir.</translation>
+    </message>
+    <message>
+        <source>&amp;First page</source>
+        <translation>&amp;Primera página</translation>
+    </message>
 </context>
 <context>
     <name>seamward::viewer::ModelForm</name>
@@ -4103,7 +4468,7 @@ unas %2</translation>
         <translation>Cancelado. No se escribió nada.</translation>
     </message>
     <message>
-        <source>Open a builder's model</source>
+        <source>Open a builder&apos;s model</source>
         <translation>Abrir un modelo del constructor</translation>
     </message>
     <message>
@@ -4848,7 +5213,7 @@ at: [4.5 m, 9 m, 0.05 m]</translation>
         <translation>Puede que ya haya an&amp;imales</translation>
     </message>
     <message>
-        <source>Such as a dry floor drain or a neighbor's unit: ways in start there too.</source>
+        <source>Such as a dry floor drain or a neighbor&apos;s unit: ways in start there too.</source>
         <translation>Como una coladera seca o la vivienda de un vecino: ahí también empiezan caminos.</translation>
     </message>
     <message>
@@ -4915,7 +5280,7 @@ at: [4.5 m, 9 m, 0.05 m]</translation>
         <translation>Abrir un archivo de trabajo de esta computadora</translation>
     </message>
     <message>
-        <source>Open a &amp;builder's model...</source>
+        <source>Open a &amp;builder&apos;s model...</source>
         <translation>Abrir un &amp;modelo del constructor...</translation>
     </message>
     <message>
@@ -4979,6 +5344,22 @@ at: [4.5 m, 9 m, 0.05 m]</translation>
     <message>
         <source>Choose a gap here or in the picture to see it and to change it.</source>
         <translation>Elija un hueco aquí o en la imagen para verlo y cambiarlo.</translation>
+    </message>
+    <message>
+        <source>A hose bibb, a light, a register: click where it is, and its gaps come with it.</source>
+        <translation>Una llave de manguera, una lámpara, una rejilla: haga clic donde está, y sus huecos vienen con ella.</translation>
+    </message>
+    <message>
+        <source>This job has a builder&apos;s model, not a described house, so that only single gaps can be added.</source>
+        <translation>Este trabajo tiene un modelo del constructor, no una casa descrita, así que solo se pueden agregar huecos sueltos.</translation>
+    </message>
+    <message>
+        <source>This job has no described house, so that only single gaps can be added.</source>
+        <translation>Este trabajo no tiene casa descrita, así que solo se pueden agregar huecos sueltos.</translation>
+    </message>
+    <message>
+        <source>A&amp;dd a feature...</source>
+        <translation>Agregar un e&amp;lemento...</translation>
     </message>
 </context>
 <context>
@@ -5130,6 +5511,14 @@ at: [4.5 m, 9 m, 0.05 m]</translation>
     <message>
         <source>Follow the chosen way as the animal does. Key: R</source>
         <translation>Siga el camino elegido como lo hace el animal. Tecla: R</translation>
+    </message>
+    <message>
+        <source>Signs</source>
+        <translation>Signos</translation>
+    </message>
+    <message>
+        <source>Shows what the signs in the picture mean</source>
+        <translation>Muestra qué significan los signos de la imagen</translation>
     </message>
 </context>
 <context>
@@ -5371,7 +5760,7 @@ at: [4.5 m, 9 m, 0.05 m]</translation>
         <translation>queda abierto: %1</translation>
     </message>
     <message>
-        <source>Open to none of this job's animals.</source>
+        <source>Open to none of this job&apos;s animals.</source>
         <translation>No está abierto a ninguno de los animales de este trabajo.</translation>
     </message>
     <message>
@@ -5387,8 +5776,8 @@ at: [4.5 m, 9 m, 0.05 m]</translation>
         <translation>Abierto a: %1; quizá %2, si los anchos son mayores por su más o menos.</translation>
     </message>
     <message>
-        <source>%1, gap %2 of %3</source>
-        <translation>%1, hueco %2 de %3</translation>
+        <source>%1, gap&#xa0;%2&#xa0;of&#xa0;%3</source>
+        <translation>%1, hueco&#xa0;%2&#xa0;de&#xa0;%3</translation>
     </message>
     <message>
         <source>Way in %1: into %2, smallest gap %3, %4</source>

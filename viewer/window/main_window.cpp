@@ -2,8 +2,8 @@
 #include "window/main_window.h"
 
 #include <QCloseEvent>
-#include <QGuiApplication>
 #include <QFileInfo>
+#include <QGuiApplication>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QMessageBox>
@@ -87,7 +87,7 @@ QWidget* MainWindow::make_work_page() {
     sides_->addWidget(survey_panel_);
     column->addWidget(make_page_buttons());
     column->addWidget(sides_, 1);
-    left->setMinimumWidth(320);
+    column->addStrut(320);
     picture_ = new PicturePane(*document_, *closings_);
     halves->addWidget(left);
     halves->addWidget(picture_);
@@ -196,7 +196,7 @@ void MainWindow::connect_start() {
     connect(start_, &StartPage::new_house_wanted, this, &MainWindow::ask_for_new_house);
     connect(start_, &StartPage::model_wanted, this, [this] { ask_for_model({}); });
     connect(start_, &StartPage::recover_wanted, this, [this](int which) {
-        if (!may_leave()) return;
+        if (document_->is_opening_another() || !may_leave()) return;
         if (survey_->recover(left_behind_.at(static_cast<std::size_t>(which)))) return;
         tell_fault(tr("Another window has opened that work."));
         show_left_behind();

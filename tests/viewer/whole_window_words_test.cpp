@@ -1,0 +1,183 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The whole window in both languages: nothing that it says is cut off, and no two keys are alike.
+#include <gtest/gtest.h>
+
+#include <QAction>
+#include <QKeySequence>
+#include <QLabel>
+#include <QListWidget>
+#include <QMenu>
+#include <QMenuBar>
+#include <QPushButton>
+#include <QTest>
+#include <QToolButton>
+
+#include "tests/viewer/cut_off.h"
+#include "tests/viewer/whole_window_fixture.h"
+
+namespace seamward::viewer::test {
+namespace {
+
+using Language = Preferences::Language;
+using Page = MainWindow::Page;
+
+/// How the window stands.
+struct Stand {
+    Language language;
+    QSize size;
+    int letters;  ///< percent
+};
+
+std::string words(const Stand& stand) {
+    return QString("%1 %2x%3 %4%")
+        .arg(stand.language == Language::spanish ? "es" : "en")
+        .arg(stand.size.width())
+        .arg(stand.size.height())
+        .arg(stand.letters)
+        .toStdString();
+}
+
+class WholeWindowWords : public WholeWindowFixture, public testing::WithParamInterface<Stand> {
+protected:
+    void SetUp() override {
+        preferences.set_language(GetParam().language);
+        preferences.set_text_size(GetParam().letters);
+        window->resize(GetParam().size);
+        QApplication::processEvents();
+    }
+
+    void expect_whole(const std::string& where) {
+        QApplication::processEvents();
+        QApplication::processEvents();  // what wraps asks for its height once it is wide enough
+        ASSERT_EQ(window->size(), GetParam().size) << where;
+        EXPECT_EQ(cut_off_texts(*window).join("\n").toStdString(), "") << words(GetParam()) << ", " << where;
+        EXPECT_EQ(mnemonics_alike(*window).join("\n").toStdString(), "") << words(GetParam()) << ", " << where;
+        if (const QByteArray at = qgetenv("LOOK"); !at.isEmpty())
+            window->grab().save(QString("%1/%2 %3.png").arg(at, QString::fromStdString(words(GetParam())), QString::fromStdString(where)).replace(' ', '_'));
+    }
+    void show(Page page) {
+        window->show_page(page);
+        ASSERT_TRUE(wait_idle());
+    }
+    FactsCard& facts() { return window->picture().facts(); }
+    void push(const char* name) { QTest::mouseClick(&part<QPushButton>(name), Qt::LeftButton); }
+    [[nodiscard]] std::uint32_t part_of(Layer layer) {
+        const auto solids = window->document().solids();
+        for (std::uint32_t i = 0; i < solids->parts.size(); ++i) {
+            if (solids->parts[i].layer == layer) return i;
+        }
+        throw std::runtime_error("no such part");
+    }
+};
+
+TEST_P(WholeWindowWords, FirstPage) { expect_whole("first page"); }
+
+TEST_P(WholeWindowWords, Pages) {
+    open_shipped("demo.yaml");
+    for (const Page page : {Page::ways, Page::closings, Page::survey}) {
+        const std::string name = std::array{"ways", "closings", "survey"}.at(static_cast<std::size_t>(page));
+        show(page);
+        expect_whole(name);
+        const GapIndex some = window->document().chosen()->pinch_gap;
+        window->picture().show_gap(some);
+        emit window->picture().gap_chosen(some);
+        expect_whole(name + ", a gap");
+        facts().show_part(part_of(Layer::wall), {});
+        expect_whole(name + ", a part");
+        facts().hide();
+    }
+}
+
+TEST_P(WholeWindowWords, Ticked) {
+    open_shipped("demo.yaml");
+    show(Page::closings);
+    window->closings().tick_all();
+    ASSERT_TRUE(wait_idle());
+    expect_whole("all ticked");
+}
+
+TEST_P(WholeWindowWords, Forms) {
+    open_shipped("demo.yaml");
+    show(Page::survey);
+    push("new_gap");
+    expect_whole("new gap");
+    push("gap_cancel");
+    push("new_feature");
+    expect_whole("new feature");
+    push("feature_cancel");
+    const auto& survey = window->document().filed()->survey;
+    for (std::uint32_t i = 0; i < survey.gaps.size(); ++i) {
+        if (!survey.gaps[i].at || survey.gaps[i].id.find("door") == std::string::npos) continue;
+        window->picture().show_gap({i});
+        emit window->picture().gap_chosen({i});
+        break;
+    }
+    expect_whole("a door");
+}
+
+TEST_P(WholeWindowWords, RideAndSigns) {
+    open_shipped("demo.yaml");
+    auto& signs = part<QToolButton>("show_key");
+    signs.click();
+    expect_whole("signs");
+    signs.click();
+    canvas().start_ride();
+    canvas().set_ride_going(false);
+    expect_whole("ride");
+    canvas().end_ride();
+}
+
+/// The letters of actions, those of a menu in a menu too.
+QStringList alike_in(const QList<QAction*>& actions) {
+    QMap<QString, QStringList> by_key;
+    QStringList alike;
+    for (const QAction* action : actions) {
+        if (action->menu() != nullptr) alike += alike_in(action->menu()->actions());
+        const QKeySequence key = QKeySequence::mnemonic(action->text());
+        if (!key.isEmpty()) by_key[key.toString()] << action->text();
+    }
+    for (auto at = by_key.begin(); at != by_key.end(); ++at) {
+        if (at->size() > 1) alike << at.key() + ": " + at->join(" / ");
+    }
+    return alike;
+}
+
+TEST_P(WholeWindowWords, MenusHaveOneKeyEach) {
+    EXPECT_EQ(alike_in(window->menuBar()->actions()).join("\n").toStdString(), "");
+    // What has no letter cannot be reached by one.
+    for (const QAction* title : window->menuBar()->actions()) {
+        EXPECT_FALSE(QKeySequence::mnemonic(title->text()).isEmpty()) << title->text().toStdString();
+        for (const QAction* action : title->menu()->actions())
+            EXPECT_TRUE(action->isSeparator() || !action->text().isEmpty()) << title->text().toStdString();
+    }
+    // Alt and a letter opens a menu, so that no button beside the picture wants the same.
+    open_shipped("demo.yaml");
+    for (const Page page : {Page::ways, Page::closings, Page::survey}) {
+        show(page);
+        for (const QAction* title : window->menuBar()->actions()) {
+            const QKeySequence key = QKeySequence::mnemonic(title->text());
+            for (const QWidget* widget : window->findChildren<QWidget*>()) {
+                if (!widget->isVisible()) continue;
+                const auto* label = qobject_cast<const QLabel*>(widget);
+                const auto* button = qobject_cast<const QAbstractButton*>(widget);
+                const QString text = label != nullptr && label->buddy() != nullptr ? label->text()
+                                     : button != nullptr                           ? button->text()
+                                                                                   : QString();
+                EXPECT_TRUE(QKeySequence::mnemonic(text) != key || key.isEmpty())
+                    << title->text().toStdString() << " / " << text.toStdString();
+            }
+        }
+    }
+}
+
+INSTANTIATE_TEST_SUITE_P(Both, WholeWindowWords,
+                         testing::Values(Stand{Language::english, {1280, 720}, 100}, Stand{Language::spanish, {1280, 720}, 100},
+                                         Stand{Language::english, {1920, 1080}, 100}, Stand{Language::spanish, {1920, 1080}, 100},
+                                         Stand{Language::english, {1280, 800}, 150}, Stand{Language::spanish, {1280, 800}, 150},
+                                         Stand{Language::spanish, {1280, 800}, 175}),
+                         [](const testing::TestParamInfo<Stand>& info) {
+                             return QString::fromStdString(words(info.param)).remove('%').replace(' ', '_').toStdString();
+                         });
+
+}  // namespace
+}  // namespace seamward::viewer::test
