@@ -2,6 +2,7 @@
 #include "tests/viewer/cut_off.h"
 
 #include <QAbstractButton>
+#include <QAbstractScrollArea>
 #include <QCheckBox>
 #include <QComboBox>
 #include <QGroupBox>
@@ -51,6 +52,24 @@ bool fits(const QComboBox& box) {
     return wide(box, box.currentText()) <= field.width() || box.currentData(Qt::ToolTipRole).toString() == box.currentText();
 }
 
+/// Whether it stands inside all that it is in, as far as that does not scroll.
+bool stands_inside(const QWidget& widget) {
+    QRect at = widget.rect();
+    bool upright = true, across = true;
+    for (const QWidget* one = &widget; !one->isWindow(); one = one->parentWidget()) {
+        at.translate(one->pos());
+        const QWidget& around = *one->parentWidget();
+        if (const auto* scrolled = qobject_cast<const QAbstractScrollArea*>(around.parentWidget());
+            scrolled != nullptr && scrolled->viewport() == &around) {
+            upright = false;
+            across = across && scrolled->horizontalScrollBarPolicy() == Qt::ScrollBarAlwaysOff;
+        }
+        if (across && (at.left() < -1 || at.right() > around.width())) return false;
+        if (upright && (at.top() < -1 || at.bottom() > around.height())) return false;
+    }
+    return true;
+}
+
 void judge_header(const QHeaderView& header, QStringList& found) {
     for (int i = 0; header.orientation() == Qt::Horizontal && i < header.count(); ++i) {
         const QString text = header.model()->headerData(i, Qt::Horizontal).toString();
@@ -65,11 +84,11 @@ void judge(const QWidget& widget, QStringList& found) {
         found << QString("%1 %2: %3").arg(widget.metaObject()->className(), widget.objectName(), text);
     };
     if (const auto* label = qobject_cast<const QLabel*>(&widget)) {
-        if (!fits(*label)) tell(label->text());
+        if (!fits(*label) || (!label->text().isEmpty() && !stands_inside(*label))) tell(label->text());
     } else if (const auto* button = qobject_cast<const QAbstractButton*>(&widget)) {
-        if (!fits(*button)) tell(button->text());
+        if (!fits(*button) || (!button->text().isEmpty() && !stands_inside(*button))) tell(button->text());
     } else if (const auto* box = qobject_cast<const QComboBox*>(&widget)) {
-        if (!fits(*box)) tell(box->currentText());
+        if (!fits(*box) || !stands_inside(*box)) tell(box->currentText());
     } else if (const auto* header = qobject_cast<const QHeaderView*>(&widget)) {
         judge_header(*header, found);
     } else if (const auto* tabs = qobject_cast<const QTabBar*>(&widget)) {

@@ -82,7 +82,7 @@ TEST_P(WholeWindowWords, Pages) {
         window->picture().show_gap(some);
         emit window->picture().gap_chosen(some);
         expect_whole(name + ", a gap");
-        facts().show_part(part_of(Layer::wall), {});
+        facts().show_part(part_of(Layer::cladding), {});
         expect_whole(name + ", a part");
         facts().hide();
     }
@@ -175,8 +175,8 @@ INSTANTIATE_TEST_SUITE_P(Both, WholeWindowWords,
                                          Stand{Language::english, {1920, 1080}, 100}, Stand{Language::spanish, {1920, 1080}, 100},
                                          Stand{Language::english, {1280, 800}, 150}, Stand{Language::spanish, {1280, 800}, 150},
                                          Stand{Language::spanish, {1280, 800}, 175}),
-                         [](const testing::TestParamInfo<Stand>& info) {
-                             return QString::fromStdString(words(info.param)).remove('%').replace(' ', '_').toStdString();
+                         [](const testing::TestParamInfo<Stand>& one) {
+                             return QString::fromStdString(words(one.param)).remove('%').replace(' ', '_').toStdString();
                          });
 
 }  // namespace

@@ -31,7 +31,7 @@ ClosingsDocument::ClosingsDocument(JobDocument& document, QObject* parent) : QOb
     qRegisterMetaType<BudgetResult>("seamward::BudgetResult");
     connect(&document_, &JobDocument::opened, this, [this] {
         against_ = document_.filed()->pests;
-        plan_again({});
+        plan_again(true);
     });
     connect(&document_, &JobDocument::changed, this, [this] {
         // Animals that the job has lost are planned against no more, new ones are.
@@ -47,7 +47,7 @@ ClosingsDocument::ClosingsDocument(JobDocument& document, QObject* parent) : QOb
             if (!holds(before, pest) && !holds(now, pest)) now.push_back(pest);
         }
         against_ = std::move(now);
-        plan_again(state());
+        plan_again(false);
     });
     // What was ticked while a file was read that could not be opened.
     connect(&document_, &JobDocument::open_failed, this, &ClosingsDocument::close_on_trial);
@@ -56,13 +56,14 @@ ClosingsDocument::ClosingsDocument(JobDocument& document, QObject* parent) : QOb
 
 void ClosingsDocument::plan_against(std::vector<Pest> pests) {
     against_ = std::move(pests);
-    if (document_.has_job()) plan_again(state());
+    if (document_.has_job()) plan_again(false);
 }
 
-void ClosingsDocument::plan_again(const std::vector<ClosingState>& keep) {
-    const auto question = [this, keep, job = document_.filed(), against = against_](const RunContext& context) -> Answer {
+void ClosingsDocument::plan_again(bool fresh) {
+    fresh_ = fresh_ || fresh;  // until a plan of the job was taken, there are no ticks to keep
+    const auto question = [this, job = document_.filed(), against = against_](const RunContext& context) -> Answer {
         auto made = std::make_shared<const ClosingsPlan>(plan_closings(job, against, context));
-        return [this, made, keep] { take(made, keep); };
+        return [this, made] { take(made); };
     };
     ask(plan_task_, plan_ticket_, question);
 }
@@ -85,7 +86,9 @@ void ClosingsDocument::ask(NewestTask& task, std::uint64_t& newest, std::functio
     });
 }
 
-void ClosingsDocument::take(std::shared_ptr<const ClosingsPlan> plan, const std::vector<ClosingState>& keep) {
+void ClosingsDocument::take(std::shared_ptr<const ClosingsPlan> plan) {
+    const std::vector<ClosingState> keep = fresh_ || !has_plan() ? std::vector<ClosingState>() : state();
+    fresh_ = false;
     plan_ = std::move(plan);
     fault_.clear();
     hands_ = hands_of(keep);

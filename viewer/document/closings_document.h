@@ -111,8 +111,8 @@ private:
     using Answer = std::function<void()>;
 
     void ask(NewestTask& task, std::uint64_t& newest, std::function<Answer(const RunContext&)> question);
-    void plan_again(const std::vector<ClosingState>& keep);
-    void take(std::shared_ptr<const ClosingsPlan> plan, const std::vector<ClosingState>& keep);
+    void plan_again(bool fresh);
+    void take(std::shared_ptr<const ClosingsPlan> plan);
     void fail(const QString& text);
     [[nodiscard]] Hands usual_hands() const;
     [[nodiscard]] Hands hands_of(const std::vector<ClosingState>& state) const;
@@ -131,6 +131,7 @@ private:
     Hands hands_;
     ClosingsOutlook outlook_;
     QString fault_;
+    bool fresh_ = true;  ///< another job was opened since the plan was made
     std::uint64_t plan_ticket_ = 0, outlook_ticket_ = 0, budget_ticket_ = 0;
     NewestTask plan_task_, outlook_task_, budget_task_;  ///< last, so that their threads end before the rest goes
 };

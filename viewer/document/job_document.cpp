@@ -97,6 +97,7 @@ const RankedPath* JobDocument::chosen() const { return way_ == no_way ? nullptr 
 void JobDocument::open(const QString& path) { read({path, std::nullopt}, false, true); }
 
 void JobDocument::read(const JobSource& source, bool keep, bool solids) {
+    solids_wanted_ = solids_wanted_ || solids;  // also when this reading overtakes one that wanted them
     keep = keep && has_job();
     opening_ = true;
     opening_another_ = !keep;
@@ -114,9 +115,11 @@ void JobDocument::read(const JobSource& source, bool keep, bool solids) {
         result.title = QString::fromStdString(heading(*result.job, source.path.toStdString()));
         result.asked = keep ? same_asked(wanted, before->survey, *result.job) : TraceSettings{.top = ways_wanted};
         result.found = traced(*result.job, result.asked, context);
-        return [this, result, keep, solids] {
+        return [this, result, keep] {
             take(result, keep);
-            if (solids) build_solids(result.source);
+            if (!solids_wanted_) return;
+            solids_wanted_ = false;
+            build_solids(result.source);
         };
     };
     ask(task_, ticket_, question, [this, keep](const OpenFault& fault) {

@@ -150,6 +150,7 @@ private:
     int way_ = no_way;
     bool busy_ = false;
     bool opening_ = false;
+    bool solids_wanted_ = false;
     bool opening_another_ = false;
     std::uint64_t ticket_ = 0, solids_ticket_ = 0;  ///< of the newest question; answers to older ones are dropped
     NewestTask solids_task_;                        ///< the tasks stand last, so that their threads end before the rest goes

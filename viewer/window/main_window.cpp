@@ -11,11 +11,20 @@
 #include <QSplitter>
 #include <QStatusBar>
 #include <QVBoxLayout>
+#include <algorithm>
+#include <cmath>
 
 #include "panels/ways_panel.h"
 #include "window/fault_box.h"
 
 namespace seamward::viewer {
+
+namespace {
+
+/// How much larger letters are than usual.
+double larger(const QFont& font) { return font.pointSizeF() / 10; }
+
+}  // namespace
 
 MainWindow::MainWindow(Preferences& preferences, RecentJobs& recent)
     : preferences_(preferences),
@@ -93,7 +102,9 @@ QWidget* MainWindow::make_work_page() {
     halves->addWidget(picture_);
     halves->setStretchFactor(0, 0);
     halves->setStretchFactor(1, 1);
-    halves->setSizes({400, 880});
+    halves_ = halves;
+    connect(halves, &QSplitter::splitterMoved, this, [this](int at) { left_ = at / larger(font()); });
+    fit_left();
     return halves;
 }
 
@@ -283,6 +294,19 @@ void MainWindow::closeEvent(QCloseEvent* event) {
 void MainWindow::changeEvent(QEvent* event) {
     if (event->type() == QEvent::LanguageChange) retranslate();
     QMainWindow::changeEvent(event);
+    if (event->type() == QEvent::FontChange) fit_left();
+}
+
+void MainWindow::resizeEvent(QResizeEvent* event) {
+    QMainWindow::resizeEvent(event);
+    fit_left();
+}
+
+/// Larger letters need more room, but the picture keeps the larger part.
+void MainWindow::fit_left() {
+    if (halves_ == nullptr) return;
+    const int left = std::min(static_cast<int>(std::lround(left_ * larger(font()))), width() * 9 / 20);
+    halves_->setSizes({left, width() - left});
 }
 
 }  // namespace seamward::viewer

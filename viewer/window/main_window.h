@@ -3,6 +3,7 @@
 
 #include <QAction>
 #include <QMainWindow>
+#include <QSplitter>
 #include <QMenu>
 #include <QStackedWidget>
 #include <QTimer>
@@ -53,6 +54,7 @@ public:
 protected:
     void closeEvent(QCloseEvent* event) override;
     void changeEvent(QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
     using Words = std::function<QString()>;
@@ -85,6 +87,7 @@ private:
     bool tell_fault(const QString& what);
     void show_help(const QString& page);
     void remember_ticks();
+    void fit_left();
 
     Preferences& preferences_;
     RecentJobs& recent_;
@@ -97,6 +100,8 @@ private:
     ClosingsPanel* closings_panel_ = nullptr;
     SurveyPanel* survey_panel_ = nullptr;
     QWidget *work_ = nullptr, *help_ = nullptr;
+    QSplitter* halves_ = nullptr;
+    double left_ = 400;  ///< pixels that the left has of the window when letters are of the usual size
     FirstHints* hints_ = nullptr;
     QLabel* hint_;
     std::array<QToolButton*, 3> page_buttons_{};
