@@ -5,7 +5,6 @@
 #include <QAction>
 #include <QKeySequence>
 #include <QLabel>
-#include <QListWidget>
 #include <QMenu>
 #include <QMenuBar>
 #include <QPushButton>
@@ -52,8 +51,6 @@ protected:
         ASSERT_EQ(window->size(), GetParam().size) << where;
         EXPECT_EQ(cut_off_texts(*window).join("\n").toStdString(), "") << words(GetParam()) << ", " << where;
         EXPECT_EQ(mnemonics_alike(*window).join("\n").toStdString(), "") << words(GetParam()) << ", " << where;
-        if (const QByteArray at = qgetenv("LOOK"); !at.isEmpty())
-            window->grab().save(QString("%1/%2 %3.png").arg(at, QString::fromStdString(words(GetParam())), QString::fromStdString(where)).replace(' ', '_'));
     }
     void show(Page page) {
         window->show_page(page);
@@ -174,7 +171,7 @@ INSTANTIATE_TEST_SUITE_P(Both, WholeWindowWords,
                          testing::Values(Stand{Language::english, {1280, 720}, 100}, Stand{Language::spanish, {1280, 720}, 100},
                                          Stand{Language::english, {1920, 1080}, 100}, Stand{Language::spanish, {1920, 1080}, 100},
                                          Stand{Language::english, {1280, 800}, 150}, Stand{Language::spanish, {1280, 800}, 150},
-                                         Stand{Language::spanish, {1280, 800}, 175}),
+                                         Stand{Language::english, {1280, 800}, 175}, Stand{Language::spanish, {1280, 800}, 175}),
                          [](const testing::TestParamInfo<Stand>& one) {
                              return QString::fromStdString(words(one.param)).remove('%').replace(' ', '_').toStdString();
                          });

@@ -71,7 +71,9 @@ QString known_words(const GapFacts& facts) {
     if (facts.closed != nullptr) return closed_words(*facts.closed);
     const QString how = how_words(facts.gap.evidence.how);
     if (!(facts.gap.evidence.plus_minus > 0)) return how;
-    return Words::tr("%1, give or take %2", "how known, length").arg(how, typed_length(facts.gap.evidence.plus_minus));
+    QString length = typed_length(facts.gap.evidence.plus_minus);
+    if (length.endsWith(QStringLiteral(" in"))) length = QCoreApplication::translate("lengths", "%1 in").arg(length.chopped(3));
+    return Words::tr("%1, give or take %2", "how known, length").arg(how, length);
 }
 
 QString sides_words(const Survey& survey, const Gap& gap) {

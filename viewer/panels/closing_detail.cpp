@@ -8,6 +8,7 @@
 
 #include "document/closings_text.h"
 #include "document/translations.h"
+#include "panels/choice_box.h"
 
 namespace seamward::viewer {
 
@@ -15,7 +16,7 @@ ClosingDetail::ClosingDetail(ClosingsDocument& closings, QWidget* parent)
     : QWidget(parent),
       closings_(closings),
       lead_(new QLabel(this)),
-      treatments_(new QComboBox(this)),
+      treatments_(new ChoiceBox(this)),
       refused_(new QLabel(this)),
       words_(new QLabel(this)) {
     setObjectName("closing_detail");
@@ -51,7 +52,7 @@ ClosingDetail::ClosingDetail(ClosingsDocument& closings, QWidget* parent)
 }
 
 void ClosingDetail::retranslate() {
-    lead_->setText(tr("&Close it with"));
+    lead_->setText(tr("C&lose it with"));
     treatments_->setAccessibleName(tr("Close it with"));
     treatments_->setToolTip(tr("Everything that fits this gap and may be used here, cheapest first"));
     words_->setAccessibleName(tr("What it takes"));
@@ -82,7 +83,10 @@ void ClosingDetail::refresh() {
     if (offer == nullptr) return;
     const QSignalBlocker quiet(treatments_);
     treatments_->clear();
-    for (std::size_t i = 0; i < offer->options.size(); ++i) treatments_->addItem(option_words(*offer, i));
+    for (std::size_t i = 0; i < offer->options.size(); ++i) {
+        treatments_->addItem(option_words(*offer, i));
+        treatments_->setItemData(static_cast<int>(i), treatments_->itemText(static_cast<int>(i)), Qt::ToolTipRole);
+    }
     treatments_->setCurrentIndex(static_cast<int>(closings_.choice(*offer)));
     treatments_->view()->setMinimumWidth(treatments_->view()->sizeHintForColumn(0) + 24);
     words_->setText(closing_html(closings_.plan(), *offer, closings_.choice(*offer)));

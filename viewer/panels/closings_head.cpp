@@ -148,7 +148,7 @@ void ClosingsHead::refresh_sums() {
     whole_->setText(!planned || all == 0 ? tr("Prices are before call-out, overhead, tax and whole packs.")
                     : whole.minutes > 0
                         ? tr("Whole plan: %n gaps, %1, about %2, before call-out, overhead, tax and whole packs.", nullptr, all)
-                              .arg(money_words(whole.cost), time_words(whole.minutes))
+                              .arg(money_words(whole.cost), time_words(whole.minutes).replace(' ', QChar::Nbsp))
                         : tr("Whole plan: %n gaps, %1, before call-out, overhead, tax and whole packs.", nullptr, all)
                               .arg(money_words(whole.cost)));
     arrange();

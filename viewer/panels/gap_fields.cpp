@@ -8,6 +8,8 @@
 #include <QVBoxLayout>
 #include <array>
 
+#include "panels/choice_box.h"
+
 namespace seamward::viewer {
 
 namespace {
@@ -38,9 +40,9 @@ GapFields::GapFields(QWidget* parent)
       width(named<SizeField>(this, "gap_width")),
       plus_minus(named<SizeField>(this, "gap_plus_minus")),
       second(named<SizeField>(this, "gap_second")),
-      how_known(named<QComboBox>(this, "gap_how")),
-      from(named<QComboBox>(this, "gap_from")),
-      to(named<QComboBox>(this, "gap_to")),
+      how_known(named<ChoiceBox>(this, "gap_how")),
+      from(named<ChoiceBox>(this, "gap_from")),
+      to(named<ChoiceBox>(this, "gap_to")),
       move(named<QPushButton>(this, "gap_move")),
       photo(named<PhotoField>(this, "gap_photo")),
       note(named<QPlainTextEdit>(this, "gap_note")),
@@ -48,7 +50,7 @@ GapFields::GapFields(QWidget* parent)
       remove(named<QPushButton>(this, "gap_remove")),
       add(named<QPushButton>(this, "gap_add")),
       cancel(named<QPushButton>(this, "gap_cancel")),
-      shape_choice(named<QComboBox>(this, "gap_shape")),
+      shape_choice(named<ChoiceBox>(this, "gap_shape")),
       place_(named<QLabel>(this, "gap_place")),
       problem_(named<QLabel>(this, "gap_problem")),
       grid_(new QGridLayout) {
@@ -261,7 +263,7 @@ void GapFields::follow_shape() {
                               : shape() == ring ? tr("The outer diameter of the pipe, such as 22 mm.")
                                                 : tr("The area of the screen, such as 100 cm2; it may be left out."));
     second->line().setAccessibleName(second_label_->text().remove('&'));
-    width_label_->setText(shape() == hole ? tr("&Diameter") : shape() == mesh ? tr("Open&ing") : tr("&Width"));
+    width_label_->setText(shape() == hole ? tr("D&iameter") : shape() == mesh ? tr("Open&ing") : tr("&Width"));
     width->line().setAccessibleName(width_label_->text().remove('&'));
 }
 

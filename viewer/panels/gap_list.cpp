@@ -62,7 +62,6 @@ GapList::GapList(JobDocument& document, QWidget* parent)
     rows_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     rows_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     rows_->setFrameShape(QFrame::NoFrame);
-    rows_->setMinimumHeight(120);
 
     lay_out();
 
@@ -192,6 +191,16 @@ void GapList::choose(const std::string& id) {
 
 void GapList::reveal() {
     if (QListWidgetItem* row = rows_->currentItem()) rows_->scrollToItem(row);
+}
+
+bool GapList::event(QEvent* event) {
+    const bool done = QWidget::event(event);
+    // Words that wrap need their height, whatever stands under the list.
+    if (event->type() == QEvent::LayoutRequest || event->type() == QEvent::Resize || event->type() == QEvent::FontChange) {
+        rows_->setMinimumHeight(std::max(120, 5 * fontMetrics().lineSpacing()));
+        setMinimumHeight(layout()->minimumHeightForWidth(width()));
+    }
+    return done;
 }
 
 void GapList::resizeEvent(QResizeEvent* event) {

@@ -41,7 +41,8 @@ Layout layout(const QRect& row, const QFont& font, const QModelIndex& index) {
     to.sign = QRect(row.left() + pad, y + (strong.height() - side) / 2, side, side);
     const QString name = index.data(GapListRow::name).toString();
     const int width = strong.horizontalAdvance(index.data(GapListRow::width).toString()) + 2;
-    const bool side_by_side = width + std::max(90, inside * 2 / 5) <= inside;
+    constexpr int least_letters = 14;  // of a name beside its width
+    const bool side_by_side = width + 10 + std::max(least_letters * strong.averageCharWidth(), inside * 2 / 5) <= inside;
     const int name_width = side_by_side ? inside - width - 10 : inside;
     const auto height_of = [](const QFontMetrics& metrics, int wide, const QString& text) {
         return metrics.boundingRect(QRect(0, 0, wide, 4000), Qt::TextWordWrap, text).height();

@@ -98,7 +98,7 @@ void PricePart::lay_out() {
 
 void PricePart::retranslate() {
     title_->setText(tr("Widest way left in, at each price"));
-    all_->setText(tr("&Tick all"));
+    all_->setText(tr("Tick &all"));
     all_->setToolTip(tr("Tick every step of the plan"));
     none_->setText(tr("&Untick all"));
     none_->setToolTip(tr("The house as it stands"));
@@ -107,9 +107,9 @@ void PricePart::retranslate() {
     budget_->setToolTip(tr("Type an amount and press Enter: what shuts out the most for it is ticked."));
     against_->setToolTip(tr("Which animals the plan has to shut out"));
     const auto count = static_cast<int>(closings_.against().size());
-    against_->setText(count == 0   ? tr("&Plan against: choose animals")
-                      : count == 1 ? tr("&Plan against %1").arg(catalog_text(closings_.against().front().name))
-                                   : tr("&Plan against %1 animals").arg(count));
+    against_->setText(count == 0   ? tr("Pla&n against: choose animals")
+                      : count == 1 ? tr("Pla&n against %1").arg(catalog_text(closings_.against().front().name))
+                                   : tr("Pla&n against %1 animals").arg(count));
     others_->setText(tr("Plan a&gainst the others"));
     refresh();
 }

@@ -2,16 +2,15 @@
 #include "panels/ride_bar.h"
 
 #include <QEvent>
-#include <QHBoxLayout>
 #include <QSignalBlocker>
-#include <QVBoxLayout>
 #include <cmath>
 
 namespace seamward::viewer {
 
 namespace {
 
-constexpr double ticks = 20;  ///< of the slider, in a second
+constexpr double ticks = 20;       ///< of the slider, in a second
+constexpr int least_slider = 160;  ///< pixels
 
 }  // namespace
 
@@ -21,7 +20,9 @@ RideBar::RideBar(QWidget* parent)
       film_(new QToolButton(this)),
       leave_(new QToolButton(this)),
       time_(new QSlider(Qt::Horizontal, this)),
-      words_(new QLabel(this)) {
+      words_(new QLabel(this)),
+      column_(new QVBoxLayout(this)),
+      row_(new QHBoxLayout) {
     setObjectName("ride_bar");
     going_->setObjectName("ride_going");
     film_->setObjectName("ride_film");
@@ -32,13 +33,11 @@ RideBar::RideBar(QWidget* parent)
     words_->setTextFormat(Qt::PlainText);
     time_->setPageStep(static_cast<int>(2 * ticks));
     time_->setSingleStep(static_cast<int>(ticks / 2));
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(12, 8, 12, 8);
-    auto* row = new QHBoxLayout;
+    column_->setContentsMargins(12, 8, 12, 8);
     for (QWidget* widget : std::initializer_list<QWidget*>{going_, time_, film_, leave_})
-        row->addWidget(widget, widget == time_ ? 1 : 0);
-    column->addWidget(words_);
-    column->addLayout(row);
+        row_->addWidget(widget, widget == time_ ? 1 : 0);
+    column_->addWidget(words_);
+    column_->addLayout(row_);
     connect(going_, &QToolButton::clicked, this, [this] { emit going_wanted(!goes_); });
     connect(film_, &QToolButton::clicked, this, &RideBar::film_wanted);
     connect(leave_, &QToolButton::clicked, this, &RideBar::leave_wanted);
@@ -64,6 +63,28 @@ void RideBar::show_going(bool going) {
 void RideBar::changeEvent(QEvent* event) {
     if (event->type() == QEvent::LanguageChange) retranslate();
     QWidget::changeEvent(event);
+    if (event->type() == QEvent::FontChange) arrange();
+}
+
+void RideBar::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    arrange();
+}
+
+/// Where the buttons leave the slider too little of the line, it has one of its own.
+void RideBar::arrange() {
+    const QMargins margins = column_->contentsMargins();
+    int room = width() - margins.left() - margins.right();
+    for (const QWidget* button : {going_, film_, leave_}) room -= button->sizeHint().width() + row_->spacing();
+    const bool beside = room >= least_slider;
+    if (beside == (row_->indexOf(time_) >= 0)) return;
+    if (beside) {
+        column_->removeWidget(time_);
+        row_->insertWidget(1, time_, 1);
+    } else {
+        row_->removeWidget(time_);
+        column_->insertWidget(1, time_);
+    }
 }
 
 void RideBar::retranslate() {
@@ -73,6 +94,7 @@ void RideBar::retranslate() {
     leave_->setText(tr("Back to the house"));
     leave_->setToolTip(tr("Key: Escape"));
     time_->setAccessibleName(tr("Where the ride is"));
+    arrange();
 }
 
 }  // namespace seamward::viewer

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <QBoxLayout>
 #include <QLabel>
 #include <QSlider>
 #include <QToolButton>
@@ -31,13 +32,17 @@ signals:
 
 protected:
     void changeEvent(QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
     void retranslate();
+    void arrange();
 
     QToolButton *going_, *film_, *leave_;
     QSlider* time_;
     QLabel* words_;
+    QVBoxLayout* column_;
+    QHBoxLayout* row_;
     bool goes_ = false;
 };
 

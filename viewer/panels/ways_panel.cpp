@@ -9,6 +9,7 @@
 #include <QVBoxLayout>
 
 #include "document/way_text.h"
+#include "panels/choice_box.h"
 #include "panels/way_row.h"
 
 namespace seamward::viewer {
@@ -35,8 +36,8 @@ WaysPanel::WaysPanel(JobDocument& document, QWidget* parent)
       rooms_name_(label(this)),
       count_(label(this)),
       remarks_(label(this)),
-      animals_(new QComboBox(this)),
-      rooms_(new QComboBox(this)),
+      animals_(new ChoiceBox(this)),
+      rooms_(new ChoiceBox(this)),
       ways_(new QListWidget(this)),
       none_(label(this)),
       sketch_(new FitSketch(this)),

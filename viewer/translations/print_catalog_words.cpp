@@ -9,6 +9,7 @@
 #include "catalog/duties.h"
 #include "catalog/prices.h"
 #include "catalog/shipped.h"
+#include "plan/work_order.h"
 
 namespace {
 
@@ -20,6 +21,11 @@ void add_engine_words(Texts& texts) {
     for (const seamward::Shape& shape : {seamward::Shape(seamward::Slot{}), seamward::Shape(seamward::Hole{}),
                                          seamward::Shape(seamward::Ring{}), seamward::Shape(seamward::Mesh{})})
         texts.insert(seamward::shape_word(shape));
+    for (int zone = 0; zone <= static_cast<int>(seamward::WorkZone::rooms); ++zone)
+        texts.insert(seamward::zone_words(static_cast<seamward::WorkZone>(zone)));
+    // What parts of described houses are usually made of.
+    texts.insert({"block", "brick", "concrete", "drywall", "earth", "fascia", "glass", "membrane", "metal", "shingle", "stucco",
+                  "tile", "wood"});
 }
 
 void add_treatments(Texts& texts) {

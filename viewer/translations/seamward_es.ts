@@ -2322,6 +2322,86 @@
         <source>young in the nest cannot leave yet</source>
         <translation>las crías del nido aún no pueden salir</translation>
     </message>
+    <message>
+        <source>block</source>
+        <translation>bloque</translation>
+    </message>
+    <message>
+        <source>brick</source>
+        <translation>ladrillo</translation>
+    </message>
+    <message>
+        <source>concrete</source>
+        <translation>concreto</translation>
+    </message>
+    <message>
+        <source>drywall</source>
+        <translation>tablaroca</translation>
+    </message>
+    <message>
+        <source>earth</source>
+        <translation>tierra</translation>
+    </message>
+    <message>
+        <source>fascia</source>
+        <translation>fascia</translation>
+    </message>
+    <message>
+        <source>glass</source>
+        <translation>vidrio</translation>
+    </message>
+    <message>
+        <source>membrane</source>
+        <translation>membrana</translation>
+    </message>
+    <message>
+        <source>metal</source>
+        <translation>metal</translation>
+    </message>
+    <message>
+        <source>shingle</source>
+        <translation>teja asfáltica</translation>
+    </message>
+    <message>
+        <source>stucco</source>
+        <translation>estuco</translation>
+    </message>
+    <message>
+        <source>tile</source>
+        <translation>teja</translation>
+    </message>
+    <message>
+        <source>wood</source>
+        <translation>madera</translation>
+    </message>
+    <message>
+        <source>attic and other hidden spaces</source>
+        <translation>ático y otros espacios ocultos</translation>
+    </message>
+    <message>
+        <source>crawl space</source>
+        <translation>espacio bajo el piso</translation>
+    </message>
+    <message>
+        <source>garage and porches</source>
+        <translation>garaje y porches</translation>
+    </message>
+    <message>
+        <source>on the roof</source>
+        <translation>en el techo de la casa</translation>
+    </message>
+    <message>
+        <source>outside, from a ladder</source>
+        <translation>afuera, desde una escalera</translation>
+    </message>
+    <message>
+        <source>outside, from the ground</source>
+        <translation>afuera, desde el suelo</translation>
+    </message>
+    <message>
+        <source>rooms</source>
+        <translation>cuartos</translation>
+    </message>
 </context>
 <context>
     <name>closings</name>
@@ -3184,8 +3264,8 @@ huecos %1 a %2: posiciones no indicadas</translation>
 <context>
     <name>seamward::viewer::ClosingDetail</name>
     <message>
-        <source>&amp;Close it with</source>
-        <translation>&amp;Cerrarlo con</translation>
+        <source>C&amp;lose it with</source>
+        <translation>Cerrar&amp;lo con</translation>
     </message>
     <message>
         <source>Close it with</source>
@@ -3756,7 +3836,7 @@ unas %2</translation>
     </message>
     <message>
         <source>Pip&amp;e</source>
-        <translation>T&amp;ubo</translation>
+        <translation>Tu&amp;bo</translation>
     </message>
     <message>
         <source>How long the opening is, such as 9 m or 12 ft 6 in.</source>
@@ -3771,8 +3851,8 @@ unas %2</translation>
         <translation>El área de la malla, como 100 cm2; se puede omitir.</translation>
     </message>
     <message>
-        <source>&amp;Diameter</source>
-        <translation>&amp;Diámetro</translation>
+        <source>D&amp;iameter</source>
+        <translation>D&amp;iámetro</translation>
     </message>
     <message>
         <source>&amp;Width</source>
@@ -3844,7 +3924,7 @@ unas %2</translation>
     </message>
     <message>
         <source>such as hose bibb, north wall</source>
-        <translation>como llave de manguera, muro norte</translation>
+        <translation>como llave de manguera</translation>
     </message>
     <message>
         <source>how far off it may be</source>
@@ -3904,7 +3984,7 @@ unas %2</translation>
     </message>
     <message>
         <source>&amp;Add this gap</source>
-        <translation>A&amp;gregar este hueco</translation>
+        <translation>Agregar este h&amp;ueco</translation>
     </message>
     <message>
         <source>Cancel</source>
@@ -3961,7 +4041,7 @@ unas %2</translation>
     </message>
     <message>
         <source>Known &amp;by</source>
-        <translation>Se sa&amp;be por</translation>
+        <translation>Se sabe &amp;por</translation>
     </message>
     <message>
         <source>F&amp;rom</source>
@@ -4326,7 +4406,7 @@ unas %2</translation>
     </message>
     <message>
         <source>Save the &amp;picture...</source>
-        <translation>Guardar la i&amp;magen...</translation>
+        <translation>Guardar la &amp;imagen...</translation>
     </message>
     <message>
         <source>Save the picture</source>
@@ -4338,7 +4418,7 @@ unas %2</translation>
     </message>
     <message>
         <source>Save the &amp;house for 3D programs...</source>
-        <translation>Guardar la ca&amp;sa para programas 3D...</translation>
+        <translation>Guardar l&amp;a casa para programas 3D...</translation>
     </message>
     <message>
         <source>Save the house</source>
@@ -5029,7 +5109,7 @@ at: [4.5 m, 9 m, 0.05 m]</translation>
         <translation>Camino más ancho que queda, a cada precio</translation>
     </message>
     <message>
-        <source>&amp;Tick all</source>
+        <source>Tick &amp;all</source>
         <translation>&amp;Marcar todo</translation>
     </message>
     <message>
@@ -5046,7 +5126,7 @@ at: [4.5 m, 9 m, 0.05 m]</translation>
     </message>
     <message>
         <source>Budget, as $400</source>
-        <translation>Presupuesto, como $400</translation>
+        <translation>Tope: $400</translation>
     </message>
     <message>
         <source>Budget</source>
@@ -5061,15 +5141,15 @@ at: [4.5 m, 9 m, 0.05 m]</translation>
         <translation>Qué animales debe dejar fuera el plan</translation>
     </message>
     <message>
-        <source>&amp;Plan against: choose animals</source>
+        <source>Pla&amp;n against: choose animals</source>
         <translation>&amp;Planear contra: elija animales</translation>
     </message>
     <message>
-        <source>&amp;Plan against %1</source>
+        <source>Pla&amp;n against %1</source>
         <translation>&amp;Planear contra %1</translation>
     </message>
     <message>
-        <source>&amp;Plan against %1 animals</source>
+        <source>Pla&amp;n against %1 animals</source>
         <translation>&amp;Planear contra %1 animales</translation>
     </message>
     <message>
@@ -5359,7 +5439,7 @@ at: [4.5 m, 9 m, 0.05 m]</translation>
     </message>
     <message>
         <source>A&amp;dd a feature...</source>
-        <translation>Agregar un e&amp;lemento...</translation>
+        <translation>A&amp;gregar un elemento...</translation>
     </message>
 </context>
 <context>
@@ -5458,7 +5538,7 @@ at: [4.5 m, 9 m, 0.05 m]</translation>
     </message>
     <message>
         <source>&amp;Cut</source>
-        <translation>C&amp;orte</translation>
+        <translation>Co&amp;rte</translation>
     </message>
     <message>
         <source>no cut</source>
@@ -5545,7 +5625,7 @@ at: [4.5 m, 9 m, 0.05 m]</translation>
     </message>
     <message>
         <source>&amp;Room</source>
-        <translation>&amp;Cuarto</translation>
+        <translation>Cuar&amp;to</translation>
     </message>
     <message>
         <source>Room</source>

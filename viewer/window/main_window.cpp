@@ -173,7 +173,9 @@ void MainWindow::connect_panels() {
     connect(survey_panel_, &SurveyPanel::wants_point, this, [this](bool wanted) {
         const bool waits = picture_->canvas().tool() == PictureCanvas::Tool::place;
         if (wanted != waits) picture_->canvas().set_tool(wanted ? PictureCanvas::Tool::place : PictureCanvas::Tool::look);
-        if (wanted) statusBar()->showMessage(tr("Click the place on the house"), 20'000);
+        const QString ask = tr("Click the place on the house");
+        if (wanted) statusBar()->showMessage(ask, 20'000);
+        if (!wanted && statusBar()->currentMessage() == ask) statusBar()->clearMessage();
     });
     connect(&picture_->canvas(), &PictureCanvas::tool_changed, this, [this] {
         if (picture_->canvas().tool() != PictureCanvas::Tool::place) survey_panel_->stop_waiting();

@@ -3,8 +3,8 @@
 
 #include <QAction>
 #include <QMainWindow>
-#include <QSplitter>
 #include <QMenu>
+#include <QSplitter>
 #include <QStackedWidget>
 #include <QTimer>
 #include <QToolButton>
