@@ -198,7 +198,7 @@ bool GapList::event(QEvent* event) {
     // Words that wrap need their height, whatever stands under the list.
     if (event->type() == QEvent::LayoutRequest || event->type() == QEvent::Resize || event->type() == QEvent::FontChange) {
         rows_->setMinimumHeight(std::max(120, 5 * fontMetrics().lineSpacing()));
-        setMinimumHeight(layout()->minimumHeightForWidth(width()));
+        setMinimumHeight(std::max(0, layout()->minimumHeightForWidth(width())));
     }
     return done;
 }
