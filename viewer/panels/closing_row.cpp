@@ -9,6 +9,7 @@
 #include <algorithm>
 
 #include "layers/palette.h"
+#include "panels/row_look.h"
 
 namespace seamward::viewer {
 
@@ -80,13 +81,6 @@ Layout closing_layout(const QRect& row, const QFont& font, const QModelIndex& in
 Layout layout(const QRect& row, const QFont& font, const QModelIndex& index) {
     return index.data(ClosingRow::kind).toInt() == ClosingRow::closing ? closing_layout(row, font, index)
                                                                        : plain_layout(row, font, index);
-}
-
-/// Rows are laid out for a list with its scroll bar, whether it shows or not: it must not depend on their height.
-int width_for_rows(const QStyleOptionViewItem& option) {
-    const auto* view = qobject_cast<const QAbstractItemView*>(option.widget);
-    if (view == nullptr) return option.rect.width();
-    return view->width() - view->style()->pixelMetric(QStyle::PM_ScrollBarExtent, nullptr, view->verticalScrollBar());
 }
 
 void paint_box(QPainter& painter, const QRect& row, bool ticked) {
@@ -187,11 +181,7 @@ void ClosingRow::paint(QPainter* painter, const QStyleOptionViewItem& option, co
     } else {
         paint_plain(*painter, at, row, option.font, index);
     }
-    if (chosen && (option.state & QStyle::State_HasFocus) != 0) {
-        painter->setPen(QPen(palette::way, 1, Qt::DotLine));
-        painter->setBrush(Qt::NoBrush);
-        painter->drawRect(option.rect.adjusted(6, 2, -3, -4));
-    }
+    if (chosen) paint_row_focus(*painter, option);
     painter->restore();
 }
 

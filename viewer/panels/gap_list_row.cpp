@@ -8,6 +8,7 @@
 #include <algorithm>
 
 #include "layers/palette.h"
+#include "panels/row_look.h"
 
 namespace seamward::viewer {
 
@@ -59,13 +60,6 @@ Layout layout(const QRect& row, const QFont& font, const QModelIndex& index) {
     return to;
 }
 
-/// Rows are laid out for a list with its scroll bar, whether it shows or not: it must not depend on their height.
-int width_for_rows(const QStyleOptionViewItem& option) {
-    const auto* view = qobject_cast<const QAbstractItemView*>(option.widget);
-    if (view == nullptr) return option.rect.width();
-    return view->width() - view->style()->pixelMetric(QStyle::PM_ScrollBarExtent, nullptr, view->verticalScrollBar());
-}
-
 /// Told apart by their filling: full when measured, half when from drawings, empty when nobody measured, crossed out when closed.
 void paint_sign(QPainter* painter, const QRect& box, int sign) {
     const QRectF round = QRectF(box).adjusted(1.5, 1.5, -1.5, -1.5);
@@ -108,11 +102,7 @@ void GapListRow::paint(QPainter* painter, const QStyleOptionViewItem& option, co
     painter->setFont(option.font);
     painter->setPen(palette::soft_ink);
     painter->drawText(at.below, Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, below_text(index));
-    if (chosen && (option.state & QStyle::State_HasFocus) != 0) {
-        painter->setPen(QPen(palette::way, 1, Qt::DotLine));
-        painter->setBrush(Qt::NoBrush);
-        painter->drawRect(option.rect.adjusted(6, 2, -3, -4));
-    }
+    if (chosen) paint_row_focus(*painter, option);
     painter->restore();
 }
 

@@ -8,6 +8,7 @@
 #include <algorithm>
 
 #include "layers/palette.h"
+#include "panels/row_look.h"
 
 namespace seamward::viewer {
 
@@ -61,13 +62,6 @@ Layout layout(const QRect& row, const QFont& font, const QModelIndex& index) {
     return to;
 }
 
-/// Rows are laid out for a list with its scroll bar, whether it shows or not: it must not depend on their height.
-int width_for_rows(const QStyleOptionViewItem& option) {
-    const auto* view = qobject_cast<const QAbstractItemView*>(option.widget);
-    if (view == nullptr) return option.rect.width();
-    return view->width() - view->style()->pixelMetric(QStyle::PM_ScrollBarExtent, nullptr, view->verticalScrollBar());
-}
-
 }  // namespace
 
 void WayRow::paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const {
@@ -93,11 +87,7 @@ void WayRow::paint(QPainter* painter, const QStyleOptionViewItem& option, const 
     painter->drawText(at.gap, Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, index.data(gap).toString());
     painter->setPen(palette::ink);
     painter->drawText(at.stays, Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, index.data(stays).toString());
-    if (chosen && (option.state & QStyle::State_HasFocus) != 0) {
-        painter->setPen(QPen(palette::way, 1, Qt::DotLine));
-        painter->setBrush(Qt::NoBrush);
-        painter->drawRect(option.rect.adjusted(6, 2, -3, -4));
-    }
+    if (chosen) paint_row_focus(*painter, option);
     painter->restore();
 }
 
