@@ -2,6 +2,7 @@
 #include "exchange/finish.h"
 
 #include <algorithm>
+#include <cmath>
 #include <string_view>
 
 namespace seamward {
@@ -54,6 +55,12 @@ constexpr std::array<Finish, 10> by_layer{{
 }};
 
 }  // namespace
+
+double linear_light(std::uint8_t byte) {
+    const double value = byte / 255.0;
+    const double light = value <= 0.04045 ? value / 12.92 : std::pow((value + 0.055) / 1.055, 2.4);
+    return std::round(light * 1e4) / 1e4;
+}
 
 const char* layer_word(Layer layer) {
     constexpr std::array words{"ground", "yard",  "foundation", "framing",  "cladding",

@@ -20,6 +20,9 @@ struct Finish {
     double metallic = 0;                  ///< 0 to 1
 };
 
+/// A byte of a screen's color (sRGB) as light, 0 to 1, to four digits: the same text whatever the last bit of std::pow.
+[[nodiscard]] double linear_light(std::uint8_t byte);
+
 /// The word for a layer in files: "cladding".
 [[nodiscard]] const char* layer_word(Layer layer);
 

@@ -8,7 +8,6 @@
 #include <cstdint>
 #include <limits>
 #include <optional>
-#include <stdexcept>
 #include <utility>
 #include <vector>
 
@@ -16,6 +15,7 @@
 #include "base/text.h"
 #include "exchange/face_groups.h"
 #include "exchange/finish.h"
+#include "exchange/glb_container.h"
 
 // Khronos Group, glTF 2.0 Specification, 2021 (ISO/IEC 12113:2022); the numbers below are its.
 
@@ -25,7 +25,6 @@ namespace {
 
 constexpr std::int64_t float_component = 5126, unsigned_component = 5125;
 constexpr std::int64_t array_buffer = 34962, element_array_buffer = 34963;
-constexpr std::uint32_t glb_magic = 0x46546C67U, json_chunk = 0x4E4F534AU, binary_chunk = 0x004E4942U;
 constexpr std::int64_t point_bytes = 12, index_bytes = 4;
 
 /// Middles of parts are multiples of this many meters: few enough bits for a float up to 16 km, fine enough to be the middle.
@@ -196,20 +195,13 @@ private:
             json_.begin_object();
             words("name", surface.name());
             json_.key("pbrMetallicRoughness").begin_object().key("baseColorFactor").begin_array();
-            for (const std::uint8_t byte : finish.color) json_.value(linear(byte));
+            for (const std::uint8_t byte : finish.color) json_.value(linear_light(byte));
             json_.value(finish.opaque).end_array();
             json_.key("metallicFactor").value(finish.metallic).key("roughnessFactor").value(finish.rough).end_object();
             if (finish.opaque < 1) json_.key("alphaMode").value("BLEND");
             json_.end_object();
         }
         json_.end_array();
-    }
-
-    /// sRGB to light as the format wants it, to four digits: the same text whatever the last bit of std::pow.
-    static double linear(std::uint8_t byte) {
-        const double value = byte / 255.0;
-        const double light = value <= 0.04045 ? value / 12.92 : std::pow((value + 0.055) / 1.055, 2.4);
-        return std::round(light * 1e4) / 1e4;
     }
 
     /// For each part its points, then the indices of its primitives: the order in which write_meshes counts.
@@ -263,22 +255,7 @@ private:
 
 std::string gltf_binary(std::span<const Part> parts, const Survey& survey, const std::string& house_name) {
     const Numbers numbers = numbers_of(parts);
-    std::string json = Description(parts, survey, numbers).text(house_name);
-    json.append((4 - json.size() % 4) % 4, ' ');
-    const std::size_t binary = numbers.points.size() + numbers.indices.size();
-    const std::size_t total = 12 + 8 + json.size() + (binary == 0 ? 0 : 8 + binary);
-    if (total > std::numeric_limits<std::uint32_t>::max()) throw std::length_error("the house is too large for a GLB file");
-
-    std::string bytes;
-    bytes.reserve(total);
-    for (const std::uint32_t word : {glb_magic, 2U, static_cast<std::uint32_t>(total)}) put(bytes, word);
-    put(bytes, static_cast<std::uint32_t>(json.size()));
-    put(bytes, json_chunk);
-    bytes += json;
-    if (binary == 0) return bytes;
-    put(bytes, static_cast<std::uint32_t>(binary));
-    put(bytes, binary_chunk);
-    return bytes + numbers.points + numbers.indices;
+    return glb_container(Description(parts, survey, numbers).text(house_name), numbers.points + numbers.indices);
 }
 
 }  // namespace seamward

@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// node run.mjs CHROMIUM PICTURES FOLDER: what a person does with a report, in a browser. FOLDER has demo.html, demo.es.html and
+// hostile.html, sheet.html; what sheet.html hands back is saved there. Prints a line for each check; exit code 1 when one fails.
+import { strict as assert } from "node:assert";
+import { mkdirSync, readdirSync } from "node:fs";
+import { join } from "node:path";
+import { launch } from "./browser.mjs";
+import { checksOfLadder } from "./ladder_checks.mjs";
+import { checksOfHouse } from "./house_checks.mjs";
+import { checksOfPages } from "./page_checks.mjs";
+import { checksOfSheet } from "./sheet_checks.mjs";
+
+const [executable, pictures, folder] = process.argv.slice(2);
+mkdirSync(pictures, { recursive: true });
+const files = readdirSync(folder).filter((file) => file.endsWith(".html")).sort().map((file) => join(folder, file));
+assert(files.length > 0, `there are no pages in ${folder}`);
+
+let failed = 0;
+async function check(name, run) {
+  try {
+    await run();
+    console.log(`ok: ${name}`);
+  } catch (error) {
+    failed += 1;
+    console.log(`failed: ${name}: ${error.message}`);
+  }
+}
+
+const browser = await launch(executable);
+try {
+  const setting = { browser, executable, check, files, file: (name) => join(folder, name), shot: (name) => join(pictures, `${name}.png`) };
+  await checksOfHouse(setting);
+  await checksOfLadder(setting);
+  await checksOfPages(setting);
+  await checksOfSheet({ ...setting, folder });
+} finally {
+  await browser.close();
+}
+process.exitCode = failed > 0 ? 1 : 0;
