@@ -76,4 +76,10 @@ Date today() {
            day(static_cast<unsigned>(local.tm_mday));
 }
 
+Message date_message(Date date) {
+    Message day(date_text(date));
+    day.kind = Message::Kind::day;
+    return day;
+}
+
 }  // namespace seamward

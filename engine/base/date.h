@@ -5,6 +5,7 @@
 #include <string>
 #include <string_view>
 
+#include "base/message.h"
 #include "base/quantity.h"
 
 namespace seamward {
@@ -20,6 +21,9 @@ using Date = std::chrono::year_month_day;
 
 /// `2026-06-15`
 [[nodiscard]] std::string date_text(Date date);
+
+/// The same, for sentences; said to people it is written out, "June 15, 2026".
+[[nodiscard]] Message date_message(Date date);
 
 /// The day so many days later, or earlier where `days` is negative.
 [[nodiscard]] Date days_after(Date date, int days);

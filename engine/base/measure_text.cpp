@@ -12,11 +12,22 @@ namespace {
 constexpr double meters_per_inch = 0.0254;
 constexpr double parts_per_inch = 64;
 
+/// By way of whole nanometers, so that 1/8 in, 3.175 mm, rounds up whatever its double is.
+long long hundredths_of_millimeter(double meters) { return (std::llround(meters * 1e9) + 5'000) / 10'000; }
+/// What is under the least that is told is said so in words.
+Message said_of(const std::string& text) {
+    const std::string under = "under ";
+    return text.starts_with(under) ? message("under {}", {as_it_stands(text.substr(under.size()))}) : as_it_stands(text);
+}
+
 }  // namespace
 
 std::string inches_text(double meters) {
+    // The nearest would be up to twice as wide as a hair's gap is. Where the millimeters read the same, it is 1/64.
+    constexpr double least = meters_per_inch / parts_per_inch;
+    if (meters > 0 && hundredths_of_millimeter(meters) < hundredths_of_millimeter(least)) return "under 1/64 in";
     const auto parts = static_cast<long long>(std::llround(meters / meters_per_inch * parts_per_inch));
-    if (parts == 0) return meters > 0 ? "under 1/64 in" : "0 in";
+    if (parts == 0) return "0 in";
     constexpr auto per_inch = static_cast<long long>(parts_per_inch);
     const long long whole = parts / per_inch;
     const long long above = parts % per_inch;
@@ -30,8 +41,7 @@ std::string inches_text(double meters) {
 }
 
 std::string millimeters_text(double meters) {
-    // By way of whole nanometers, so that 1/8 in, 3.175 mm, rounds up whatever its double is.
-    const long long hundredths = (std::llround(meters * 1e9) + 5'000) / 10'000;
+    const long long hundredths = hundredths_of_millimeter(meters);
     if (hundredths == 0) return meters > 0 ? "under 0.01 mm" : "0 mm";
     std::string text = std::to_string(hundredths / 100);
     const long long rest = hundredths % 100;
@@ -40,6 +50,15 @@ std::string millimeters_text(double meters) {
 }
 
 std::string width_text(double meters) { return inches_text(meters) + " (" + millimeters_text(meters) + ')'; }
+
+Message inches_message(double meters) {
+    const std::string text = inches_text(meters);
+    return message("{} in", {said_of(text.substr(0, text.rfind(" in")))});
+}
+
+Message millimeters_message(double meters) { return said_of(millimeters_text(meters)); }
+
+Message width_message(double meters) { return message("{} ({})", {inches_message(meters), millimeters_message(meters)}); }
 
 std::string money_text(Money money) {
     std::string digits = std::to_string(std::abs(money.cents) / 100);

@@ -3,12 +3,13 @@
 
 #include <string>
 
+#include "base/message.h"
 #include "base/money.h"
 
 namespace seamward {
 
-/// Inches to the nearest 1/64 as a reduced fraction: `3/64 in`, `1 1/2 in`, `0 in`; a positive length that
-/// rounds to nothing reads `under 1/64 in`.
+/// Inches to the nearest 1/64 as a reduced fraction: `3/64 in`, `1 1/2 in`, `0 in`; a positive length below
+/// that reads `under 1/64 in`, never as more than it is.
 [[nodiscard]] std::string inches_text(double meters);
 
 /// Millimeters with at most two decimals: `1.2 mm`, `0.76 mm`, `25 mm`; a positive length that rounds to
@@ -17,6 +18,11 @@ namespace seamward {
 
 /// `3/64 in (1.2 mm)`
 [[nodiscard]] std::string width_text(double meters);
+
+/// The same, for sentences.
+[[nodiscard]] Message inches_message(double meters);
+[[nodiscard]] Message millimeters_message(double meters);
+[[nodiscard]] Message width_message(double meters);
 
 /// `$1,250.00`
 [[nodiscard]] std::string money_text(Money money);

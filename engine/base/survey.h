@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "base/index.h"
+#include "base/message.h"
 #include "base/money.h"
 #include "base/shapes.h"
 
@@ -29,10 +30,12 @@ struct Space {
     std::string name;  ///< for people; empty when the file gave none
     SpaceKind kind = SpaceKind::cavity;
     bool source = false;  ///< starts entry paths as outdoors does
+    Message spoken;       ///< the name in its parts, where the program made it of these; empty: it did not
 
     [[nodiscard]] bool starts_paths() const { return kind == SpaceKind::outdoors || source; }
     [[nodiscard]] bool is_living() const { return kind == SpaceKind::living; }
     [[nodiscard]] const std::string& label() const { return name.empty() ? id : name; }
+    [[nodiscard]] Message called() const { return spoken.empty() ? as_named(label()) : spoken; }
 };
 
 /// What a gap is there for.
@@ -87,8 +90,11 @@ struct Gap {
     std::string usual;    ///< id of the treatment that is usual for it; empty: none is known
     std::string note;     ///< the survey's, for people
     std::string photo;    ///< a picture file, as a path from the folder of the job file; empty: none
+    Message spoken;       ///< the name in its parts, where the program made it of these; empty: it did not
 
     [[nodiscard]] const std::string& label() const { return name.empty() ? id : name; }
+    /// The label as it can be said in other languages.
+    [[nodiscard]] Message called() const { return spoken.empty() ? as_named(label()) : spoken; }
     /// Whether the gap is there to let water or air through, or the survey says that it must never be closed.
     [[nodiscard]] bool must_stay_open() const { return !closing.never.empty() || serves_as_opening(duty); }
     /// The space at the other side of the gap.

@@ -205,22 +205,38 @@ Table<DutyRow> read_duties(std::string_view yaml, const std::string& shown_as, c
     return table;
 }
 
-std::string cited(const CatalogSource& source) {
+Message cited(const CatalogSource& source) {
     const bool named = source.publisher != "none" && source.publisher != "not named";
-    std::string text = source.title;
-    if (named) text += ", " + source.publisher;
-    if (source.year != 0) text += ", " + std::to_string(source.year);
-    if (source.seen == CatalogSource::Seen::secondary) text += " (second hand)";
-    const bool says_so = text.find("from memory") != std::string::npos || text.find("no published source") != std::string::npos;
-    if (source.seen == CatalogSource::Seen::memory && !says_so) text += " (from memory)";
+    Message text = as_named(source.title);
+    if (named) text = message("{}, {}", {text, as_named(source.publisher)});
+    if (source.year != 0) text = message("{}, {}", {text, as_it_stands(std::to_string(source.year))});
+    if (source.seen == CatalogSource::Seen::secondary) text = message("{} (second hand)", {text});
+    const std::string said = text.english();
+    const bool says_so = said.find("from memory") != std::string::npos || said.find("no published source") != std::string::npos;
+    if (source.seen == CatalogSource::Seen::memory && !says_so) text = message("{} (from memory)", {text});
     return text;
 }
 
-std::string cited(const std::vector<CatalogSource>& sources, const std::string& id) {
+Message cited(const std::vector<CatalogSource>& sources, const std::string& id) {
     for (const CatalogSource& source : sources) {
         if (source.id == id) return cited(source);
     }
-    return id;
+    return as_it_stands(id);
+}
+
+std::string starred(std::string text) {
+    for (const std::string_view mark : {" (from memory)", " (second hand)"}) {
+        for (std::size_t at = text.find(mark); at != std::string::npos; at = text.find(mark, at))
+            text.replace(at, mark.size(), "*");
+    }
+    return text;
+}
+
+Message starred(Message text) {
+    if (text.parts.empty()) return text;
+    text.pattern = starred(text.pattern);
+    for (Message& part : text.parts) part = starred(part);
+    return text;
 }
 
 }  // namespace seamward

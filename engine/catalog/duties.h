@@ -56,9 +56,16 @@ struct DutyRow {
 [[nodiscard]] Table<DutyRow> read_duties(std::string_view yaml, const std::string& shown_as, const Table<Feature>& features);
 
 /// The source for people: title, publisher, year, and "from memory" or "second hand" where the document itself was not read.
-[[nodiscard]] std::string cited(const CatalogSource& source);
+[[nodiscard]] Message cited(const CatalogSource& source);
 
 /// The source of a table with that id, for people; the id itself where the table has none such.
-[[nodiscard]] std::string cited(const std::vector<CatalogSource>& sources, const std::string& id);
+[[nodiscard]] Message cited(const std::vector<CatalogSource>& sources, const std::string& id);
+
+/// What the stars of starred() mean.
+inline constexpr const char* star_note = "* Not checked against the document itself: named from memory, or as others quote it.";
+
+/// A text with cited() sources where "(from memory)" and "(second hand)" are stars, for a list that says once what they mean.
+[[nodiscard]] std::string starred(std::string text);
+[[nodiscard]] Message starred(Message text);
 
 }  // namespace seamward

@@ -15,6 +15,7 @@
 #include "catalog/prices.h"
 #include "catalog/removals.h"
 #include "catalog/site_cautions.h"
+#include "catalog/text_table.h"
 
 namespace {
 
@@ -58,6 +59,7 @@ int main(int argc, char** argv) try {
     embed("site_cautions",
           [](const std::string& text, const std::string& path) { (void)seamward::read_site_cautions(text, path); });
     embed("prices", [](const std::string& text, const std::string& path) { (void)seamward::read_price_book(text, path); });
+    embed("spanish", [](const std::string& text, const std::string& path) { (void)seamward::read_texts(text, path); });
     out += "\n}  // namespace seamward::shipped_text\n";
     std::ofstream file(argv[2], std::ios::binary);
     file << out;

@@ -17,5 +17,6 @@ extern const std::string_view joints;
 extern const std::string_view prices;
 extern const std::string_view removals;
 extern const std::string_view site_cautions;
+extern const std::string_view spanish;
 
 }  // namespace seamward::shipped_text

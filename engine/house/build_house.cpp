@@ -33,7 +33,31 @@ void measure_vented_spaces(Layout& layout) {
         layout.house.vented.push_back({below, floor, "under-floor"});
 }
 
+/// Which line of the description makes each gap: where air is parted, one line makes several, under ids of their own.
+void tell_features(Layout& layout) {
+    std::map<std::pair<std::size_t, std::size_t>, const std::string*> by_place;
+    for (const FeatureDescription& feature : layout.described.features)
+        by_place[{feature.place.line, feature.place.column}] = &feature.id;
+    for (std::size_t i = 0; i < layout.gap_places.size(); ++i) {
+        const auto at = by_place.find({layout.gap_places[i].line, layout.gap_places[i].column});
+        if (at != by_place.end()) layout.house.places[i].feature = *at->second;
+    }
+}
+
 }  // namespace
+
+void lay_out_house(Layout& layout) {
+    lay_out_shell(layout);
+    layout.faults.throw_if_any();
+    lay_out_openings(layout);
+    lay_out_foundation(layout);
+    lay_out_rims(layout);
+    lay_out_crawl_doors(layout);
+    lay_out_roof(layout);
+    layout.faults.throw_if_any();
+    lay_out_yard(layout);
+    open_bulkheads(layout);
+}
 
 House build_house(const HouseDescription& described, const std::map<std::string, double>& widths, Make make,
                   const RunContext& context) {
@@ -41,17 +65,10 @@ House build_house(const HouseDescription& described, const std::map<std::string,
     Diagnostics faults(described.file);
     Layout layout{.described = described, .faults = faults, .widths = widths, .context = &context};
     layout.house.name = described.name;
-    lay_out_shell(layout);
-    faults.throw_if_any();
-    lay_out_openings(layout);
-    lay_out_foundation(layout);
-    lay_out_rims(layout);
-    lay_out_crawl_doors(layout);
-    lay_out_roof(layout);
-    faults.throw_if_any();
-    lay_out_yard(layout);
+    lay_out_house(layout);
     lay_out_features(layout);
     faults.throw_if_any();
+    tell_features(layout);
     go_round_obstacles(layout);
     measure_vented_spaces(layout);
     if (make == Make::solids) layout.house.parts = make_parts(layout.panels, context);

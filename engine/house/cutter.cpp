@@ -61,39 +61,45 @@ std::string Cutter::gap_id(const FeatureDescription& feature, std::size_t gap) c
     return made == 1 ? feature.id : feature.id + "-" + feature.type->gaps[gap].id;
 }
 
-std::string Cutter::place_name(const FeatureDescription& feature) const {
+Message Cutter::place_name(const FeatureDescription& feature) const {
     if (feature.at) {
         const RoomLayout* room = layout_.room_at(feature.story, *feature.at);
-        if (room == nullptr || layout_.roof.empty()) return "";
+        if (room == nullptr || layout_.roof.empty()) return {};
         const std::vector<Host>& hosts = feature.type->hosts;
         const bool on_roof = std::find(hosts.begin(), hosts.end(), Host::roof) != hosts.end();
-        return (on_roof ? "over the " : "") + layout_.house.survey[room->space].label();
+        const Message below = layout_.house.survey[room->space].called();
+        return on_roof ? message("over the {}", {below}) : below;
     }
     if (!feature.side.empty()) {
         for (const Space& space : layout_.house.survey.spaces) {
-            if (space.id == feature.side) return space.label();
+            if (space.id == feature.side) return space.called();
         }
     }
-    if (feature.on.size() != 1) return "";
+    if (feature.on.size() != 1) return {};
     for (const OpeningDescription& opening : layout_.described.openings) {
-        if (opening.id == feature.on.front()) return opening.name.empty() ? spoken(opening.id) : opening.name;
+        if (opening.id == feature.on.front()) return as_named(opening.name.empty() ? spoken(opening.id) : opening.name);
     }
     for (const BlockWallDescription& wall : layout_.described.block_walls) {
-        if (feature.on.front().starts_with(wall.id)) return "";  // the type's name says that it is the block wall
+        if (feature.on.front().starts_with(wall.id)) return {};  // the type's name says that it is the block wall
     }
-    return spoken(feature.on.front());
+    return as_named(spoken(feature.on.front()));
 }
 
-std::string Cutter::gap_name(const FeatureDescription& feature, std::size_t gap) const {
+Message Cutter::gap_name(const FeatureDescription& feature, std::size_t gap) const {
     const FeatureGap& row = feature.type->gaps[gap];
-    if (!feature.gaps[gap].name.empty()) return feature.gaps[gap].name;
-    if (!feature.name.empty() && feature.type->gaps.size() == 1) return feature.name;
-    const std::string what = row.name.empty() ? feature.type->name : row.name;
-    const std::string where = feature.name.empty() ? place_name(feature) : feature.name;
-    if (where.empty() || what.find(where) != std::string::npos) return what;
+    if (!feature.gaps[gap].name.empty()) return as_named(feature.gaps[gap].name);
+    if (!feature.name.empty() && feature.type->gaps.size() == 1) return as_named(feature.name);
+    const Message what = as_named(row.name.empty() ? feature.type->name : row.name);
+    const Message where = feature.name.empty() ? place_name(feature) : as_named(feature.name);
+    if (where.empty() || what.english().find(where.english()) != std::string::npos) return what;
     const std::vector<Host>& hosts = feature.type->hosts;
     const bool opening = std::find(hosts.begin(), hosts.end(), Host::opening) != hosts.end() && hosts.size() == 1;
-    return opening ? where + ": " + what : what + ", " + where;
+    return opening ? message("{}: {}", {where, what}) : message("{}, {}", {what, where});
+}
+
+void name_bay(Gap& gap, const std::string& bay) {
+    gap.spoken = message("{}, bay {}", {gap.called(), as_it_stands(bay)});
+    gap.name = gap.spoken.english();
 }
 
 GapIndex Cutter::enter_uncut(const FeatureDescription& feature, std::size_t number, SpaceIndex front, SpaceIndex back,
@@ -102,7 +108,8 @@ GapIndex Cutter::enter_uncut(const FeatureDescription& feature, std::size_t numb
     const FeatureDescription::Sizes& said = feature.gaps[number];
     Gap gap;
     gap.id = gap_id(feature, number);
-    gap.name = gap_name(feature, number);
+    gap.spoken = gap_name(feature, number);
+    gap.name = gap.spoken.english();
     gap.between = {front, back};
     gap.shape = shape;
     gap.duty = row.duty;

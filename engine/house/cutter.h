@@ -33,6 +33,9 @@ inline constexpr double least_spacing = 0.005;      ///< meters; nothing that a 
 inline constexpr std::uint32_t most_alike = 10000;  ///< of one gap, as the house file allows
 inline constexpr double least_joint = 0.02;         ///< a joint shorter than this is not drawn, meters
 
+/// Adds to the name of a gap in which of several bays it lies.
+void name_bay(Gap& gap, const std::string& bay);
+
 /// Makes gaps: their entries in the survey, the cuts in the panels and what stands in them.
 class Cutter {
 public:
@@ -74,9 +77,9 @@ public:
     [[nodiscard]] static std::vector<Point2> places(const FeatureGap& row, const GapSizes& sizes, Point2 at);
 
     /// What people call a gap: the house file's words, else the table's and where it is.
-    [[nodiscard]] std::string gap_name(const FeatureDescription& feature, std::size_t gap) const;
+    [[nodiscard]] Message gap_name(const FeatureDescription& feature, std::size_t gap) const;
     /// "kitchen ceiling", "north wall", "front door".
-    [[nodiscard]] std::string place_name(const FeatureDescription& feature) const;
+    [[nodiscard]] Message place_name(const FeatureDescription& feature) const;
 
     /// Reports a feature and leaves off placing it: one fault each.
     [[noreturn]] void refuse(const FeatureDescription& feature, const std::string& what, const std::string& mend = "") {

@@ -30,6 +30,7 @@ struct Assembly {
 /// A space as the file names it.
 struct NamedSpace {
     std::string id, name;
+    Message spoken = {};  ///< the name in its parts, where the program made it of these
 };
 
 /// A part of the air between joists, by a point of the plan in it.

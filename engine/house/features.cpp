@@ -300,7 +300,7 @@ private:
             part.along = (piece.from + piece.to) / 2;
             part.gaps[number].length = piece.to - piece.from;
             WallFeature(cutter_, part).on_plate(wall, number, up);
-            if (pieces.size() > 1) layout_.house.survey.gaps.back().name += ", bay " + bay;
+            if (pieces.size() > 1) name_bay(layout_.house.survey.gaps.back(), bay);
         }
         return true;
     }

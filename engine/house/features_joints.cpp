@@ -45,7 +45,7 @@ public:
             Joint joint(cutter_, part, wall_, number_, skin_);
             joint.find_pieces(bay);
             joint.enter();
-            layout_.house.survey.gaps.back().name += ", bay " + number;
+            name_bay(layout_.house.survey.gaps.back(), number);
         }
     }
 

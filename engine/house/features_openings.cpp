@@ -189,7 +189,7 @@ private:
                 const std::string name = std::to_string(bay + 1);
                 const FeatureDescription part = part_of(feature_, "-bay-" + name);
                 OpeningFeature(cutter_, part, opening_).past_frame(number, outside, bay);
-                layout_.house.survey.gaps.back().name += ", bay " + name;
+                name_bay(layout_.house.survey.gaps.back(), name);
             }
             return;
         }

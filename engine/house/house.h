@@ -19,6 +19,7 @@ struct GapPlace {
     /// it takes to get past what stands right before the opening; two points or more, and no solid on the way. Of several alike,
     /// the first piece. Empty: the gap has no solids (it was added by hand).
     std::vector<Point> through;
+    std::string feature{};  ///< id of the line of the house's list of features that makes it; empty: no such line does
 };
 
 /// The middle of a body of air: a figure in a plane, inside of which straight lines meet no solid. A wall cavity's stands in the

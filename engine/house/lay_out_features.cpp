@@ -300,7 +300,6 @@ private:
 }  // namespace
 
 void lay_out_features(Layout& layout) {
-    open_bulkheads(layout);
     FeatureSorter sorter(layout);
     const auto is_cap = [](const FeatureDescription& feature) {
         return std::any_of(feature.type->hosts.begin(), feature.type->hosts.end(), [](Host host) { return host == Host::roof; });

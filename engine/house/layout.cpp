@@ -19,6 +19,7 @@ SpaceIndex Layout::add_space(const NamedSpace& named, SpaceKind kind, Place plac
     Space space;
     space.id = named.id;
     space.name = named.name;
+    space.spoken = named.spoken;
     space.kind = kind;
     space.source = source;
     house.survey.spaces.push_back(std::move(space));

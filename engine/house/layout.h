@@ -198,6 +198,9 @@ struct Layout {
     [[nodiscard]] SpaceIndex below_floor(std::size_t story, Point2 at) const;
 };
 
+/// All of the stages before lay_out_features(). Throws BadInput where a fault keeps it from going on; others are in `faults`.
+void lay_out_house(Layout& layout);
+
 /// The stages, in this order.
 void lay_out_shell(Layout& layout);     ///< walls, floors, rooms, ceilings
 void lay_out_openings(Layout& layout);  ///< doors and windows; before panels of walls are finished

@@ -296,7 +296,9 @@ private:
             NamedSpace named = described_.eave;
             if (first.size() > 1) {
                 named.id += "-" + layout_.described.walls[start];
-                named.name += (named.name.empty() ? "" : ", ") + spoken(layout_.described.walls[start]);
+                const Message wall = as_named(spoken(layout_.described.walls[start]));
+                named.spoken = named.name.empty() ? wall : message("{}, {}", {as_named(named.name), wall});
+                named.name = named.spoken.english();
             }
             const SpaceIndex air = layout_.add_space(named, SpaceKind::cavity, described_.place);
             for (const std::size_t edge : run) add_box(edge, air);

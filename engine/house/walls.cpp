@@ -80,7 +80,8 @@ private:
         NamedSpace named = number < names.size() ? names[number] : NamedSpace();
         if (named.id.empty()) {
             named.id = studs ? wall_.id : wall_.id + "-air";
-            named.name = (studs ? "cavity of " : "air behind the cladding of ") + wall_.name;
+            named.spoken = message(studs ? "cavity of {}" : "air behind the cladding of {}", {as_named(wall_.name)});
+            named.name = named.spoken.english();
         }
         wall_.cavities.push_back({back, front, {}, {}});
         if (studs) {
@@ -118,8 +119,10 @@ private:
         frame.origin = frame.at(0, 0, (back + front) / 2);
         for (CutFigure& piece : remainder(inner, solid)) {
             const std::string bay = std::to_string(cavity.bays.size() + 1);
+            const Message whole = named.spoken.empty() ? as_named(named.name) : named.spoken;
+            const Message in_bay = message("{}, bay {}", {whole, as_it_stands(bay)});
             const SpaceIndex space =
-                layout_.add_space({named.id + "-bay-" + bay, named.name + ", bay " + bay}, SpaceKind::cavity, place);
+                layout_.add_space({named.id + "-bay-" + bay, in_bay.english(), in_bay}, SpaceKind::cavity, place);
             layout_.set_middle(space, frame, piece.figure);
             cavity.bays.emplace_back(std::move(piece.figure), space);
         }

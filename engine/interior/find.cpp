@@ -161,8 +161,32 @@ std::string plain_name(const FoundPart& part) {
     return name.empty() ? part.id : name;
 }
 
+/// "IfcWallStandardCase" as people call it: "wall"; empty for a part without a class, or one that says nothing.
+std::string plain_class(const FoundPart& part) {
+    if (!part.ifc_class.starts_with("Ifc")) return {};
+    std::string words = part.ifc_class.substr(3);
+    if (words.starts_with("BuildingElement")) return "part";
+    for (const std::string_view end : {"StandardCase", "ElementedCase", "Element", "Type"}) {
+        if (words.size() > end.size() && words.ends_with(end)) words.resize(words.size() - end.size());
+    }
+    std::string plain;
+    for (const char c : words) {
+        const bool capital = c >= 'A' && c <= 'Z';
+        if (capital && !plain.empty()) plain += ' ';
+        plain += capital ? static_cast<char>(c - 'A' + 'a') : c;
+    }
+    return plain;
+}
+
+/// What the parts are comes first, where the file says it; then what its author's program called them.
 std::string gap_name(const FoundPart& a, const FoundPart& b) {
-    return &a == &b ? "in " + plain_name(a) : "between " + plain_name(a) + " and " + plain_name(b);
+    const bool one = &a == &b;
+    const std::string kind_a = plain_class(a);
+    const std::string kind_b = plain_class(b);
+    const std::string names = one ? plain_name(a) : plain_name(a) + " and " + plain_name(b);
+    if (kind_a.empty() || kind_b.empty()) return (one ? "in " : "between ") + names;
+    if (one) return "in " + kind_a + " (" + names + ")";
+    return "between " + kind_a + " and " + kind_b + " (" + names + ")";
 }
 
 /// Sorted for people: widest first, and the same order whatever the machine.

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cstdlib>
 
 namespace seamward {
 
@@ -194,6 +195,15 @@ std::string in_one_line(const EditTree& tree, Syntax syntax) {
         text += in_one_line(tree.children[i], syntax);
     }
     return text + (map ? '}' : ']');
+}
+
+std::string decimal(long long count, std::size_t digits) {
+    std::string text = std::to_string(std::llabs(count));
+    if (text.size() <= digits) text.insert(0, digits + 1 - text.size(), '0');
+    text.insert(text.size() - digits, 1, '.');
+    text.erase(text.find_last_not_of('0') + 1);
+    if (text.back() == '.') text.pop_back();
+    return (count < 0 ? "-" : "") + text;
 }
 
 std::string written_like(const EditTree& tree, std::string_view like, Syntax syntax) {

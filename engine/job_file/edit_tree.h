@@ -55,6 +55,9 @@ enum class Syntax : std::uint8_t { yaml, json };
 /// The tree in one line, lists and maps in brackets.
 [[nodiscard]] std::string in_one_line(const EditTree& tree, Syntax syntax);
 
+/// A whole number of units of 10^-`digits` as a decimal without zeros at its end.
+[[nodiscard]] std::string decimal(long long count, std::size_t digits);
+
 /// A scalar in the manner of the one that it replaces, whose text in the file is `like`.
 [[nodiscard]] std::string written_like(const EditTree& scalar, std::string_view like, Syntax syntax);
 

@@ -2,13 +2,12 @@
 #include "job_file/job_edits.h"
 
 #include <algorithm>
-#include <cmath>
-#include <cstdlib>
 #include <string_view>
 
 #include "base/quantity.h"
 #include "base/text.h"
 #include "job_file/edit_text.h"
+#include "job_file/house_edits.h"
 
 namespace seamward {
 
@@ -24,44 +23,11 @@ constexpr std::array<SizeWords, 4> size_words{
 constexpr std::array<std::string_view, 4> how_words{"", "measured", "modeled", "assumed"};
 constexpr std::array<std::string_view, 5> kind_words{"outdoors", "cavity", "attached", "living", "harborage"};
 
-/// A coordinate in meters, to a tenth of a millimeter: a click is not more exact.
-std::string coordinate_text(double meters) {
-    const long long count = std::llround(meters * 1e4);
-    std::string text = std::to_string(std::llabs(count));
-    if (text.size() <= 4) text.insert(0, 5 - text.size(), '0');
-    text.insert(text.size() - 4, 1, '.');
-    text.erase(text.find_last_not_of('0') + 1);
-    if (text.back() == '.') text.pop_back();
-    return (count < 0 ? "-" : "") + text + " m";
-}
+EditTree point_tree(const Point& at) { return EditTree::list({coordinate(at.x), coordinate(at.y), coordinate(at.z)}); }
 
-EditTree point_tree(const Point& at) {
-    return EditTree::list(
-        {EditTree::word(coordinate_text(at.x)), EditTree::word(coordinate_text(at.y)), EditTree::word(coordinate_text(at.z))});
-}
-
-/// Small letters, digits and dashes from a name; `other` where it has none of these.
-std::string id_from(std::string_view name, std::string_view other) {
-    std::string id;
-    for (char c : name) {
-        if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-        const bool fits = (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9');
-        if (fits)
-            id += c;
-        else if (c != '\'' && !id.empty() && id.back() != '-')
-            id += '-';
-    }
-    while (!id.empty() && id.back() == '-') id.pop_back();
-    return id.empty() ? std::string(other) : id;
-}
-
-class JobEditor {
+class JobEditor : public FileEditor {
 public:
-    JobEditor(EditTree job, const std::filesystem::path& path) : file_(path.string()), job_(std::move(job)) {
-        if (job_.kind != Kind::map) fail("this is no job file and no house file", "a job file begins with seamward: 1");
-    }
-
-    [[nodiscard]] const EditTree& job() const { return job_; }
+    using FileEditor::FileEditor;
 
     std::string make(const ChangeGap& edit) {
         EditTree* gap = entry("gaps", "id", edit.id);
@@ -108,10 +74,7 @@ public:
             fail(has_house() ? "gap " + in_quotes(edit.id) + " belongs to the described house and cannot be removed here"
                              : "there is no gap " + in_quotes(edit.id) + " in this file",
                  has_house() ? "list it as closed, or remove it in the file of the house" : "look at the list of gaps");
-        if (entry("occupied", "way", edit.id) != nullptr)
-            fail("gap " + in_quotes(edit.id) + " is the way of an animal that lives here (occupied)", "change that entry first");
-        erase_entry("gaps", "id", edit.id);
-        erase_entry("closed", "gap", edit.id);
+        forget_gap(edit.id);
         return edit.id;
     }
 
@@ -154,110 +117,40 @@ public:
             if (there.empty()) fail("no way leads from the new folder to " + in_quotes(path->text), "save the job elsewhere");
             path->text = there.generic_string();
         };
-        move(job_.find("house"));
-        if (EditTree* model = job_.find("model")) move(model->find("file"));
-        if (EditTree* gaps = job_.find("gaps")) {
+        if (edit.house.empty())
+            move(tree_.find("house"));
+        else
+            tree_["house"] = EditTree::line(edit.house);
+        if (EditTree* model = tree_.find("model")) move(model->find("file"));
+        if (EditTree* gaps = tree_.find("gaps")) {
             for (EditTree& gap : gaps->children) move(gap.find("photo"));
         }
         return "";
     }
 
-    std::string make(const AddFeature& edit) {
-        if (job_.find("seamward-house") == nullptr)
-            fail("this file describes no house", "add a feature to the file that house names");
-        EditTree& features = list("features");
-        EditTree feature = EditTree::map({{"id", EditTree::line(new_id(features, edit.name, edit.type, edit.taken))}});
-        const std::string id(feature.text_of("id"));
-        feature["type"] = EditTree::word(edit.type);
-        if (edit.name != id) set_line(feature, "name", edit.name, "a name");
-        if (!edit.on.empty()) feature["on"] = EditTree::line(edit.on);
-        for (const auto& [key, text] : {std::pair("along", &edit.along), std::pair("up", &edit.up)}) {
-            if (text->empty()) continue;
-            if (const auto place = parse_coordinate(*text); !place)
-                fail(std::string(key) + ": " + place.fault.what, place.fault.mend);
-            feature[key] = EditTree::word(*text);
-        }
-        if (edit.at)
-            feature["at"] =
-                EditTree::list({EditTree::word(coordinate_text((*edit.at)[0])), EditTree::word(coordinate_text((*edit.at)[1]))});
-        if (!edit.side.empty()) feature["side"] = EditTree::line(edit.side);
-        if (!edit.story.empty()) feature["story"] = EditTree::word(edit.story);
-        if (!edit.gap.empty()) feature["gap"] = size(edit.gap, "gap");
-        features.push(std::move(feature));
-        return id;
+    /// The job's part: what it says of the gaps that go.
+    std::string make(const RemoveFeature& edit) {
+        for (const std::string& gap : edit.gaps) forget_gap(gap);
+        return edit.id;
+    }
+
+    template <class OfHouse>
+    std::string make(const OfHouse&) {
+        fail("this file describes no house", "features stand in the file that house names");
     }
 
 private:
-    [[noreturn]] void fail(std::string what, std::string mend) const {
-        throw BadInput({{file_, {}, std::move(what), std::move(mend)}});
+    /// Takes out what the file says of a gap.
+    void forget_gap(const std::string& id) {
+        if (entry("occupied", "way", id) != nullptr)
+            fail("gap " + in_quotes(id) + " is the way of an animal that lives here (occupied)", "change that entry first");
+        erase_entry("gaps", "id", id);
+        erase_entry("closed", "gap", id);
     }
 
-    [[nodiscard]] bool has_house() const { return !job_.text_of("house").empty(); }
+    [[nodiscard]] bool has_house() const { return !tree_.text_of("house").empty(); }
 
-    EditTree& list(std::string_view key) {
-        EditTree& found = job_[key];
-        if (found.kind == Kind::null) found.kind = Kind::list;
-        if (found.kind != Kind::list) fail(std::string(key) + " is no list", "mend the file in a text editor");
-        return found;
-    }
     EditTree& gaps() { return list("gaps"); }
-
-    /// The entry of a list that has this text under that key, or null.
-    [[nodiscard]] EditTree* entry(std::string_view of, std::string_view key, std::string_view text) {
-        EditTree* found = job_.find(of);
-        if (found == nullptr || found->kind != Kind::list) return nullptr;
-        const auto at = std::ranges::find_if(found->children, [&](const EditTree& item) { return item.text_of(key) == text; });
-        return at == found->children.end() ? nullptr : &*at;
-    }
-
-    void erase_entry(std::string_view of, std::string_view key, std::string_view text) {
-        if (EditTree* found = job_.find(of))
-            std::erase_if(found->children, [&](const EditTree& item) { return item.text_of(key) == text; });
-    }
-
-    [[nodiscard]] std::string new_id(const EditTree& among, const std::string& name, std::string_view other,
-                                     const std::vector<std::string>& taken) const {
-        const std::string wish = id_from(name, other);
-        const auto used = [&](const std::string& id) {
-            return std::ranges::find(taken, id) != taken.end() ||
-                   std::ranges::any_of(among.children, [&](const EditTree& item) { return item.text_of("id") == id; });
-        };
-        std::string id = wish;
-        for (int i = 2; used(id); ++i) id = wish + '-' + std::to_string(i);
-        return id;
-    }
-
-    [[nodiscard]] EditTree size(const std::string& text, std::string_view key) const {
-        if (key == "area") {
-            if (const auto area = parse_area(text); !area) fail(area.fault.what, area.fault.mend);
-        } else if (const auto length = key == "length" ? parse_distance(text) : parse_length(text); !length) {
-            fail(std::string(key) + ": " + length.fault.what, length.fault.mend);
-        }
-        return EditTree::word(text);
-    }
-
-    /// A size under a key. One that is the same in other words stays as it is written.
-    void set_size(EditTree& sizes, std::string_view key, const std::string& text) const {
-        EditTree made = size(text, key);
-        EditTree& there = sizes[key];
-        const auto value = key == "area" ? parse_area(text) : parse_distance(text);
-        const auto before = key == "area" ? parse_area(there.text) : parse_distance(there.text);
-        if (there.kind != Kind::scalar || before.value != value.value) there = std::move(made);
-    }
-
-    void set_text(EditTree& gap, std::string_view key, const std::string& text) const {
-        if (!is_utf8(text) || has_control_character(text))
-            fail(std::string(key) + " holds characters that are no text", "remove them");
-        if (is_blank(text))
-            gap.erase(key);
-        else
-            gap[key] = EditTree::line(text);
-    }
-
-    void set_line(EditTree& gap, std::string_view key, const std::string& text, std::string_view called) const {
-        if (text.find_first_of("\r\n") != std::string::npos) fail(std::string(called) + " is one line", "remove the line ends");
-        set_text(gap, key, text);
-    }
 
     void set_between(EditTree& gap, const std::array<std::string, 2>& between) const {
         if (between[0] == between[1]) fail("this gap leads from a space to itself", "name the spaces on its two sides");
@@ -302,9 +195,6 @@ private:
         else
             gap.erase("evidence");
     }
-
-    std::string file_;
-    EditTree job_;
 };
 
 TextChange difference(std::string_view before, std::string_view after) {
@@ -324,7 +214,12 @@ std::string changed(std::string_view text, const TextChange& change) {
     return (made += change.inserted) += text.substr(change.at + change.removed.size());
 }
 
-bool is_of_house(const Edit& edit) { return std::holds_alternative<AddFeature>(edit); }
+bool is_of_house(const Edit& edit) {
+    return std::holds_alternative<AddFeature>(edit) || std::holds_alternative<ChangeFeature>(edit) ||
+           std::holds_alternative<RemoveFeature>(edit);
+}
+
+bool is_of_job(const Edit& edit) { return !is_of_house(edit) || std::holds_alternative<RemoveFeature>(edit); }
 
 std::filesystem::path house_of(const std::string& text, const std::filesystem::path& path) {
     const std::string house(EditTree(with_spans(text, path).root()).text_of("house"));
@@ -333,11 +228,23 @@ std::filesystem::path house_of(const std::string& text, const std::filesystem::p
 
 Edited apply(const std::string& text, const std::filesystem::path& path, const Edit& edit) {
     const Document document = with_spans(text, path);
-    JobEditor editor(EditTree(document.root()), path);
-    std::string id = std::visit([&](const auto& one) { return editor.make(one); }, edit);
-    std::string made = rewritten(text, document, editor.job());
-    TextChange change = difference(text, made);
-    return {std::move(made), std::move(change), std::move(id)};
+    const auto made_by = [&](auto editor) {
+        std::string id = std::visit([&](const auto& one) { return editor.make(one); }, edit);
+        std::string made = rewritten(text, document, editor.tree());
+        TextChange change = difference(text, made);
+        return Edited{std::move(made), std::move(change), std::move(id)};
+    };
+    EditTree tree(document.root());
+    const auto* removal = std::get_if<RemoveFeature>(&edit);
+    if (removal != nullptr && removal->gaps.size() > 1 && tree.find("seamward-house") == nullptr) {
+        // One after the other: entries between two that go stay where they are, with their comments.
+        std::string made = text;
+        for (const std::string& gap : removal->gaps) made = apply(made, path, RemoveFeature{removal->id, {gap}}).text;
+        TextChange change = difference(text, made);
+        return {std::move(made), std::move(change), removal->id};
+    }
+    if (tree.find("seamward-house") != nullptr) return made_by(HouseEditor(std::move(tree), path));
+    return made_by(JobEditor(std::move(tree), path));
 }
 
 }  // namespace seamward

@@ -5,6 +5,7 @@
 #include <filesystem>
 #include <optional>
 #include <string>
+#include <utility>
 #include <variant>
 #include <vector>
 
@@ -75,22 +76,40 @@ struct OpenGap {
 /// The job file is to stand in another folder: its house, its model and its photos are found from there.
 struct MoveJob {
     std::filesystem::path from, to;  ///< folders
+    std::string house{};             ///< another house file, by its way from there; empty: the same
 };
 
-/// A new feature of the described house: the one change that is made in the house's file, not in the job's. Its id is made from
-/// its name. Which of on, along, up, at and side it needs follows from its type; what is empty is left out.
+/// A new feature of the described house, in the house's file. Its id is made from its name. Which of on, along, up, at and side
+/// it needs follows from its type; what is empty is left out.
 struct AddFeature {
     std::string name, type;
     std::string on, along, up, side, story;
-    std::optional<std::array<double, 2>> at;  ///< in the plan, meters
-    std::string gap;                          ///< clear width of all its gaps
-    std::vector<std::string> taken;           ///< ids that gaps and features have
+    std::optional<std::array<double, 2>> at;                    ///< in the plan, meters
+    std::string gap;                                            ///< clear width of all its gaps
+    std::vector<std::pair<std::string, std::string>> measured;  ///< clear widths that were measured, by FeatureGap::id
+    std::vector<std::string> taken;                             ///< ids that gaps and features have
 };
 
-using Edit = std::variant<ChangeGap, AddGap, RemoveGap, AddSpace, CloseGap, OpenGap, MoveJob, AddFeature>;
+/// Another name or place of a feature, in the house's file; what is nothing stays as it is, and an empty text is taken out.
+/// Widths of its gaps are changed by ChangeGap.
+struct ChangeFeature {
+    std::string id;
+    std::optional<std::string> name, on, along, up, side, story;
+    std::optional<std::array<double, 2>> at;  ///< in the plan, meters; one that was stated is forgotten where `along` is given
+};
 
-/// Whether an edit is one of the house's file.
+/// Takes a feature out of the house's file, and what the job says of its gaps out of the job's.
+struct RemoveFeature {
+    std::string id;
+    std::vector<std::string> gaps;  ///< ids of the gaps that it makes
+};
+
+using Edit =
+    std::variant<ChangeGap, AddGap, RemoveGap, AddSpace, CloseGap, OpenGap, MoveJob, AddFeature, ChangeFeature, RemoveFeature>;
+
+/// Whether an edit changes the house's file, and whether it changes the job's.
 [[nodiscard]] bool is_of_house(const Edit& edit);
+[[nodiscard]] bool is_of_job(const Edit& edit);
 
 /// The house file that a job file names, where it is from here; empty when it names none.
 [[nodiscard]] std::filesystem::path house_of(const std::string& text, const std::filesystem::path& path);
@@ -113,10 +132,10 @@ struct Edited {
     std::string id;  ///< of what was changed or added
 };
 
-/// Makes one change in the text of the job file at `path`, or of the house file there, which need not exist. Throws BadInput,
-/// with what is wrong and how to mend it, when the text does not parse, has no such gap, or cannot be changed without changing
-/// something else too. The answer parses; whether it is a job is for parse_job() to say, which knows the house. O(size of the
-/// text).
+/// Makes one change, or its part, in the text of the job file at `path`, or of the house file there, which need not exist. Throws
+/// BadInput, with what is wrong and how to mend it, when the text does not parse, has no such gap, or cannot be changed without
+/// changing something else too. The answer parses; whether it is a job is for parse_job() to say, which knows the house. O(size
+/// of the text).
 [[nodiscard]] Edited apply(const std::string& text, const std::filesystem::path& path, const Edit& edit);
 
 }  // namespace seamward

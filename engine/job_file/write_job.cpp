@@ -1,62 +1,21 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "job_file/write_job.h"
 
-#include <algorithm>
 #include <array>
 #include <cmath>
-#include <cstdlib>
-#include <string_view>
+
+#include "job_file/edit_tree.h"
 
 namespace seamward {
 
 namespace {
 
-/// A whole number of units of 10^-`digits` as a decimal without zeros at its end.
-std::string decimal(long long count, std::size_t digits) {
-    std::string text = std::to_string(std::llabs(count));
-    if (text.size() <= digits) text.insert(0, digits + 1 - text.size(), '0');
-    text.insert(text.size() - digits, 1, '.');
-    text.erase(text.find_last_not_of('0') + 1);
-    if (text.back() == '.') text.pop_back();
-    return (count < 0 ? "-" : "") + text;
-}
-
 std::string millimeters(double meters) { return decimal(std::llround(meters * 1e9), 6) + " mm"; }
 std::string meters(double value) { return decimal(std::llround(value * 1e9), 9) + " m"; }
 std::string square_centimeters(double square_meters) { return decimal(std::llround(square_meters * 1e10), 6) + " cm2"; }
 
-/// What YAML reads as text without quotes, and as nothing else.
-bool is_plain(std::string_view text) {
-    constexpr std::array<std::string_view, 9> words{"null", "true", "false", "yes", "no", "on", "off", "y", "n"};
-    const auto letter = [](char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); };
-    const auto inner = [&](char c) {
-        return letter(c) || (c >= '0' && c <= '9') || c == '-' || c == '_' || c == '.' || c == '/';
-    };
-    if (text.empty() || !letter(text.front()) || !std::all_of(text.begin(), text.end(), inner)) return false;
-    std::string small(text);
-    for (char& c : small) c = c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
-    return std::find(words.begin(), words.end(), small) == words.end();
-}
-
-/// A text as YAML reads it back. Letters that YAML takes for line ends, or does not take at all, are spelled by their numbers.
-std::string scalar(std::string_view text) {
-    if (is_plain(text)) return std::string(text);
-    constexpr std::array<std::pair<std::string_view, std::string_view>, 7> spelled{{{"\"", "\\\""},
-                                                                                    {"\\", "\\\\"},
-                                                                                    {"\xE2\x80\xA8", "\\u2028"},
-                                                                                    {"\xE2\x80\xA9", "\\u2029"},
-                                                                                    {"\xEF\xBB\xBF", "\\uFEFF"},
-                                                                                    {"\xEF\xBF\xBE", "\\uFFFE"},
-                                                                                    {"\xEF\xBF\xBF", "\\uFFFF"}}};
-    std::string quoted = "\"";
-    while (!text.empty()) {
-        const auto* special =
-            std::find_if(spelled.begin(), spelled.end(), [&](const auto& s) { return text.starts_with(s.first); });
-        quoted += special == spelled.end() ? text.substr(0, 1) : special->second;
-        text.remove_prefix(special == spelled.end() ? 1 : special->first.size());
-    }
-    return quoted + '"';
-}
+/// A text as YAML reads it back.
+std::string scalar(const std::string& text) { return in_one_line(EditTree::line(text), Syntax::yaml); }
 
 std::string shape_text(const Shape& shape) {
     std::string text = shape_word(shape) + std::string(": {");

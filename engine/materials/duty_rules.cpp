@@ -150,7 +150,7 @@ DutyRuling ruling_on(const Gap& gap, const Survey& survey) {
     if (!closing.never.empty() && closing.never_source.empty() && !closing.mesh_allowed) {
         DutyRuling ruling;
         ruling.may_close = false;
-        ruling.why = closing.never;
+        ruling.why = as_named(closing.never);
         ruling.source = "the survey";
         return ruling;
     }
@@ -158,8 +158,9 @@ DutyRuling ruling_on(const Gap& gap, const Survey& survey) {
     if (closing.never.empty()) return ruling;
     // What the survey itself says leaves meshes at most.
     keep_serving(ruling, closing.never_source.empty() ? Duty::none : gap.duty, closing.mesh_allowed);
-    ruling.why = closing.never;
-    ruling.source = closing.never_source.empty() ? "the survey" : cited(shipped_features().sources, closing.never_source);
+    ruling.why = as_named(closing.never);
+    ruling.source =
+        closing.never_source.empty() ? Message("the survey") : cited(shipped_features().sources, closing.never_source);
     return ruling;
 }
 

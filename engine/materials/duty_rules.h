@@ -17,9 +17,9 @@ struct DutyRuling {
     double least_opening = 0;             ///< of a mesh put over it, clear, meters
     double widest_opening = std::numeric_limits<double>::infinity();  ///< likewise
     bool keeps_area = false;  ///< its net free area is due: check_ventilation or check_combustion_air has the last word on a mesh
-    std::string why;          ///< why it is restricted; empty when it is not
-    std::string source;       ///< for people: document, publisher, year, and whether it was read; empty when not restricted
-    std::string instead;      ///< what may be done, for people; empty: leave it as it is
+    Message why;              ///< why it is restricted; empty when it is not
+    Message source;           ///< for people: document, publisher, year, and whether it was read; empty when not restricted
+    Message instead;          ///< what may be done, for people; empty: leave it as it is
     std::string row;          ///< id of the row of the table of duties that holds; empty: none fits
 
     [[nodiscard]] bool restricted() const { return !why.empty(); }

@@ -147,26 +147,25 @@ public:
         return {static_cast<std::int64_t>(std::floor(cents + 0.5 + cent_tolerance))};
     }
 
-    [[nodiscard]] std::vector<std::string> steps() const {
-        std::vector<std::string> steps = row_.steps;
-        if (!row_.conditions.empty()) steps.push_back("Conditions: " + row_.conditions);
-        if (side_ == Side::outside && row_.rain > 0) steps.push_back("Keep rain off for " + drying_text(row_.rain));
-        if (row_.paint > 0) steps.push_back("Paint no earlier than after " + drying_text(row_.paint));
+    [[nodiscard]] std::vector<Message> steps() const {
+        std::vector<Message> steps(row_.steps.begin(), row_.steps.end());
+        if (!row_.conditions.empty()) steps.push_back(message("Conditions: {}", {row_.conditions}));
+        if (side_ == Side::outside && row_.rain > 0) steps.push_back(message("Keep rain off for {}", {drying_time(row_.rain)}));
+        if (row_.paint > 0) steps.push_back(message("Paint no earlier than after {}", {drying_time(row_.paint)}));
         if (area_unknown(gap_))
-            steps.push_back("Measure the screened opening first: its area is not stated, " + millimeters_text(row_.unstated) +
-                            " square is reckoned with");
+            steps.push_back(message("Measure the screened opening first: its area is not stated, {} square is reckoned with",
+                                    {millimeters_message(row_.unstated)}));
         return steps;
     }
 
-    [[nodiscard]] std::vector<std::string> cautions() const {
-        std::vector<std::string> all;
-        const auto add = [&](const std::string& text, const std::string& source, const std::vector<CatalogSource>& sources) {
-            if (!text.empty()) all.push_back(text + " (" + cited(sources, source) + ')');
+    [[nodiscard]] std::vector<Message> cautions() const {
+        std::vector<Message> all;
+        const auto add = [&](const auto& caution, const std::vector<CatalogSource>& sources) {
+            if (!caution.text.empty()) all.push_back(message("{} ({})", {caution.text, cited(sources, caution.source)}));
         };
-        const std::vector<CatalogSource>& sources = shipped_treatments().sources;
         const Feature* feature = shipped_features().find(gap_.feature);
-        if (feature != nullptr) add(feature->caution.text, feature->caution.source, shipped_features().sources);
-        for (const Caution& caution : row_.cautions) add(caution.text, caution.source, sources);
+        if (feature != nullptr) add(feature->caution, shipped_features().sources);
+        for (const Caution& caution : row_.cautions) add(caution, shipped_treatments().sources);
         return all;
     }
 
@@ -177,12 +176,13 @@ private:
         return *found;
     }
 
-    static std::string drying_text(double minutes) {
+    static Message drying_time(double minutes) {
         constexpr double hours_per_day = 24;
-        const auto whole = [](double value) { return std::to_string(static_cast<long>(std::lround(value))); };
+        const auto whole = [](double value) { return as_it_stands(std::to_string(static_cast<long>(std::lround(value)))); };
         const double hours = minutes / minutes_per_hour;
-        if (hours < 1) return whole(minutes) + " min";
-        return hours > 2 * hours_per_day ? whole(hours / hours_per_day) + " days" : whole(hours) + " h";
+        if (hours < 1) return message("{} min", {whole(minutes)});
+        if (hours <= 2 * hours_per_day) return message("{} h", {whole(hours)});
+        return message("{} days", {whole(hours / hours_per_day)});
     }
 
     const Treatment& row_;
@@ -194,20 +194,23 @@ private:
 };
 
 /// Why a joint that moves would tear or crack a treatment; empty: it would not.
-std::string torn_by_movement(const Treatment& row, const Gap& gap) {
+Message torn_by_movement(const Treatment& row, const Gap& gap) {
     const bool sticks_to_both = std::any_of(row.takes.begin(), row.takes.end(), [](const Take& take) {
         return take.as == Take::As::bead || take.as == Take::As::fill;
     });
-    if (!gap.joint_spacing || !sticks_to_both || !std::holds_alternative<Slot>(gap.shape)) return "";
+    if (!gap.joint_spacing || !sticks_to_both || !std::holds_alternative<Slot>(gap.shape)) return {};
     const double moves = joint_movement(gap.substrates, *gap.joint_spacing);
-    if (moves < least_movement) return "";
-    const std::string by = "the joint moves by " + millimeters_text(moves) + " between the coldest and the hottest day";
-    if (row.movement <= 0) return by + ", and it is rigid";
+    if (moves < least_movement) return {};
+    const Message by = millimeters_message(moves);
+    if (row.movement <= 0) return message("the joint moves by {} between the coldest and the hottest day, and it is rigid", {by});
     const double width = bead_width(clear_width(gap.shape));
     const double due = joint_width(row.movement, 0, 0, 0, moves, 0);
-    if (due <= width + size_tolerance) return "";
-    return by + "; it follows " + percent_text(row.movement) + " of its width, which takes a joint of " + millimeters_text(due) +
-           ", and this one is " + millimeters_text(width);
+    if (due <= width + size_tolerance) return {};
+    return message(
+        "the joint moves by {} between the coldest and the hottest day; it follows {} of its width, which takes a joint of {}, "
+        "and "
+        "this one is {}",
+        {by, as_it_stands(percent_text(row.movement)), millimeters_message(due), millimeters_message(width)});
 }
 
 Option option_of(const Treatment& row, const Gap& gap, const Survey& survey, const PriceBook& prices, double ground) {
@@ -249,7 +252,7 @@ GapOptions options_for(const Gap& gap, const Survey& survey, const PriceBook& pr
     for (const Treatment& row : shipped_treatments().rows) {
         if (!fits(row, gap, survey)) continue;
         any_fits = true;
-        if (const std::string torn = torn_by_movement(row, gap); !torn.empty()) {
+        if (const Message torn = torn_by_movement(row, gap); !torn.empty()) {
             any_torn = true;
             found.refused.push_back({row.id, torn, cited(shipped_joints().sources, shipped_joints().find("range")->source)});
             continue;

@@ -19,15 +19,15 @@ struct Option {
     double opening = 0;     ///< clear opening of the mesh that is left over the gap, meters; 0: nothing is left
     bool gnawed = false;    ///< rodents get through it
     std::vector<Need> needs;
-    std::vector<std::string> steps;     ///< what to do, in order: preparation, work, drying
-    std::vector<std::string> cautions;  ///< what can hurt somebody here
+    std::vector<Message> steps;     ///< what to do, in order: preparation, work, drying
+    std::vector<Message> cautions;  ///< what can hurt somebody here
 };
 
 /// A treatment that is not offered, and why.
 struct Refusal {
     std::string treatment;  ///< empty: nothing is offered
-    std::string why;
-    std::string source;
+    Message why;
+    Message source;
 };
 
 /// How a gap can be treated.

@@ -20,11 +20,14 @@ namespace {
 constexpr double no_area = 1e-12;  // m2; below it free areas are equal, their sums being rounded
 constexpr double rounding = 1e-9;  // share by which an area may fall short of what is due and still be it
 
-std::string area_text(double area) {
+Message area_message(double area) {
     constexpr double square_inch = 0.0254 * 0.0254;
-    std::array<char, 64> text{};
-    std::snprintf(text.data(), text.size(), "%.0f in2 (%.0f cm2)", area / square_inch, area * 1e4);
-    return text.data();
+    const auto whole = [](double value) {
+        std::array<char, 32> text{};
+        std::snprintf(text.data(), text.size(), "%.0f", value);
+        return as_it_stands(text.data());
+    };
+    return message("{} in2 ({} cm2)", {whole(area / square_inch), whole(area * 1e4)});
 }
 
 std::optional<double> area_of(const Shape& shape) {
@@ -217,12 +220,13 @@ private:
 
 double lost_share(const VentCheck& check) { return check.before > no_area ? 1 - check.after / check.before : 0; }
 
-std::string told(const VentCheck& check, const Survey& survey) {
-    std::string text = survey[check.space].label() + ": free area " + area_text(check.before) + " now, " +
-                       area_text(check.after) + " afterwards";
-    if (check.required) text += ", " + area_text(*check.required) + " due";
-    if (check.unstated > 0) text += "; not counted, for no area is stated: " + std::to_string(check.unstated);
-    return text;
+Message told(const VentCheck& check, const Survey& survey) {
+    const Message space = survey[check.space].called(), before = area_message(check.before), after = area_message(check.after);
+    Message text = check.required ? message("{}: free area {} now, {} afterwards, {} due",
+                                            {space, before, after, area_message(*check.required)})
+                                  : message("{}: free area {} now, {} afterwards", {space, before, after});
+    if (check.unstated == 0) return text;
+    return message("{}; not counted, for no area is stated: {}", {std::move(text), as_it_stands(check.unstated)});
 }
 
 bool has(double area, double due) { return area >= due * (1 - rounding); }
@@ -238,13 +242,13 @@ void judge(VentCheck& check, double due, double spared, double lost_unstated) {
         check.doubtful = std::max(lost_share(check), lost_unstated) > spared + rounding;
 }
 
-void finish(VentCheck& check, const Survey& survey, const char* missing) {
+/// `unsure`: where an area is due and nobody can tell, what would; `{}` is what is known.
+void finish(VentCheck& check, const Survey& survey, const char* unsure) {
     check.text = told(check, survey);
     if (check.starved)
-        check.text += "; that starves it";
+        check.text = message("{}; that starves it", {check.text});
     else if (check.doubtful)
-        check.text += check.required ? "; whether that is enough is not known: state the areas"
-                                     : std::string("; whether that is enough is not known: state ") + missing;
+        check.text = message(check.required ? "{}; whether that is enough is not known: state the areas" : unsure, {check.text});
 }
 
 /// The space that combustion air is let into: the one with appliances that are known, else the inner one.
@@ -324,7 +328,7 @@ std::vector<VentCheck> check_ventilation(const Survey& before, const Survey& aft
         } else {
             check.doubtful = std::max(lost_share(check), lost) > told_loss;
         }
-        finish(check, before, "its floor area");
+        finish(check, before, "{}; whether that is enough is not known: state its floor area");
         checks.push_back(std::move(check));
     }
     return checks;
@@ -362,7 +366,7 @@ std::vector<VentCheck> check_combustion_air(const Survey& before, const Survey& 
         } else {
             check.doubtful = lost > rounding;
         }
-        finish(check, before, "the input of the appliances");
+        finish(check, before, "{}; whether that is enough is not known: state the input of the appliances");
         checks.push_back(std::move(check));
     }
     return checks;

@@ -38,8 +38,8 @@ struct VentCheck {
     std::size_t unstated = 0;        ///< openings whose screened area the survey does not state; they count as none above
     bool starved = false;            ///< the treatment must be refused
     bool doubtful = false;           ///< nobody can tell, and more than a little is lost: warn
-    std::string text;                ///< for people
-    std::string source;              ///< for people; of `required`
+    Message text;                    ///< for people
+    Message source;                  ///< for people; of `required`
 };
 
 /// Above this share of the free area a loss is told. Two wires that are both sold as quarter-inch mesh differ by 9 %, so a

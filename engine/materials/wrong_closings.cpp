@@ -56,11 +56,16 @@ std::vector<WrongClosing> wrong_closings(const Job& job) {
     return wrong;
 }
 
-std::string wrong_closing_text(const Survey& survey, const WrongClosing& wrong) {
+Message wrong_closing_text(const Survey& survey, const WrongClosing& wrong) {
     const Treatment* treatment = shipped_treatments().find(wrong.with);
-    const std::string with = treatment != nullptr ? " with " + treatment->name : "";
-    return survey[wrong.gap].label() + " is written down as closed" + with +
-           (wrong.stays_open ? ". It must stay open: " : ". That must not be there: ") + wrong.why + ". Open it again";
+    const Message gap = survey[wrong.gap].called();
+    if (treatment == nullptr)
+        return message(wrong.stays_open ? "{} is written down as closed. It must stay open: {}. Open it again"
+                                        : "{} is written down as closed. That must not be there: {}. Open it again",
+                       {gap, wrong.why});
+    return message(wrong.stays_open ? "{} is written down as closed with {}. It must stay open: {}. Open it again"
+                                    : "{} is written down as closed with {}. That must not be there: {}. Open it again",
+                   {gap, treatment->name, wrong.why});
 }
 
 }  // namespace seamward

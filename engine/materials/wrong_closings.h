@@ -13,7 +13,7 @@ struct WrongClosing {
     GapIndex gap;
     std::string with;         ///< id of a treatment; empty where the job does not say
     bool stays_open = false;  ///< nothing may close it; otherwise something else than this may
-    std::string why, source;  ///< of the ruling
+    Message why, source;      ///< of the ruling
 };
 
 /// The closings that hold and that the ruling on the gap, as it was found, does not allow. One of an unknown kind counts as a
@@ -22,6 +22,6 @@ struct WrongClosing {
 [[nodiscard]] std::vector<WrongClosing> wrong_closings(const Job& job);
 
 /// `louver, garage, is written down as closed. It must stay open: an appliance breathes here. Open it again`
-[[nodiscard]] std::string wrong_closing_text(const Survey& survey, const WrongClosing& wrong);
+[[nodiscard]] Message wrong_closing_text(const Survey& survey, const WrongClosing& wrong);
 
 }  // namespace seamward

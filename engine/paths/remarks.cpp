@@ -17,16 +17,12 @@ namespace seamward {
 namespace {
 
 /// `a`, `a and b`, `a, b, c and 7 more`
-std::string first_few(const std::vector<std::string>& names) {
+Message first_few(std::vector<Message> names) {
     constexpr std::size_t most = 3;
-    const std::size_t shown = names.size() > most + 1 ? most : names.size();
-    std::string text;
-    for (std::size_t i = 0; i < shown; ++i) {
-        const bool last = i + 1 == names.size() && i > 0;
-        text += (i == 0 ? "" : last ? " and " : ", ") + names[i];
-    }
-    if (shown < names.size()) text += " and " + std::to_string(names.size() - shown) + " more";
-    return text;
+    if (names.size() <= most + 1) return listed_message(names);
+    const std::size_t left = names.size() - most;
+    names.resize(most);
+    return message("{} and {} more", {joined_message(names, ", "), as_it_stands(left)});
 }
 
 class Remarks {
@@ -34,7 +30,7 @@ public:
     Remarks(const Job& job, const TraceSettings& settings)
         : job_(job), survey_(job.survey), settings_(settings), roles_(survey_, settings.to) {}
 
-    std::vector<std::string> all() {
+    std::vector<Message> all() {
         starts_and_ends();
         rooms_without_gaps();
         spaces_that_nothing_leads_into();
@@ -47,28 +43,31 @@ public:
     }
 
 private:
-    void add(const std::vector<std::string>& names, const std::string& one, const std::string& many) {
-        if (!names.empty()) remarks_.push_back(first_few(names) + (names.size() == 1 ? one : many));
+    /// The patterns have a place for the names.
+    void add(const std::vector<Message>& names, const char* one, const char* many) {
+        if (!names.empty()) remarks_.push_back(message(names.size() == 1 ? one : many, {first_few(names)}));
     }
 
     void starts_and_ends() {
-        if (roles_.start_spaces().empty()) remarks_.push_back("this survey has no outdoors or source space: no way in can begin");
-        if (roles_.end_spaces().empty()) remarks_.push_back("this survey has no living space: no way in can end");
+        if (roles_.start_spaces().empty())
+            remarks_.emplace_back("this survey has no outdoors or source space: no way in can begin");
+        if (roles_.end_spaces().empty()) remarks_.emplace_back("this survey has no living space: no way in can end");
         for (const SpaceIndex space : settings_.to) {
             if (roles_.starts(space))
-                remarks_.push_back(survey_[space].label() + " is where ways in start; only ways from elsewhere end there");
+                remarks_.push_back(
+                    message("{} is where ways in start; only ways from elsewhere end there", {survey_[space].called()}));
         }
     }
 
     void rooms_without_gaps() {
         std::vector<bool> has_gap(survey_.spaces.size(), false);
         for (const Gap& gap : survey_.gaps) has_gap[gap.between[0].value] = has_gap[gap.between[1].value] = true;
-        std::vector<std::string> names;
+        std::vector<Message> names;
         for (std::size_t i = 0; i < survey_.spaces.size(); ++i) {
-            if (survey_.spaces[i].is_living() && !has_gap[i]) names.push_back(survey_.spaces[i].label());
+            if (survey_.spaces[i].is_living() && !has_gap[i]) names.push_back(survey_.spaces[i].called());
         }
-        add(names, ": no gap of this room is listed, so that nothing is known of it",
-            ": no gap of these rooms is listed, so that nothing is known of them");
+        add(names, "{}: no gap of this room is listed, so that nothing is known of it",
+            "{}: no gap of these rooms is listed, so that nothing is known of them");
     }
 
     /// Spaces with an open gap of their own, but without a way from where paths start.
@@ -86,22 +85,23 @@ private:
                 waiting.push_back(arc.to);
             }
         }
-        std::vector<std::string> names;
+        std::vector<Message> names;
         for (std::uint32_t i = 0; i < reached.size(); ++i) {
             if (!reached[i] && roles_.passable({i}) && !network.arcs({i}).empty())
-                names.push_back(survey_[SpaceIndex{i}].label());
+                names.push_back(survey_[SpaceIndex{i}].called());
         }
-        add(names, ": no open gap leads into this space from outdoors", ": no open gaps lead into these spaces from outdoors");
+        add(names, "{}: no open gap leads into this space from outdoors",
+            "{}: no open gaps lead into these spaces from outdoors");
     }
 
     void gaps_between_rooms() {
-        std::vector<std::string> names;
+        std::vector<Message> names;
         for (const Gap& gap : survey_.gaps) {
             if (!is_shut(gap.shape) && survey_[gap.between[0]].is_living() && survey_[gap.between[1]].is_living())
-                names.push_back(gap.label());
+                names.push_back(gap.called());
         }
-        add(names, ": leads from room to room; a way in is told as far as its first room",
-            ": lead from room to room; a way in is told as far as its first room");
+        add(names, "{}: leads from room to room; a way in is told as far as its first room",
+            "{}: lead from room to room; a way in is told as far as its first room");
     }
 
     void closed_though_needed() {
@@ -109,51 +109,51 @@ private:
     }
 
     void gnawed_closings() {
-        std::vector<std::string> animals;
+        std::vector<Message> animals;
         for (const Pest& pest : job_.pests) {
-            if (pest.gnaws) animals.push_back(pest.name);
+            if (pest.gnaws) animals.push_back(as_named(pest.name));
         }
         if (animals.empty()) return;
-        std::vector<std::string> names;
+        std::vector<Message> names;
         for (const ClosedGap& closed : job_.closed) {
             const Treatment* treatment = shipped_treatments().find(closed.with);
             if (treatment != nullptr && treatment->gnawed && closed.holds())
-                names.push_back(survey_[closed.gap].label() + " (" + treatment->name + ')');
+                names.push_back(message("{} ({})", {survey_[closed.gap].called(), treatment->name}));
         }
-        add(names, ": closed with what is gnawed through by " + first_few(animals),
-            ": closed with what is gnawed through by " + first_few(animals));
+        if (!names.empty())
+            remarks_.push_back(message("{}: closed with what is gnawed through by {}", {first_few(names), first_few(animals)}));
     }
 
     void slots_wider_than_long() {
-        std::vector<std::string> names;
+        std::vector<Message> names;
         for (const Gap& gap : survey_.gaps) {
             const Slot* slot = std::get_if<Slot>(&gap.shape);
-            if (slot != nullptr && slot->length > 0 && slot->width > slot->length) names.push_back(gap.label());
+            if (slot != nullptr && slot->length > 0 && slot->width > slot->length) names.push_back(gap.called());
         }
-        add(names, ": wider than long; were width and length swapped?", ": wider than long; were width and length swapped?");
+        add(names, "{}: wider than long; were width and length swapped?", "{}: wider than long; were width and length swapped?");
     }
 
     void joints_drawn_shut() {
         if (!job_.model) return;
         const std::size_t count = drawn_shut(survey_);
-        if (count == 1) remarks_.emplace_back("1 joint of the model counts as tight, as it is drawn: nobody has measured it");
-        if (count > 1)
-            remarks_.push_back(std::to_string(count) +
-                               " joints of the model count as tight, as they are drawn: nobody has measured them");
+        if (count > 0)
+            remarks_.push_back(
+                counted_message(count, "1 joint of the model counts as tight, as it is drawn: nobody has measured it",
+                                "{} joints of the model count as tight, as they are drawn: nobody has measured them"));
     }
 
     const Job& job_;
     const Survey& survey_;
     const TraceSettings& settings_;
     Roles roles_;
-    std::vector<std::string> remarks_;
+    std::vector<Message> remarks_;
 };
 
 }  // namespace
 
-std::vector<std::string> remarks_on(const Job& job, const TraceSettings& settings) { return Remarks(job, settings).all(); }
+std::vector<Message> remarks_on(const Job& job, const TraceSettings& settings) { return Remarks(job, settings).all(); }
 
-std::optional<std::string> remark_on_widths(const Survey& survey, const Trace& trace) {
+std::optional<Message> remark_on_widths(const Survey& survey, const Trace& trace) {
     std::set<std::uint32_t> gaps;
     for (const RankedPath& ranked : trace.paths) {
         for (const GapIndex gap : ranked.path.gaps) gaps.insert(gap.value);
@@ -161,9 +161,10 @@ std::optional<std::string> remark_on_widths(const Survey& survey, const Trace& t
     const auto assumed = std::count_if(
         gaps.begin(), gaps.end(), [&](std::uint32_t gap) { return survey.gaps[gap].evidence.how == Evidence::How::assumed; });
     if (assumed == 0) return std::nullopt;
-    const std::string of_all = std::to_string(assumed) + " of the " + std::to_string(gaps.size()) + " gaps on the ways listed ";
-    return of_all + (assumed == 1 ? "is not measured: its width is a starting value or a guess"
-                                  : "are not measured: their widths are starting values or guesses");
+    return message(assumed == 1
+                       ? "{} of the {} gaps on the ways listed is not measured: its width is a starting value or a guess"
+                       : "{} of the {} gaps on the ways listed are not measured: their widths are starting values or guesses",
+                   {as_it_stands(static_cast<std::size_t>(assumed)), as_it_stands(gaps.size())});
 }
 
 namespace {

@@ -15,10 +15,10 @@ namespace seamward {
 /// no end for a way in, rooms without a gap, spaces that nothing leads into, gaps between two rooms, gaps that are
 /// closed with what must not be there, closings that an animal of the job gnaws through, a slot wider than long.
 /// O(spaces + gaps).
-[[nodiscard]] std::vector<std::string> remarks_on(const Job& job, const TraceSettings& settings);
+[[nodiscard]] std::vector<Message> remarks_on(const Job& job, const TraceSettings& settings);
 
 /// How many of the gaps on the paths told have a width that was assumed, as a sentence; nothing when none has.
-[[nodiscard]] std::optional<std::string> remark_on_widths(const Survey& survey, const Trace& trace);
+[[nodiscard]] std::optional<Message> remark_on_widths(const Survey& survey, const Trace& trace);
 
 /// A room whose air a room shares through openings from room to room.
 struct SharedAir {

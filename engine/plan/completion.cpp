@@ -57,9 +57,9 @@ public:
     }
 
 private:
-    void because(std::string reason) { completion_.reasons.push_back(std::move(reason)); }
+    void because(Message reason) { completion_.reasons.push_back(std::move(reason)); }
 
-    [[nodiscard]] const std::string& label(GapIndex gap) const { return survey_[gap].label(); }
+    [[nodiscard]] Message label(GapIndex gap) const { return survey_[gap].called(); }
 
     /// Where no way can begin or end, nothing is proven by there being none.
     void survey_tells_something() {
@@ -114,9 +114,10 @@ private:
         }
     }
 
-    [[nodiscard]] std::string open_text(const AnimalOutcome& outcome) const {
-        return settings_.against[outcome.pest].name + " still has a way in, " + width_text(outcome.widest->pinch) +
-               " where it is narrowest (" + label(outcome.widest->pinch_gap) + ")";
+    [[nodiscard]] Message open_text(const AnimalOutcome& outcome) const {
+        return message("{} still has a way in, {} where it is narrowest ({})",
+                       {as_named(settings_.against[outcome.pest].name), width_message(outcome.widest->pinch),
+                        label(outcome.widest->pinch_gap)});
     }
 
     /// With no way in, one more open gap makes a way exactly when something gets to one side of it, and from the other side on
@@ -181,8 +182,8 @@ private:
         for (const std::uint32_t i : completion_.callbacks) {
             const ClosedGap& closed = job_.closed[i];
             if (!closed.holds())
-                because(label(closed.gap) + " did not hold (called back " + date_text(closed.callback->date) + ": " +
-                        closed.callback->cause + ") and is not mended");
+                because(message("{} did not hold (called back {}: {}) and is not mended",
+                                {label(closed.gap), date_message(closed.callback->date), as_it_stands(closed.callback->cause)}));
         }
     }
 
@@ -191,8 +192,10 @@ private:
         for (const Occupant& occupant : job_.occupied) {
             const Removal* removal = removal_of(shipped_removals(), occupant.animal.id);
             if (occupant.left || (removal != nullptr && removal->by == Removal::By::nothing)) continue;
-            because(occupant.animal.name + " in " + survey_[occupant.space].label() +
-                    (occupant.seen.empty() ? "" : " (seen: " + occupant.seen + ")") + " is not known to be gone");
+            const Message animal = as_named(occupant.animal.name), space = survey_[occupant.space].called();
+            because(occupant.seen.empty()
+                        ? message("{} in {} is not known to be gone", {animal, space})
+                        : message("{} in {} (seen: {}) is not known to be gone", {animal, space, as_it_stands(occupant.seen)}));
         }
     }
 
@@ -226,14 +229,14 @@ private:
             if (removal != nullptr && removal->by == Removal::By::nothing)
                 completion_.seen_since.push_back(i);
             else
-                because(sighting.pest.name + " was seen in " + survey_[sighting.room].label() + " on " +
-                        date_text(*sighting.date) + ", after the last closing (" + date_text(*last) +
-                        "): find out how it came in");
+                because(message("{} was seen in {} on {}, after the last closing ({}): find out how it came in",
+                                {as_named(sighting.pest.name), survey_[sighting.room].called(), date_message(*sighting.date),
+                                 date_message(*last)}));
         }
     }
 
     void add_checks() {
-        const std::string where = where_fuel_burns(job_);
+        const Message where = where_fuel_burns(job_);
         completion_.burns_fuel = !where.empty();
         for (const CheckMade& check : job_.checks) {
             std::optional<CheckMade>& latest =
@@ -241,14 +244,31 @@ private:
             if (!latest || check.date >= latest->date) latest = check;
         }
         if (!completion_.burns_fuel) return;
-        require_check(completion_.combustion_safety, "the appliances were tested for draft, spillage and carbon monoxide", where);
-        require_check(completion_.co_alarms, "the carbon monoxide alarms were looked at", where);
+        require_check(
+            completion_.combustion_safety, where,
+            {"Fuel is burned in this house ({}), and it is not written down that the appliances were tested for draft, "
+             "spillage and carbon monoxide",
+             "Fuel is burned in this house ({}), and the appliances were tested for draft, spillage and carbon monoxide "
+             "on {}, before the last closing ({}, {})",
+             "Fuel is burned in this house ({}), and nobody can tell whether the appliances were tested for draft, "
+             "spillage and carbon monoxide after the last closing: {} was closed on a day that is not written down"});
+        require_check(completion_.co_alarms, where,
+                      {"Fuel is burned in this house ({}), and it is not written down that the carbon monoxide alarms were "
+                       "looked at",
+                       "Fuel is burned in this house ({}), and the carbon monoxide alarms were looked at on {}, before the last "
+                       "closing ({}, {})",
+                       "Fuel is burned in this house ({}), and nobody can tell whether the carbon monoxide alarms were looked at "
+                       "after the last closing: {} was closed on a day that is not written down"});
     }
 
-    void require_check(const std::optional<CheckMade>& check, const std::string& what, const std::string& where) {
-        const std::string fuel = "Fuel is burned in this house (" + where + "), and ";
+    /// What is said of a check that was not made, that was made too early, and of which nobody knows whether it was.
+    struct CheckPatterns {
+        const char *not_made, *too_early, *unknown;
+    };
+
+    void require_check(const std::optional<CheckMade>& check, const Message& where, const CheckPatterns& says) {
         if (!check) {
-            because(fuel + "it is not written down that " + what);
+            because(message(says.not_made, {where}));
             return;
         }
         const ClosedGap* last = nullptr;
@@ -261,27 +281,31 @@ private:
                 last = &closed;
         }
         if (last != nullptr && check->date < *last->held_since())
-            because(fuel + what + " on " + date_text(check->date) + ", before the last closing (" + label(last->gap) + ", " +
-                    date_text(*last->held_since()) + ")");
+            because(
+                message(says.too_early, {where, date_message(check->date), label(last->gap), date_message(*last->held_since())}));
         else if (undated != nullptr)
-            because(fuel + "nobody can tell whether " + what + " after the last closing: " + label(undated->gap) +
-                    " was closed on a day that is not written down");
+            because(message(says.unknown, {where, label(undated->gap)}));
     }
 
     /// A day after that of the page is a slip, or the work is not done yet.
     void add_later_days() {
-        std::string later;
-        const auto add = [&](const std::optional<Date>& date, const std::string& what) {
-            if (date && *date > settings_.date) later += (later.empty() ? "" : "; ") + what + " on " + date_text(*date);
+        std::vector<Message> later;
+        const auto add = [&](const std::optional<Date>& date, const char* pattern, std::vector<Message> parts) {
+            if (!date || *date <= settings_.date) return;
+            parts.push_back(date_message(*date));
+            later.push_back(message(pattern, std::move(parts)));
         };
         for (const ClosedGap& closed : job_.closed) {
-            if (closed.holds()) add(closed.held_since(), label(closed.gap) + " closed");
+            if (closed.holds()) add(closed.held_since(), "{} closed on {}", {label(closed.gap)});
         }
-        for (const Occupant& occupant : job_.occupied) add(occupant.left, occupant.animal.name + " gone");
+        for (const Occupant& occupant : job_.occupied) add(occupant.left, "{} gone on {}", {as_named(occupant.animal.name)});
         for (const CheckMade& check : job_.checks)
-            add(check.date, check.what == CheckMade::What::combustion_safety ? "the appliances tested" : "the alarms looked at");
+            add(check.date,
+                check.what == CheckMade::What::combustion_safety ? "the appliances tested on {}" : "the alarms looked at on {}",
+                {});
         if (!later.empty())
-            because("The day of this page, " + date_text(settings_.date) + ", comes before days that the job has: " + later);
+            because(message("The day of this page, {}, comes before days that the job has: {}",
+                            {date_message(settings_.date), joined_message(later, "; ")}));
     }
 
     void add_reinspection() {
@@ -299,16 +323,18 @@ private:
             }
             const Date due = months_after(*since, 12 * static_cast<int>(treatment->years));
             if (earliest && earliest->date <= due) continue;
-            const std::string years = std::to_string(treatment->years) + (treatment->years == 1 ? " year" : " years");
-            earliest =
-                Reinspection{due, closed.gap, treatment->name + " of " + date_text(*since) + ", expected to hold " + years};
+            earliest = Reinspection{
+                due, closed.gap,
+                message("{} of {}, expected to hold {}",
+                        {treatment->name, date_message(*since), counted_message(treatment->years, "1 year", "{} years")})};
         }
         if (called_back == nullptr) return;
         const Date latest = months_after(called_back->callback->date, months_after_a_callback);
         if (earliest && earliest->date <= latest) return;
-        earliest = Reinspection{latest, called_back->gap,
-                                "called back on " + date_text(called_back->callback->date) +
-                                    "; looked at again within 12 months of that (common practice, no published source)"};
+        earliest = Reinspection{
+            latest, called_back->gap,
+            message("called back on {}; looked at again within 12 months of that (common practice, no published source)",
+                    {date_message(called_back->callback->date)})};
     }
 
     void add_left_open() {

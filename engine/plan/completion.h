@@ -34,12 +34,12 @@ struct AnimalOutcome {
 struct Reinspection {
     Date date;
     GapIndex gap;
-    std::string why;
+    Message why;
 };
 
 /// Gaps that stay open on purpose, by reason.
 struct LeftOpen {
-    std::string why, source;
+    Message why, source;
     std::vector<GapIndex> gaps;
 };
 
@@ -53,7 +53,7 @@ struct WayBack {
 
 /// Where the work stands: whether it is complete, or what keeps it from that.
 struct Completion {
-    std::vector<std::string> reasons;  ///< why there is no completion statement, for people; empty: there may be one
+    std::vector<Message> reasons;  ///< why there is no completion statement, for people; empty: there may be one
     std::vector<AnimalOutcome> animals;
     std::optional<WorkLeft> left;          ///< what the plan against all animals would do, where several are not shut out
     std::vector<std::uint32_t> callbacks;  ///< positions in Job::closed, those that are not mended first, then the latest first

@@ -127,18 +127,17 @@ private:
     }
 
     /// Why a gap is not closed.
-    [[nodiscard]] std::string why_not(GapIndex gap) const {
+    [[nodiscard]] Message why_not(GapIndex gap) const {
         for (const Refusal& refusal : options_[gap.value].refused) {
             if (refusal.treatment.empty()) return refusal.why;
         }
         const DutyRuling ruling = ruling_on(survey_[gap], survey_);
-        const std::string why = ruling.restricted() ? ruling.why : "no treatment of the table fits it";
         const std::vector<Option>& options = options_[gap.value].options;
-        if (options.empty()) return why;
+        if (options.empty()) return ruling.restricted() ? ruling.why : "no treatment of the table fits it";
         const bool all_gnawed =
             std::all_of(options.begin(), options.end(), [](const Option& option) { return option.gnawed || option.opening > 0; });
-        return std::string(all_gnawed ? "nothing that fits it resists gnawing" : "nothing that fits it stops these animals") +
-               (ruling.restricted() ? "; " + ruling.why : "");
+        const Message why = all_gnawed ? "nothing that fits it resists gnawing" : "nothing that fits it stops these animals";
+        return ruling.restricted() ? message("{}; {}", {why, ruling.why}) : why;
     }
 
     void add_open_way() {
@@ -257,11 +256,11 @@ private:
             for (const GapIndex gap : departure.last) {
                 const auto step =
                     std::find_if(plan_.steps.begin(), plan_.steps.end(), [&](const PlanStep& one) { return one.gap == gap; });
-                plan_.refused.push_back({gap,
-                                         {step->option.treatment,
-                                          occupant.animal.name + " in " + survey_[occupant.space].label() + ": " +
-                                              departure.season->season->why + "; not before " + date_text(departure.close_from),
-                                          cited(shipped_removals().sources, departure.season->season->source)}});
+                const ClosedSeason& season = *departure.season->season;
+                const Message why =
+                    message("{} in {}: {}; not before {}", {as_named(occupant.animal.name), survey_[occupant.space].called(),
+                                                            season.why, date_message(departure.close_from)});
+                plan_.refused.push_back({gap, {step->option.treatment, why, cited(shipped_removals().sources, season.source)}});
             }
         }
     }
@@ -271,21 +270,24 @@ private:
         for (const Departure& departure : plan_.departures) {
             const Occupant& occupant = job_.occupied[departure.occupant];
             if (!departure.way_passes)
-                plan_.notes.push_back(survey_[*occupant.way].label() + " is too small for " + occupant.animal.name +
-                                      " as it was measured, and it was seen to use it: measure again, or look for another way");
+                plan_.notes.push_back(
+                    message("{} is too small for {} as it was measured, and it was seen to use it: measure again, or look for "
+                            "another way",
+                            {survey_[*occupant.way].called(), as_named(occupant.animal.name)}));
         }
         for (std::uint32_t i = 0; i < survey_.spaces.size(); ++i) {
             const Space& space = survey_.spaces[i];
             if (space.source || space.is_living()) continue;
-            std::string animals;
+            std::vector<Message> animals;
             for (const Occupant& occupant : job_.occupied) {
                 if (occupant.space.value == i && !occupant.gone_on(settings_.date))
-                    animals += (animals.empty() ? "" : ", ") + occupant.animal.name;
+                    animals.push_back(as_named(occupant.animal.name));
             }
             if (animals.empty()) continue;
-            plan_.notes.push_back(space.label() + " is lived in (" + animals +
-                                  ") and is no source in the survey: ways from there into rooms count only as parts of ways from "
-                                  "outdoors. Write source: true at the space to close it off from the rooms too");
+            plan_.notes.push_back(message(
+                "{} is lived in ({}) and is no source in the survey: ways from there into rooms count only as parts of ways from "
+                "outdoors. Write source: true at the space to close it off from the rooms too",
+                {space.called(), joined_message(animals, ", ")}));
         }
     }
 
@@ -391,8 +393,8 @@ private:
 
 }  // namespace
 
-std::vector<std::string> PlanStep::cautions() const {
-    std::vector<std::string> all = option.cautions;
+std::vector<Message> PlanStep::cautions() const {
+    std::vector<Message> all = option.cautions;
     all.insert(all.end(), stop.cautions.begin(), stop.cautions.end());
     return all;
 }

@@ -48,7 +48,7 @@ struct PlanStep {
     bool owner = false;            ///< an owner can do it safely, from the ground
 
     /// What can hurt somebody at this step: the treatment's, then the place's.
-    [[nodiscard]] std::vector<std::string> cautions() const;
+    [[nodiscard]] std::vector<Message> cautions() const;
 };
 
 /// A gap that stops an animal by less than the margin of that animal's size.
@@ -75,7 +75,7 @@ struct LadderRung {
 struct LadderStop {
     double width = 0;  ///< pinch of a way in along gaps that cannot be closed, meters
     GapIndex gap;      ///< where that is
-    std::string why;
+    Message why;
 };
 
 /// What a budget buys.
@@ -104,7 +104,7 @@ struct Plan {
     double minutes = 0;
     std::vector<PlanStep> steps;        ///< in working order, those that wait last
     std::vector<Departure> departures;  ///< of the animals that live in the house
-    std::vector<std::string> before;    ///< what to settle or to know before the work begins
+    std::vector<Message> before;        ///< what to settle or to know before the work begins
     std::uint32_t ladder_settings = 0;
     Proof proof;  ///< of the whole plan, whatever the budget; its routes' animals are positions in PlanSettings::against
     std::vector<LadderRung> ladder;
@@ -113,14 +113,14 @@ struct Plan {
     std::vector<Purchase> materials;
     std::vector<RefusedGap> refused;
     std::vector<MarginalStop> marginal;
-    std::optional<OpenWay> open_way;            ///< where there is no plan: a way in that cannot be closed
-    std::vector<std::string> open_way_reasons;  ///< why not, gap by gap
+    std::optional<OpenWay> open_way;        ///< where there is no plan: a way in that cannot be closed
+    std::vector<Message> open_way_reasons;  ///< why not, gap by gap
     std::optional<BudgetResult> budget;
     std::optional<PlanChances> chances;        ///< nothing: not asked for, or they cannot be told, see open_chances()
-    std::vector<std::string> vent_doubts;      ///< vents that lose air to a mesh, where nobody can tell whether enough is left
+    std::vector<Message> vent_doubts;          ///< vents that lose air to a mesh, where nobody can tell whether enough is left
     std::vector<WrongClosing> wrong_closings;  ///< to open again: what was closed there must not be; `notes` has them too, first
-    std::vector<std::string> notes;            ///< what else should be looked at
-    std::vector<std::string> last_checks;      ///< what has to be checked when the work is done, and by whom
+    std::vector<Message> notes;                ///< what else should be looked at
+    std::vector<Message> last_checks;          ///< what has to be checked when the work is done, and by whom
 };
 
 /// Plans against all of `settings.against`. Treatments that would starve a vent are refused on the way. Deterministic.

@@ -9,7 +9,6 @@
 #include <span>
 #include <tuple>
 
-#include "base/phrases.h"
 #include "plan/open_ways.h"
 
 namespace seamward {
@@ -207,10 +206,10 @@ std::optional<OpenWay> widest_left(const Job& job, const Plan& plan, const Pest&
 
 namespace {
 
-std::string names_of(const std::vector<Pest>& animals, const std::vector<std::size_t>& which) {
-    std::vector<std::string> names;
-    for (const std::size_t animal : which) names.push_back(animals[animal].name);
-    return listed(names);
+Message names_of(const std::vector<Pest>& animals, const std::vector<std::size_t>& which) {
+    std::vector<Message> names;
+    for (const std::size_t animal : which) names.push_back(as_named(animals[animal].name));
+    return listed_message(names);
 }
 
 bool needs_more(const Pest& a, const Pest& b) { return std::tie(a.size.slit, a.size.hole) > std::tie(b.size.slit, b.size.hole); }
@@ -329,7 +328,7 @@ private:
     }
 
     void describe(QuoteOption& option) const {
-        option.name = option.everything ? "Everything that can be closed" : names_of(quote_.animals, option.against);
+        option.name = option.everything ? Message("Everything that can be closed") : names_of(quote_.animals, option.against);
         for (const PlanStep& step : option.plan.steps) {
             const Evidence::How how = job_.survey[step.gap].evidence.how;
             option.guessed += how == Evidence::How::assumed ? 1 : 0;

@@ -62,7 +62,7 @@ struct QuoteSettings {
 
 /// One thing that the customer can order.
 struct QuoteOption {
-    std::string name;
+    Message name;
     std::vector<std::size_t> against;  ///< positions in Quote::animals, rising; where there is no plan those that it fails for
     bool everything = false;           ///< closes what can be closed, beyond these animals
     double nothing_from = 0;           ///< with `everything`: so wide or wider no way in is left, meters

@@ -8,7 +8,7 @@
 namespace seamward {
 
 std::vector<StarvingMesh> starving_meshes(const Survey& survey, std::span<const TreatedGap> treated, const VentLimits& limits,
-                                          std::vector<std::string>& doubts) {
+                                          std::vector<Message>& doubts) {
     doubts.clear();
     const auto airs = [&](GapIndex gap) { return survey[gap].duty == Duty::vent || survey[gap].duty == Duty::combustion_air; };
     if (std::none_of(treated.begin(), treated.end(), [&](const TreatedGap& one) { return airs(one.gap); })) return {};

@@ -15,8 +15,8 @@ namespace seamward {
 struct StarvingMesh {
     GapIndex gap;
     double opening = 0;
-    std::string why;  ///< with the numbers
-    std::string source;
+    Message why;  ///< with the numbers
+    Message source;
 };
 
 /// What the vents of a job are checked by.
@@ -28,6 +28,6 @@ struct VentLimits {
 /// Of the meshes among `treated` those over openings of spaces that get too little air once all of it is done, see
 /// check_ventilation(). Where floor or input is not known nothing can be refused: `doubts` gets what should be told.
 [[nodiscard]] std::vector<StarvingMesh> starving_meshes(const Survey& survey, std::span<const TreatedGap> treated,
-                                                        const VentLimits& limits, std::vector<std::string>& doubts);
+                                                        const VentLimits& limits, std::vector<Message>& doubts);
 
 }  // namespace seamward

@@ -15,7 +15,9 @@ using When = SiteCaution::When;
 
 const SiteCaution& row_of(When when) { return site_caution(shipped_site_cautions(), when); }
 
-std::string told(const SiteCaution& row) { return row.text + " (" + cited(shipped_site_cautions().sources, row.source) + ')'; }
+Message told(const SiteCaution& row) {
+    return message("{} ({})", {row.text, cited(shipped_site_cautions().sources, row.source)});
+}
 
 /// Length of a gap along the wall, meters.
 double run_of(const Gap& gap) {
@@ -112,16 +114,17 @@ private:
 
     void say_before() {
         const Site& site = job_.site;
-        if (!site.gates.empty()) walk_.before.push_back("Gates: " + site.gates);
-        if (!site.pets.empty()) walk_.before.push_back("Pets: " + site.pets);
+        if (!site.gates.empty()) walk_.before.push_back(message("Gates: {}", {as_it_stands(site.gates)}));
+        if (!site.pets.empty()) walk_.before.push_back(message("Pets: {}", {as_it_stands(site.pets)}));
         if (site.occupancy == Site::Occupancy::tenant)
             walk_.before.emplace_back("The house is let: settle with the tenant when to come in (common practice)");
         for (const SiteCaution& row : shipped_site_cautions().rows) {
             if (row.when != When::built_before || (site.built && *site.built >= row.limit)) continue;
-            walk_.before.push_back((site.built ? "Built in " + std::to_string(*site.built) + ": "
-                                               : "If the house was built before " + std::to_string(std::lround(row.limit)) +
-                                                     " (nobody has said when): ") +
-                                   told(row));
+            if (site.built)
+                walk_.before.push_back(message("Built in {}: {}", {as_it_stands(*site.built), told(row)}));
+            else
+                walk_.before.push_back(message("If the house was built before {} (nobody has said when): {}",
+                                               {as_it_stands(std::to_string(std::lround(row.limit))), told(row)}));
         }
         const bool droppings = std::any_of(job_.occupied.begin(), job_.occupied.end(), [](const Occupant& occupant) {
             const Removal* removal = removal_of(shipped_removals(), occupant.animal.id);

@@ -14,7 +14,7 @@ namespace seamward {
 struct WalkStop {
     GapIndex gap;
     WorkZone zone = WorkZone::outside_low;
-    std::vector<std::string> cautions;                ///< of the place
+    std::vector<Message> cautions;                    ///< of the place
     std::uint32_t ladder_first = 0, ladder_last = 0;  ///< settings of the ladder, counted from 1; 0: none
     bool two_people = false;
     bool trade =
@@ -24,7 +24,7 @@ struct WalkStop {
 /// The walk to some gaps, in working order.
 struct Walk {
     std::vector<WalkStop> stops;
-    std::vector<std::string> before;  ///< what to settle or to know before the work begins; empty when there is no stop
+    std::vector<Message> before;  ///< what to settle or to know before the work begins; empty when there is no stop
     std::uint32_t ladder_settings = 0;
 };
 

@@ -15,7 +15,7 @@ public:
 
     std::string text() {
         json_.begin_object().key("complete").value(completion_.complete()).key("reasons").begin_array();
-        for (const std::string& reason : completion_.reasons) json_.value(printable(reason));
+        for (const Message& reason : completion_.reasons) json_.value(printable(reason.english()));
         json_.end_array().key("animals").begin_array();
         for (const AnimalOutcome& outcome : completion_.animals) animal(outcome);
         json_.end_array();
@@ -74,7 +74,7 @@ private:
         json_.key("wrong_closings").begin_array();
         for (const WrongClosing& wrong : completion_.wrong_closings) {
             json_.begin_object().key("gap").value(survey_[wrong.gap].id);
-            json_.key("why").value(wrong.why).key("source").value(wrong.source).end_object();
+            json_.key("why").value(wrong.why.english()).key("source").value(wrong.source.english()).end_object();
         }
         json_.end_array();
     }
@@ -107,7 +107,7 @@ private:
 
     void reinspection(const Reinspection& first) {
         json_.begin_object().key("date").value(date_text(first.date)).key("gap").value(survey_[first.gap].id);
-        json_.key("why").value(first.why).end_object();
+        json_.key("why").value(first.why.english()).end_object();
     }
 
     [[nodiscard]] std::string statement() const {

@@ -4,9 +4,9 @@
 
 #include "base/drawn_shut.h"
 #include "base/text.h"
+#include "catalog/pest_sizes.h"
 #include "catalog/shipped.h"
 #include "tool/completion_command.h"
-#include "tool/pest_sizes.h"
 
 namespace seamward {
 
@@ -215,7 +215,7 @@ private:
         line(settings_.sizing == Sizing::with_plus_minus
                  ? "Every gap counts as wide as its width and its plus-minus together."
                  : "Every gap counts as wide as stated; how far that may be off is not counted.");
-        for (const Pest& pest : settings_.against) line(pest.name + " needs: " + sizes_text(pest) + ".");
+        for (const Pest& pest : settings_.against) line(pest.name + " needs: " + sizes_text(pest).english() + ".");
     }
 
     void not_covered() {
@@ -230,7 +230,7 @@ private:
         if (completion_.left_open.empty()) return;
         title("What stays open on purpose");
         line("None of the animals named gets from there into the rooms. Please leave these open:");
-        for (const LeftOpen& open : completion_.left_open) line(labels(survey_, open.gaps) + ": " + open.why, "  - ");
+        for (const LeftOpen& open : completion_.left_open) line(labels(survey_, open.gaps) + ": " + open.why.english(), "  - ");
     }
 
     void also_open() {
@@ -271,7 +271,7 @@ std::vector<std::string> when_to_look_again(const JudgedJob& judged) {
         const Reinspection& first = *completion.reinspect;
         const bool late = first.date < judged.settings.date;
         texts.push_back((late ? "This was due by " : "By ") + date_text(first.date) + ": " + survey[first.gap].label() + ", " +
-                        first.why + '.');
+                        first.why.english() + '.');
     } else {
         texts.emplace_back("No date is known.");
     }

@@ -3,8 +3,8 @@
 
 #include "base/measure_text.h"
 #include "base/text.h"
+#include "materials/treatment_name.h"
 #include "tool/completion_command.h"
-#include "tool/treatment_name.h"
 
 namespace seamward {
 
@@ -23,7 +23,7 @@ public:
         console_.out << console_.bold(judged_.heading) << '\n'
                      << date_text(judged_.settings.date) << "\n\n"
                      << console_.bold("No completion statement yet:") << '\n';
-        for (const std::string& reason : completion_.reasons) print_paragraph("  - ", reason + '.', console_);
+        for (const Message& reason : completion_.reasons) print_paragraph("  - ", reason.english() + '.', console_);
         title("Animals");
         for (const AnimalOutcome& outcome : completion_.animals) animal(outcome);
         if (completion_.left) print_paragraph("  ", "Against all animals together, " + work_text(*completion_.left), console_);
@@ -81,7 +81,7 @@ private:
         std::string list;
         for (const ClosedGap& closed : job_.closed) {
             if (std::find(gaps.begin(), gaps.end(), closed.gap) == gaps.end()) continue;
-            list += (list.empty() ? "" : ", ") + survey_[closed.gap].label() + " (" + treatment_name(closed.with) + ')';
+            list += (list.empty() ? "" : ", ") + survey_[closed.gap].label() + " (" + treatment_name(closed.with).english() + ')';
         }
         return name + " gnaws through: " + list + ": close " + (gaps.size() == 1 ? "it" : "them") +
                " again with something that resists gnawing.";

@@ -24,12 +24,12 @@ void how_it_leaves(const Survey& survey, const Departure& departure, const Conso
     const Removal& removal = *departure.removal;
     const std::vector<CatalogSource>& sources = shipped_removals().sources;
     const std::string at = departure.device ? " Here: " + survey[*departure.device].label() + "." : "";
-    print_paragraph("    ", removal.how + "." + at + " (" + cited(sources, removal.source) + ")", console);
+    print_paragraph("    ", removal.how + "." + at + " (" + cited(sources, removal.source).english() + ")", console);
     if (departure.season) {
         const ClosedSeason& season = *departure.season->season;
         print_paragraph("    ",
                         "Not now: " + season.why + ". Begin on " + date_text(departure.begin) + " at the earliest (" +
-                            cited(sources, season.source) + ")",
+                            cited(sources, season.source).english() + ")",
                         console);
     }
     if (departure.waits())
@@ -39,7 +39,7 @@ void how_it_leaves(const Survey& survey, const Departure& departure, const Conso
                             "on " + date_text(departure.close_from) + " at the earliest, close what waits.",
                         console);
     for (const Caution& caution : removal.cautions)
-        print_paragraph("    Caution: ", caution.text + " (" + cited(sources, caution.source) + ")", console);
+        print_paragraph("    Caution: ", caution.text + " (" + cited(sources, caution.source).english() + ")", console);
 }
 
 }  // namespace

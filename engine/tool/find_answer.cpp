@@ -30,7 +30,7 @@ public:
         write_list("lost", finding_.lost, [&](const LostProducts& lost) { write(lost); });
         json_.key("notes").begin_array();
         for (const std::string& note : finding_.notes) json_.value(printable(note));
-        for (const std::string& remark : remarks_on(finding_.job, {})) json_.value(remark);
+        for (const Message& remark : remarks_on(finding_.job, {})) json_.value(remark.english());
         json_.end_array().end_object();
         return json_.text();
     }

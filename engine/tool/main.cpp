@@ -19,6 +19,7 @@
 #include "tool/picture_command.h"
 #include "tool/plan_command.h"
 #include "tool/quote_command.h"
+#include "tool/report_command.h"
 #include "tool/trace_command.h"
 #include "tool/worksheet_command.h"
 #include "tool/wrong_usage.h"
@@ -122,6 +123,19 @@ void add_worksheet(CLI::App& app, seamward::WorksheetRequest& request) {
     add_nominal(*sheet, request);
 }
 
+void add_report(CLI::App& app, seamward::ReportRequest& request) {
+    CLI::App* report = app.add_subcommand("report", "What was found and what to do, as one page that works offline");
+    add_planning(*report, request);
+    add_nominal(*report, request);
+    report->add_option("-o,--output", request.file, "Page to write, or table")->type_name("FILE.html|.pdf|.csv|.xlsx")->required();
+    report->add_option("--compare", request.before, "Job file of an earlier visit: tells what changed since")->type_name("OLD_JOB");
+    report->add_option("--for", request.audience, "homeowner (when left out), crew, builder, diy, survey")->type_name("WHOM");
+    report->add_option("--lang", request.language, "en (when left out) or es")->type_name("LANGUAGE");
+    report->add_option("--lengths", request.lengths, "in (when left out; millimeters beside them) or mm")->type_name("UNIT");
+    report->add_option("--table", request.table, "Of a .csv file: gaps (when left out), closings, materials")->type_name("WHICH");
+    report->add_option("--paper", request.paper, "letter (when left out) or a4")->type_name("SIZE");
+}
+
 void add_find(CLI::App& app, seamward::FindRequest& request) {
     CLI::App* find = app.add_subcommand("find", "Spaces and gaps of a 3D file, and the ways in, from its geometry alone");
     find->add_option("MODEL", request.model, "3D file; docs/models.md lists the kinds")->required();
@@ -221,6 +235,7 @@ int main(int argc, char** argv) {
     seamward::PlanRequest planned;
     seamward::CompletionRequest completed;
     seamward::QuoteRequest quoted;
+    seamward::ReportRequest reported;
     seamward::WorksheetRequest sheet;
     seamward::FindRequest finding;
     const auto fail = [&](ExitCode code, const std::string& text, const std::vector<seamward::Diagnostic>& faults) {
@@ -248,6 +263,7 @@ int main(int argc, char** argv) {
     add_plan(app, planned);
     add_completion(app, completed);
     add_quote(app, quoted);
+    add_report(app, reported);
     add_worksheet(app, sheet);
     add_find(app, finding);
     add_picture(app, picture);
@@ -262,14 +278,18 @@ int main(int argc, char** argv) {
         check_words(app, words);
         app.parse(argc, argv);
         const auto begin = std::chrono::steady_clock::now();
+        std::string last;
         seamward::RunContext context([&](std::string_view stage) {
-            if (std::chrono::steady_clock::now() - begin > std::chrono::seconds(1)) console.err << stage << " ...\n";
+            if (stage == last || std::chrono::steady_clock::now() - begin <= std::chrono::seconds(1)) return;
+            console.err << stage << " ...\n";
+            last = stage;
         });
         if (app.got_subcommand("trace")) seamward::run_trace(request, console, context);
         if (app.got_subcommand("plan") && !seamward::run_plan(planned, console, context)) return finish(no_plan);
         if (app.got_subcommand("quote") && !seamward::run_quote(quoted, console, context)) return finish(no_plan);
         if (app.got_subcommand("completion")) seamward::run_completion(completed, console, context);
         if (app.got_subcommand("worksheet") && !seamward::run_worksheet(sheet, console, context)) return finish(no_plan);
+        if (app.got_subcommand("report")) seamward::run_report(reported, console, context);
         if (app.got_subcommand("find")) {
             const seamward::CancelOnSignal guard(context);
             seamward::run_find(finding, console, context);

@@ -33,7 +33,7 @@ public:
         wrong_closings();
         write_sightings(job_, plan_, settings_, json_);
         if (plan_.chances) chances(*plan_.chances);
-        std::vector<std::string> notes = plan_.vent_doubts;
+        std::vector<Message> notes = plan_.vent_doubts;
         notes.insert(notes.end(), plan_.notes.begin(), plan_.notes.end());
         texts("notes", notes);
         texts("before", plan_.before);
@@ -51,9 +51,9 @@ private:
         json_.end_array();
     }
 
-    void texts(const char* name, const std::vector<std::string>& lines) {
+    void texts(const char* name, const std::vector<Message>& lines) {
         json_.key(name).begin_array();
-        for (const std::string& line : lines) json_.value(line);
+        for (const Message& line : lines) json_.value(line.english());
         json_.end_array();
     }
 
@@ -89,7 +89,7 @@ private:
     void removal(const Departure& departure) {
         const Removal& removal = *departure.removal;
         json_.key("by").value(removal_word(removal.by)).key("how").value(removal.how);
-        json_.key("source").value(cited(shipped_removals().sources, removal.source));
+        json_.key("source").value(cited(shipped_removals().sources, removal.source).english());
         if (departure.waits()) {
             json_.key("quiet_nights").value(std::int64_t{removal.quiet_nights});
             json_.key("close_from").value(date_text(departure.close_from));
@@ -98,9 +98,9 @@ private:
             const ClosedSeason& season = *departure.season->season;
             json_.key("season").begin_object().key("why").value(season.why);
             json_.key("not_before").value(date_text(departure.begin));
-            json_.key("source").value(cited(shipped_removals().sources, season.source)).end_object();
+            json_.key("source").value(cited(shipped_removals().sources, season.source).english()).end_object();
         }
-        std::vector<std::string> cautions;
+        std::vector<Message> cautions;
         for (const Caution& caution : removal.cautions) cautions.push_back(caution.text);
         texts("cautions", cautions);
     }
@@ -157,7 +157,7 @@ private:
         json_.key("open_path").begin_object();
         way(*plan_.open_way);
         json_.key("why").begin_array();
-        for (const std::string& reason : plan_.open_way_reasons) json_.value(reason);
+        for (const Message& reason : plan_.open_way_reasons) json_.value(reason.english());
         json_.end_array().end_object();
     }
 
@@ -185,7 +185,11 @@ private:
         if (plan_.rungs_left_out > 0) json_.key("ladder_left_out").value(static_cast<std::int64_t>(plan_.rungs_left_out));
         if (!plan_.ladder_stop) return;
         json_.key("ladder_stops_at").begin_object().key("mm").value(answer_millimeters(plan_.ladder_stop->width));
-        json_.key("gap").value(survey_[plan_.ladder_stop->gap].id).key("why").value(plan_.ladder_stop->why).end_object();
+        json_.key("gap")
+            .value(survey_[plan_.ladder_stop->gap].id)
+            .key("why")
+            .value(plan_.ladder_stop->why.english())
+            .end_object();
     }
 
     void materials() {
@@ -209,7 +213,11 @@ private:
         for (const RefusedGap& refused : plan_.refused) {
             json_.begin_object().key("gap").value(survey_[refused.gap].id);
             if (!refused.refusal.treatment.empty()) json_.key("treatment").value(refused.refusal.treatment);
-            json_.key("why").value(refused.refusal.why).key("source").value(refused.refusal.source).end_object();
+            json_.key("why")
+                .value(refused.refusal.why.english())
+                .key("source")
+                .value(refused.refusal.source.english())
+                .end_object();
         }
         json_.end_array();
     }
@@ -227,7 +235,7 @@ private:
         json_.key("wrong_closings").begin_array();
         for (const WrongClosing& wrong : plan_.wrong_closings) {
             json_.begin_object().key("gap").value(survey_[wrong.gap].id);
-            json_.key("why").value(wrong.why).key("source").value(wrong.source).end_object();
+            json_.key("why").value(wrong.why.english()).key("source").value(wrong.source.english()).end_object();
         }
         json_.end_array();
     }

@@ -5,13 +5,14 @@
 
 #include "base/measure_text.h"
 #include "base/phrases.h"
+#include "catalog/duties.h"
+#include "materials/treatment_name.h"
 #include "plan/owner_part.h"
+#include "plan/to_bring.h"
 #include "tool/departure_lines.h"
 #include "tool/plan_command.h"
 #include "tool/plan_words.h"
 #include "tool/sightings_lines.h"
-#include "tool/to_bring.h"
-#include "tool/treatment_name.h"
 
 namespace seamward {
 
@@ -20,7 +21,13 @@ namespace {
 class PlanTable {
 public:
     PlanTable(const Job& job, const PlanSettings& settings, const Plan& plan, bool diy, const Console& console)
-        : job_(job), survey_(job.survey), settings_(settings), plan_(plan), diy_(diy), console_(console), cautions_(console) {}
+        : job_(job),
+          survey_(job.survey),
+          settings_(settings),
+          plan_(plan),
+          diy_(diy),
+          console_(console),
+          cautions_(console, &stars_) {}
 
     void print() {
         if (plan_.open_way) {
@@ -44,15 +51,22 @@ public:
         refused();
         marginal();
         if (!plan_.vent_doubts.empty() || !plan_.notes.empty()) console_.out << '\n';
-        for (const std::string& doubt : plan_.vent_doubts) paragraph("Air: ", doubt);
-        for (const std::string& note : plan_.notes) paragraph("Check: ", note);
+        for (const Message& doubt : plan_.vent_doubts) paragraph("Air: ", doubt.english());
+        for (const Message& note : plan_.notes) paragraph("Check: ", note.english());
         if (!plan_.last_checks.empty()) console_.out << '\n';
-        for (const std::string& check : plan_.last_checks) paragraph("At the end: ", check);
+        for (const Message& check : plan_.last_checks) paragraph("At the end: ", check.english());
+        if (stars_) console_.out << '\n';
+        if (stars_) paragraph("", star_note);
     }
 
 private:
     void title(const std::string& text) { console_.out << '\n' << console_.bold(text) << '\n'; }
     void paragraph(const std::string& lead, const std::string& text) { print_paragraph(lead, text, console_); }
+    void sourced(const std::string& lead, const std::string& text) {
+        const std::string shown = starred(text);
+        stars_ = stars_ || shown != text;
+        paragraph(lead, shown);
+    }
 
     void summary() {
         std::string text = "Against " + names_text(settings_.against) + ": ";
@@ -63,20 +77,20 @@ private:
                     time_text(plan_.minutes) + " of work. Call-out, overhead, tax and whole packs are not in this price.";
         paragraph("", text);
         if (settings_.sizing == Sizing::with_plus_minus)
-            paragraph("", "Every gap counts as wide as its width and its plus-minus together.");
+            paragraph("", "Every gap counts as wide as it may be: the width after \"up to\".");
     }
 
     void wrong_closings() {
         if (plan_.wrong_closings.empty()) return;
         title("Wrong closings to open again");
         for (const WrongClosing& wrong : plan_.wrong_closings)
-            paragraph("  ", wrong_closing_text(survey_, wrong) + ". (" + wrong.source + ")");
+            sourced("  ", wrong_closing_text(survey_, wrong).english() + ". (" + wrong.source.english() + ")");
     }
 
     void before() {
         if (plan_.before.empty()) return;
         title("Before the work");
-        for (const std::string& line : plan_.before) paragraph("  ", line);
+        for (const Message& line : plan_.before) paragraph("  ", line.english());
     }
 
     void steps() {
@@ -92,9 +106,9 @@ private:
             const std::string lead = std::string(4 - std::min<std::size_t>(3, number.size()), ' ') + number + "  ";
             std::string what = gap.label() + ", " + inches_text(clear_width(gap.shape));
             const double counted_as = counted_width(gap, settings_.sizing);
-            if (inches_text(counted_as) != inches_text(clear_width(gap.shape))) what += " to " + inches_text(counted_as);
+            if (inches_text(counted_as) != inches_text(clear_width(gap.shape))) what += ", up to " + inches_text(counted_as);
             if (gap.count > 1) what += ", " + std::to_string(gap.count) + " pieces";
-            paragraph(lead, what + ": " + treatment_name(step.option.treatment) + ", " + money_text(step.option.cost) +
+            paragraph(lead, what + ": " + treatment_name(step.option.treatment).english() + ", " + money_text(step.option.cost) +
                                 (step.option.minutes > 0 ? ", " + time_text(step.option.minutes) : "") + ladder_text(step.stop) +
                                 (diy_ ? step.owner ? ", you can do this" : ", for hire" : ""));
             if (opens_less(plan_, order - 1))
@@ -177,8 +191,8 @@ private:
                           money_text(proof.lower_bound) + " to close" +
                           (proof.lower_bound == whole
                                ? ", the price of the plan."
-                               : ", and between that and the price of the plan the solver has tried all that "
-                                 "could be cheaper" +
+                               : ", and whatever lies between that and the price of the plan was tried and "
+                                 "does not do" +
                                      (proof.solver_gap > 0 ? ", but for " + percent(proof.solver_gap) + "." : std::string("."))));
     }
 
@@ -209,7 +223,7 @@ private:
     }
 
     [[nodiscard]] std::string priced_packs(const Purchase& purchase) const {
-        return packs_text(purchase, settings_.prices) + ", " + money_text(purchase.cost);
+        return packs_text(purchase, settings_.prices).english() + ", " + money_text(purchase.cost);
     }
 
     void materials() {
@@ -219,14 +233,14 @@ private:
     }
 
     void tools() {
-        const Kit kit = kit_of(plan_);
+        const Kit kit = kit_of(plan_.steps);
         if (!kit.tools.empty()) paragraph("  Tools: ", joined(kit.tools, ", "));
         if (!kit.protection.empty()) paragraph("  To wear: ", joined(kit.protection, ", "));
     }
 
     void ladder() {
         if (plan_.ladder.empty()) return;
-        title("What each price keeps out, by full closings");
+        title("What each price keeps out, with gaps shut completely");
         constexpr std::size_t most = 12;
         const std::size_t count = plan_.ladder.size();
         const std::size_t shown = std::min(count, most);
@@ -239,8 +253,8 @@ private:
         const std::size_t left_out = plan_.rungs_left_out + count - shown;
         if (left_out > 0) paragraph("  ", counted(left_out, "price", "prices") + " between these left out; --json has them.");
         if (plan_.ladder_stop)
-            paragraph("  ", "It ends at " + width_text(plan_.ladder_stop->width) + ", " +
-                                survey_[plan_.ladder_stop->gap].label() + ": " + plan_.ladder_stop->why);
+            paragraph("  ", "No price goes further: " + width_text(plan_.ladder_stop->width) + " stays open at " +
+                                survey_[plan_.ladder_stop->gap].label() + ": " + plan_.ladder_stop->why.english());
     }
 
     /// Gaps that nothing is done to, by reason.
@@ -248,20 +262,21 @@ private:
         std::map<std::pair<std::string, std::string>, std::vector<std::string>> by_reason;
         for (const RefusedGap& refused : plan_.refused) {
             if (refused.refusal.treatment.empty())
-                by_reason[{refused.refusal.why, refused.refusal.source}].push_back(survey_[refused.gap].label());
+                by_reason[{refused.refusal.why.english(), refused.refusal.source.english()}].push_back(
+                    survey_[refused.gap].label());
         }
         if (by_reason.empty()) return;
         title("Stays open, and why");
         for (const auto& [reason, gaps] : by_reason) {
             std::string list;
             for (const std::string& gap : gaps) list += (list.empty() ? "" : "; ") + gap;
-            paragraph("  ", list + ": " + reason.first + " (" + reason.second + ")");
+            sourced("  ", list + ": " + reason.first + " (" + reason.second + ")");
         }
     }
 
     void marginal() {
         if (plan_.marginal.empty()) return;
-        title("Close calls: these stop an animal by less than its size is known");
+        title("Close calls: a little too narrow for an animal whose size is not known so exactly");
         for (const MarginalStop& stop : plan_.marginal)
             paragraph("  ",
                       survey_[stop.gap].label() + ": " + settings_.against[stop.pest].name + ", by " + percent(stop.share_short));
@@ -273,6 +288,7 @@ private:
     const Plan& plan_;
     bool diy_;
     const Console& console_;
+    bool stars_ = false;  ///< a source was told with one; before the cautions, which set it
     CautionTeller cautions_;
 };
 

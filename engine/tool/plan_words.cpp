@@ -3,6 +3,7 @@
 
 #include "base/measure_text.h"
 #include "base/phrases.h"
+#include "catalog/duties.h"
 
 namespace seamward {
 
@@ -26,10 +27,10 @@ bool opens_less(const Plan& plan, std::size_t step) {
 void print_no_plan(const Job& job, const PlanSettings& settings, const Plan& plan, const Console& console) {
     const OpenWay& way = *plan.open_way;
     console.out << '\n' << console.bold("No plan: there is a way in that must not or cannot be closed") << '\n';
-    print_paragraph("  way in   ", way_text(job.survey, way.path), console);
-    print_paragraph("  pinch    ", width_text(way.pinch) + ", open to " + settings.against[way.pest].name, console);
+    print_paragraph("  way in        ", way_text(job.survey, way.path), console);
+    print_paragraph("  smallest gap  ", width_text(way.pinch) + ", open to " + settings.against[way.pest].name, console);
     for (std::size_t i = 0; i < way.path.gaps.size(); ++i)
-        print_paragraph("  stays    ", job.survey[way.path.gaps[i]].label() + ": " + plan.open_way_reasons[i], console);
+        print_paragraph("  stays open    ", job.survey[way.path.gaps[i]].label() + ": " + plan.open_way_reasons[i].english(), console);
     print_paragraph(
         "", "Measure these gaps anew, look for another place to stop the way, or plan against larger animals: --against ID.",
         console);
@@ -37,10 +38,13 @@ void print_no_plan(const Job& job, const PlanSettings& settings, const Plan& pla
 
 void CautionTeller::tell(const PlanStep& step, const std::string& number, const std::string& indent) {
     std::string told;
-    for (const std::string& caution : step.cautions()) {
+    for (const Message& said : step.cautions()) {
+        const std::string caution = said.english();
         const auto [first, anew] = told_at_.emplace(caution, number);
+        const std::string shown = stars_ != nullptr ? starred(caution) : caution;
+        if (anew && shown != caution) *stars_ = true;
         if (anew)
-            print_paragraph(indent + "Caution: ", caution, console_);
+            print_paragraph(indent + "Caution: ", shown, console_);
         else if (told.find(" " + first->second + ",") == std::string::npos)
             told += " " + first->second + ",";
     }

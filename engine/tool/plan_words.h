@@ -26,13 +26,15 @@ void print_no_plan(const Job& job, const PlanSettings& settings, const Plan& pla
 /// Tells each caution in full where it first comes up, and by the number of that step from then on.
 class CautionTeller {
 public:
-    explicit CautionTeller(const Console& console) : console_(console) {}
+    /// `stars`: is set when a source told has one, see starred(); null: sources are told in full.
+    explicit CautionTeller(const Console& console, bool* stars = nullptr) : console_(console), stars_(stars) {}
 
     /// `number`: of the step; `indent`: spaces before each line.
     void tell(const PlanStep& step, const std::string& number, const std::string& indent);
 
 private:
     const Console& console_;
+    bool* stars_;
     std::map<std::string, std::string> told_at_;  ///< caution, number of the step where it stands
 };
 

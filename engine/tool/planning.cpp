@@ -8,6 +8,14 @@
 namespace seamward {
 
 PlanSettings plan_settings(const Planning& planning, const Job& job) {
+    PlanSettings settings = settings_of_any_job(planning, job);
+    if (settings.against.empty())
+        throw WrongUsage(
+            "there is nothing to plan against: the job lists no animals; name one with --against, or list pests in the job");
+    return settings;
+}
+
+PlanSettings settings_of_any_job(const Planning& planning, const Job& job) {
     PlanSettings settings;
     if (planning.nominal) settings.sizing = Sizing::stated;
     if (planning.date) {
@@ -16,9 +24,6 @@ PlanSettings plan_settings(const Planning& planning, const Job& job) {
         settings.date = *date;
     }
     settings.against = planning.against.empty() ? job.pests : pests_asked_for(job, "--against", planning.against);
-    if (settings.against.empty())
-        throw WrongUsage(
-            "there is nothing to plan against: the job lists no animals; name one with --against, or list pests in the job");
     if (planning.prices) {
         if (planning.prices->empty()) throw WrongUsage("--prices: no file is named");
         settings.prices = read_prices(*planning.prices, *planning.prices);

@@ -24,4 +24,7 @@ struct Planning {
 /// WrongUsage when an animal is not known, there is none, or the date is no date; BadInput when the price book is bad.
 [[nodiscard]] PlanSettings plan_settings(const Planning& planning, const Job& job);
 
+/// The same, and `against` may be empty: for answers that tell of a house without a plan too.
+[[nodiscard]] PlanSettings settings_of_any_job(const Planning& planning, const Job& job);
+
 }  // namespace seamward

@@ -23,7 +23,7 @@ public:
         warranty();
         strings("last_checks", terms_.checks);
         strings("cautions", terms_.cautions);
-        std::vector<std::string> notes = terms_.notes;
+        std::vector<Message> notes = terms_.notes;
         if (!terms_.warning.empty()) notes.insert(notes.begin(), terms_.warning);
         strings("notes", notes);
         json_.end_object();
@@ -33,14 +33,14 @@ public:
 private:
     static double dollars(Money money) { return static_cast<double>(money.cents) / 100; }
 
-    void strings(const char* name, const std::vector<std::string>& texts) {
+    void strings(const char* name, const std::vector<Message>& texts) {
         json_.key(name).begin_array();
-        for (const std::string& text : texts) json_.value(text);
+        for (const Message& text : texts) json_.value(text.english());
         json_.end_array();
     }
 
     void option(const QuoteOption& option) {
-        json_.begin_object().key("name").value(option.name).key("against").begin_array();
+        json_.begin_object().key("name").value(option.name.english()).key("against").begin_array();
         for (const std::size_t animal : option.against) json_.value(quote_.animals[animal].id);
         json_.end_array().key("feasible").value(option.plan.feasible);
         if (option.plan.feasible) {
@@ -95,7 +95,7 @@ private:
         const Warranty& warranty = terms_.warranty;
         json_.key("warranty").begin_object().key("months").value(std::int64_t{warranty.months});
         if (warranty.months > 0) {
-            json_.key("covers").value(warranty.covers).key("callback").value(warranty.callback);
+            json_.key("covers").value(warranty.covers.english()).key("callback").value(warranty.callback.english());
             strings("void_if", warranty.void_if);
         }
         json_.end_object();

@@ -7,8 +7,8 @@
 #include "base/phrases.h"
 #include "base/text.h"
 #include "catalog/shipped.h"
+#include "materials/treatment_name.h"
 #include "tool/quote_command.h"
-#include "tool/treatment_name.h"
 
 namespace seamward {
 
@@ -46,10 +46,10 @@ private:
     void title(const std::string& text) { console_.out << '\n' << console_.bold(text) << '\n'; }
     void paragraph(const std::string& lead, const std::string& text) { print_paragraph(lead, text, console_); }
 
-    void list(const std::string& heading, const std::vector<std::string>& texts) {
+    void list(const std::string& heading, const std::vector<Message>& texts) {
         if (texts.empty()) return;
         title(heading);
-        for (const std::string& text : texts) paragraph("  - ", text);
+        for (const Message& text : texts) paragraph("  - ", text.english());
     }
 
     void head(const std::string& heading) {
@@ -57,7 +57,7 @@ private:
         if (!job_.address.empty()) paragraph("", printable(job_.address));
         paragraph("", "Made on " + date_text(quote_.date) + ", holds until " + date_text(quote_.valid_until) +
                           ". Prices: " + settings_.prices.name + ".");
-        if (!terms_.warning.empty()) paragraph("Warning: ", terms_.warning);
+        if (!terms_.warning.empty()) paragraph("Warning: ", terms_.warning.english());
     }
 
     void describe(std::size_t i) {
@@ -75,7 +75,7 @@ private:
         }
         if (option.stays_open.empty())
             paragraph("  can get in    ", "none of the animals of this job, as far as the survey goes");
-        for (const std::string& animal : who_stays_inside(job_, option.plan)) paragraph("  inside        ", animal + ".");
+        for (const Message& animal : who_stays_inside(job_, option.plan)) paragraph("  inside        ", animal.english() + ".");
         if (option.plan.steps.empty()) {
             paragraph("  work          ", "none: nothing has to be closed against these animals, and nothing is charged");
             return;
@@ -109,12 +109,12 @@ private:
     void not_offered() {
         for (const QuoteOption& option : quote_.options) {
             if (option.plan.feasible) continue;
-            title("Not offered: " + option.name);
+            title("Not offered: " + option.name.english());
             const OpenWay& way = option.stays_open.front();
             paragraph("  ", "No price: a way in that must not or cannot be closed stays open, " + width_text(way.pinch) +
                                 " wide at its narrowest, into " + survey_[way.path.to()].label() + ".");
             for (std::size_t i = 0; i < way.path.gaps.size(); ++i)
-                paragraph("  - ", survey_[way.path.gaps[i]].label() + ": " + option.plan.open_way_reasons[i]);
+                paragraph("  - ", survey_[way.path.gaps[i]].label() + ": " + option.plan.open_way_reasons[i].english());
         }
     }
 
@@ -213,7 +213,7 @@ private:
         for (std::size_t i = 0; i < offered_.size(); ++i) {
             for (const PlanStep& step : offered_[i]->plan.steps) {
                 std::vector<Closing>& of_gap = by_gap[step.gap];
-                const std::string treatment = treatment_name(step.option.treatment);
+                const std::string treatment = treatment_name(step.option.treatment).english();
                 auto found = std::find_if(of_gap.begin(), of_gap.end(),
                                           [&](const Closing& other) { return other.treatment == treatment; });
                 if (found == of_gap.end()) {
@@ -284,9 +284,9 @@ private:
             paragraph("  ", "None.");
             return;
         }
-        paragraph("  ", warranty.covers + ". " + warranty.callback + '.');
+        paragraph("  ", warranty.covers.english() + ". " + warranty.callback.english() + '.');
         std::string text;
-        for (const std::string& reason : warranty.void_if) text += (text.empty() ? "" : "; ") + reason;
+        for (const Message& reason : warranty.void_if) text += (text.empty() ? "" : "; ") + reason.english();
         paragraph("  ", "It ends where " + text + '.');
     }
 

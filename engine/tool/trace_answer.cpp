@@ -43,8 +43,8 @@ std::string trace_answer(const Job& job, const TraceSettings& settings, const Tr
         json.end_array().end_object();
     }
     json.end_array().key("notes").begin_array();
-    for (const std::string& remark : remarks_on(job, settings)) json.value(remark);
-    if (const auto widths = remark_on_widths(job.survey, trace)) json.value(*widths);
+    for (const Message& remark : remarks_on(job, settings)) json.value(remark.english());
+    if (const auto widths = remark_on_widths(job.survey, trace)) json.value(widths->english());
     json.end_array().end_object();
     return json.text();
 }

@@ -6,9 +6,9 @@
 #include "base/measure_text.h"
 #include "base/phrases.h"
 #include "catalog/field_check.h"
+#include "catalog/pest_sizes.h"
 #include "catalog/shipped.h"
 #include "paths/remarks.h"
-#include "tool/pest_sizes.h"
 #include "tool/trace_command.h"
 
 namespace seamward {
@@ -72,7 +72,7 @@ void print_pests(const std::vector<Pest>& pests, const Console& console) {
     for (const Pest& pest : pests) name_width = std::max(name_width, letters(pest.name));
     console.out << '\n' << console.bold("Sizes these answers rest on, and where they come from") << '\n';
     for (const Pest& pest : pests) {
-        print_paragraph("  " + padded(pest.name, name_width) + "  ", sizes_text(pest), console);
+        print_paragraph("  " + padded(pest.name, name_width) + "  ", sizes_text(pest).english(), console);
     }
 }
 
@@ -161,7 +161,7 @@ private:
     }
 
     [[nodiscard]] static std::string hand_check(const RankedPath& ranked) {
-        return field_check(ranked.pinch, shipped_gauges().rows);
+        return field_check(ranked.pinch, shipped_gauges().rows).english();
     }
 
     [[nodiscard]] std::string row(const std::string& rank, const std::string& room, const std::string& inches,
@@ -211,9 +211,9 @@ void print_trace_table(const Job& job, const std::string& heading, const TraceSe
 void print_ways_in(const Job& job, const TraceSettings& settings, const Trace& trace, const Console& console, bool with_options) {
     const Survey& survey = job.survey;
     const std::string asked = names_asked_for(settings);
-    std::vector<std::string> remarks = remarks_on(job, settings);
+    std::vector<Message> remarks = remarks_on(job, settings);
     if (const auto widths = remark_on_widths(survey, trace)) remarks.push_back(*widths);
-    for (const std::string& remark : remarks) print_paragraph("Check: ", remark, console);
+    for (const Message& remark : remarks) print_paragraph("Check: ", remark.english(), console);
     if (!remarks.empty()) console.out << '\n';
 
     const std::vector<Pest> pests = pests_of(job, settings);

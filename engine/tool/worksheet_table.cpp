@@ -6,12 +6,12 @@
 #include "base/measure_text.h"
 #include "base/phrases.h"
 #include "base/text.h"
+#include "materials/treatment_name.h"
 #include "materials/wrong_closings.h"
+#include "plan/to_bring.h"
 #include "tool/departure_lines.h"
 #include "tool/gap_size.h"
 #include "tool/plan_words.h"
-#include "tool/to_bring.h"
-#include "tool/treatment_name.h"
 #include "tool/worksheet_command.h"
 
 namespace seamward {
@@ -104,17 +104,18 @@ private:
     void before() {
         if (plan_.before.empty()) return;
         title("Before the work");
-        for (const std::string& line : plan_.before) paragraph("  [ ] ", line);
+        for (const Message& line : plan_.before) paragraph("  [ ] ", line.english());
     }
 
     void to_bring() {
         if (plan_.steps.empty()) return;
         title("To bring");
-        for (const Purchase& purchase : plan_.materials) paragraph("  [ ] ", packs_text(purchase, settings_.prices));
+        for (const Purchase& purchase : plan_.materials) paragraph("  [ ] ", packs_text(purchase, settings_.prices).english());
         const std::string not_yet = animals_begin() > settings_.date ? ", not before " + date_text(animals_begin()) : "";
         for (const Purchase& purchase : packs_for_departures(plan_, settings_.prices))
-            paragraph("  [ ] ", packs_text(purchase, settings_.prices) + ", for the animals that have to leave first" + not_yet);
-        const Kit kit = kit_of(plan_);
+            paragraph("  [ ] ",
+                      packs_text(purchase, settings_.prices).english() + ", for the animals that have to leave first" + not_yet);
+        const Kit kit = kit_of(plan_.steps);
         if (!kit.tools.empty()) paragraph("  Tools: ", joined(kit.tools, ", "));
         if (!kit.protection.empty()) paragraph("  To wear: ", joined(kit.protection, ", "));
         if (plan_.ladder_settings == 0) return;
@@ -137,7 +138,7 @@ private:
         if (plan_.wrong_closings.empty()) return;
         title("Open again first");
         for (const WrongClosing& wrong : plan_.wrong_closings) {
-            paragraph("  [ ] ", wrong_closing_text(survey_, wrong) + '.');
+            paragraph("  [ ] ", wrong_closing_text(survey_, wrong).english() + '.');
             done("      ");
         }
         paragraph("  ", "What is opened may let animals in: take these entries out of the job file and make this sheet anew.");
@@ -204,21 +205,21 @@ private:
             return;
         }
         std::vector<Told>& told = how_at_[option.treatment];
-        std::vector<std::string> rest = option.steps;
+        std::vector<Message> rest = option.steps;
         const Told* nearest = nullptr;
         for (const Told& earlier : told) {
-            std::vector<std::string> left = option.steps;
-            std::erase_if(left, [&](const std::string& line) {
+            std::vector<Message> left = option.steps;
+            std::erase_if(left, [&](const Message& line) {
                 return std::find(earlier.lines->begin(), earlier.lines->end(), line) != earlier.lines->end();
             });
             if (left.size() >= rest.size()) continue;
             rest = std::move(left);
             nearest = &earlier;
         }
-        paragraph(under_label + "With: ", treatment_name(option.treatment) +
+        paragraph(under_label + "With: ", treatment_name(option.treatment).english() +
                                               (nearest == nullptr ? "" : ", as at " + nearest->number) +
                                               (nearest == nullptr || rest.empty() ? "" : ", and:"));
-        for (const std::string& line : rest) paragraph(under_label + "- ", line);
+        for (const Message& line : rest) paragraph(under_label + "- ", line.english());
         if (!rest.empty()) told.push_back({number, &option.steps});
     }
 
@@ -260,7 +261,10 @@ private:
             const bool nothing_fits = refused.refusal.treatment.empty();
             if (told[refused.gap.value] || (!nothing_fits && !gap.must_stay_open())) continue;
             told[refused.gap.value] = true;
-            (!nothing_fits ? only_so : gap.must_stay_open() ? never : leave)[refused.refusal.why].push_back(gap.label());
+            (!nothing_fits          ? only_so
+             : gap.must_stay_open() ? never
+                                    : leave)[refused.refusal.why.english()]
+                .push_back(gap.label());
         }
         if (never.empty() && leave.empty() && only_so.empty()) return;
         title("Must stay open");
@@ -299,7 +303,8 @@ private:
     void last_checks() {
         if (plan_.last_checks.empty()) return;
         title("At the end");
-        for (const std::string& check : plan_.last_checks) {
+        for (const Message& said : plan_.last_checks) {
+            const std::string check = said.english();
             paragraph("  [ ] ", check);
             console_.out << "      done on " << day << "  by " << words << '\n';
         }
@@ -308,7 +313,7 @@ private:
     /// Where a treatment was told, and what was told there.
     struct Told {
         std::string number;
-        const std::vector<std::string>* lines;
+        const std::vector<Message>* lines;
     };
 
     const Job& job_;

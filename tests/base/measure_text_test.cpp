@@ -27,10 +27,16 @@ TEST(InchesText, IsTheNearestSixtyFourth) {
     EXPECT_EQ(inches_text(length("0.76 mm")), "1/32 in");  // 1.91
     EXPECT_EQ(inches_text(length("6 mm")), "15/64 in");    // 15.12
     EXPECT_EQ(inches_text(length("25.4 mm")), "1 in");
-    EXPECT_EQ(inches_text(length("25.3 mm")), "1 in");      // 63.7
-    EXPECT_EQ(inches_text(length("0.199 mm")), "1/64 in");  // just over a half
-    EXPECT_EQ(inches_text(length("0.198 mm")), "under 1/64 in");
-    EXPECT_EQ(inches_text(1e-9), "under 1/64 in");
+    EXPECT_EQ(inches_text(length("25.3 mm")), "1 in");  // 63.7
+}
+
+/// 1/64 in is 0.397 mm.
+TEST(InchesText, NeverPassesAHairOffAsASixtyFourth) {
+    EXPECT_EQ(width_text(length("0.4 mm")), "1/64 in (0.4 mm)");
+    EXPECT_EQ(width_text(length("1/64 in")), "1/64 in (0.4 mm)");
+    EXPECT_EQ(width_text(length("0.39 mm")), "under 1/64 in (0.39 mm)");
+    EXPECT_EQ(width_text(length("0.2 mm")), "under 1/64 in (0.2 mm)");
+    EXPECT_EQ(width_text(1e-9), "under 1/64 in (under 0.01 mm)");
 }
 
 /// Every multiple of 1/64 in is shown as itself: reading it back gives the same double.

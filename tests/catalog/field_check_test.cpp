@@ -8,7 +8,7 @@
 namespace seamward::test {
 namespace {
 
-std::string check(double millimeters) { return field_check(millimeters / 1000, shipped_gauges().rows); }
+std::string check(double millimeters) { return field_check(millimeters / 1000, shipped_gauges().rows).english(); }
 
 TEST(FieldCheck, NamesTheGaugeThatJustGoesIn) {
     EXPECT_EQ(check(0.76), "a card");
@@ -40,10 +40,10 @@ TEST(FieldCheck, TakesAFewMicrometersForTheSame) {
 }
 
 TEST(FieldCheck, NeverSaysMoreThanTheGaugeThatGoesIn) {
-    for (const Gauge& gauge : shipped_gauges().rows) EXPECT_EQ(field_check(gauge.thickness, shipped_gauges().rows), gauge.name);
+    for (const Gauge& gauge : shipped_gauges().rows) EXPECT_EQ(field_check(gauge.thickness, shipped_gauges().rows).english(), gauge.name);
 }
 
-TEST(FieldCheck, SaysNothingWithoutGauges) { EXPECT_EQ(field_check(0.001, {}), ""); }
+TEST(FieldCheck, SaysNothingWithoutGauges) { EXPECT_TRUE(field_check(0.001, {}).empty()); }
 
 }  // namespace
 }  // namespace seamward::test

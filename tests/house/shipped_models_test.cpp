@@ -44,6 +44,24 @@ TEST_P(ShippedModel, HasGapsAsWideAsStated) {
     }
 }
 
+/// A line of the list makes gaps of its type only, and each gap of a type of feature is made by one line.
+TEST_P(ShippedModel, TellsWhichLineMakesAGap) {
+    const HouseDescription described = description_of(GetParam());
+    const House house = build_house(described, {}, Make::survey, RunContext());
+    std::size_t made = 0;
+    for (const GapPlace& place : house.places) {
+        const Gap& gap = house.survey[place.gap];
+        EXPECT_EQ(place.feature.empty(), gap.feature.empty()) << gap.id;
+        if (place.feature.empty()) continue;
+        const auto line = std::find_if(described.features.begin(), described.features.end(),
+                                       [&](const FeatureDescription& feature) { return feature.id == place.feature; });
+        ASSERT_NE(line, described.features.end()) << gap.id;
+        EXPECT_EQ(line->type->id, gap.feature) << gap.id;
+        ++made;
+    }
+    EXPECT_GE(made, described.features.size());
+}
+
 TEST_P(ShippedModel, JoinsItsSpacesByGapsOnly) {
     const HouseDescription described = description_of(GetParam());
     const House house = shut_house(described), open = build_house(described, {}, Make::solids, RunContext());

@@ -91,11 +91,12 @@ TEST(DutyRules, TellWhyAndAfterWhat) {
         EXPECT_FALSE(said.source.empty()) << asked.row;
         EXPECT_EQ(said.may_close, shipped_duties().find(asked.row)->full) << asked.row;
     }
-    EXPECT_EQ(ruling({"", Duty::weep, "weep-screed"}).source,
+    EXPECT_EQ(ruling({"", Duty::weep, "weep-screed"}).source.english(),
               "International Residential Code R703.7.2.1, weep screeds, International Code Council (second hand)");
-    EXPECT_EQ(ruling({"", Duty::operable}).source, "Common practice, no published source");
-    EXPECT_EQ(ruling({"", Duty::movement}).source, "ASTM C1193, use of joint sealants, ASTM International (from memory)");
-    EXPECT_EQ(ruling({"", Duty::flood}).source,
+    EXPECT_EQ(ruling({"", Duty::operable}).source.english(), "Common practice, no published source");
+    EXPECT_EQ(ruling({"", Duty::movement}).source.english(),
+              "ASTM C1193, use of joint sealants, ASTM International (from memory)");
+    EXPECT_EQ(ruling({"", Duty::flood}).source.english(),
               "Technical Bulletin 1, with 44 CFR 60.3(c)(5): \"permit the automatic entry and exit of floodwaters\", Federal "
               "Emergency Management Agency, 2008");
 }
@@ -125,7 +126,7 @@ TEST(DutyRules, LeaveOtherGapsInStuccoFree) {
 TEST(DutyRules, TellTheThreeLinesAtTheFootOfStuccoApart) {
     const DutyRuling unknown = ruling({"", Duty::none, "", {"stucco"}});
     EXPECT_FALSE(unknown.may_close);
-    EXPECT_NE(unknown.instead.find("what its sides are made of"), std::string::npos);
+    EXPECT_NE(unknown.instead.english().find("what its sides are made of"), std::string::npos);
     const DutyRuling line = ruling({"", Duty::none, "", {"stucco", "metal"}});
     EXPECT_FALSE(line.allows("bead", 0));
     EXPECT_FALSE(line.allows("mesh", 0.002));
@@ -133,7 +134,7 @@ TEST(DutyRules, TellTheThreeLinesAtTheFootOfStuccoApart) {
     EXPECT_TRUE(joint.allows("bead", 0));
     EXPECT_TRUE(joint.allows(stated_closing, 0));
     EXPECT_FALSE(joint.allows("foam", 0)) << "it would run over the holes";
-    EXPECT_NE(joint.why.find("behind the drain line"), std::string::npos);
+    EXPECT_NE(joint.why.english().find("behind the drain line"), std::string::npos);
     // A mesh that was put over it does not make it another gap.
     SurveyBuilder survey = house();
     Gap covered = gap_of({"", Duty::none, "", {"stucco"}}, survey);
@@ -207,8 +208,8 @@ TEST(DutyRules, WhatTheSurveyForbidsComesFirst) {
         Gap gap = gap_of(asked, survey);
         gap.closing.never = "the owner said so";
         const DutyRuling said = ruling_on(gap, survey.survey());
-        EXPECT_EQ(said.why, "the owner said so");
-        EXPECT_EQ(said.source, "the survey");
+        EXPECT_EQ(said.why.english(), "the owner said so");
+        EXPECT_EQ(said.source.english(), "the survey");
         EXPECT_FALSE(said.may_close);
         for (const Treatment& treatment : shipped_treatments().rows)
             EXPECT_FALSE(said.allows(treatment.id, treatment.leaves == Treatment::Leaves::mesh ? 0.005 : 0)) << treatment.id;
@@ -225,9 +226,9 @@ TEST(DutyRules, WhatAReferenceForbidsLeavesTheMeshesOfItsRow) {
     EXPECT_FALSE(said.may_close);
     EXPECT_TRUE(said.allows("mesh-insert", 0.0025));
     EXPECT_FALSE(said.allows("mesh", 0.0025));
-    EXPECT_EQ(said.why, weep.closing.never);
-    EXPECT_NE(said.source.find("R703.7.6"), std::string::npos);
-    EXPECT_NE(said.source.find("2003 (second hand)"), std::string::npos);
+    EXPECT_EQ(said.why.english(), weep.closing.never);
+    EXPECT_NE(said.source.english().find("R703.7.6"), std::string::npos);
+    EXPECT_NE(said.source.english().find("2003 (second hand)"), std::string::npos);
 
     // What no row restricts is closed by nothing then, and meshed where the reference lets it be.
     Gap other = gap_of({"", Duty::none, "", {"wood"}}, survey);

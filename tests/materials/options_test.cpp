@@ -143,7 +143,7 @@ TEST(DemoOptions, APriceWithoutAMethodSaysSo) {
     EXPECT_EQ(found.options[0].treatment, stated_closing);
     EXPECT_EQ(found.options[0].minutes, 0);
     EXPECT_TRUE(found.options[0].needs.empty());
-    EXPECT_NE(found.options[0].steps.at(0).find("ask the estimator"), std::string::npos);
+    EXPECT_NE(found.options[0].steps.at(0).english().find("ask the estimator"), std::string::npos);
 }
 
 TEST(DemoOptions, WhatMustStayOpenIsRefusedOnce) {
@@ -191,7 +191,7 @@ TEST(DemoOptions, KeepWhatIsUsual) {
 TEST(DemoOptions, FoamSaysItsLimit) {
     const GapOptions found = demo_options("top-plate-north");
     std::string all;
-    for (const std::string& caution : find(found, "foam")->cautions) all += caution + '\n';
+    for (const Message& caution : find(found, "foam")->cautions) all += caution.english() + '\n';
     EXPECT_NE(all.find("0.2 mg/m3"), std::string::npos) << all;
 }
 
@@ -288,7 +288,7 @@ TEST(Options, NeverMeansNever) {
     const GapOptions found = options_for(builder.survey().gaps[0], builder.survey(), shipped_prices());
     EXPECT_TRUE(found.options.empty());
     ASSERT_EQ(refused(found), Ids{""});
-    EXPECT_EQ(found.refused[0].why, "the owner forbids it");
+    EXPECT_EQ(found.refused[0].why.english(), "the owner forbids it");
 }
 
 TEST(Options, AStatedPriceDoesNotOverrideADuty) {
@@ -307,7 +307,7 @@ TEST(Options, NothingFitsIsSaid) {
     const GapOptions found = options_of(Hole{2}, SpaceKind::outdoors, SpaceKind::cavity);
     EXPECT_TRUE(found.options.empty());
     ASSERT_EQ(found.refused.size(), 1U);
-    EXPECT_NE(found.refused[0].why.find("no treatment"), std::string::npos);
+    EXPECT_NE(found.refused[0].why.english().find("no treatment"), std::string::npos);
 }
 
 /// Half a cent goes up, once for an option: 4 min at $1.125 a minute are 450 cents, 5 min 562.5.
@@ -403,9 +403,9 @@ TEST(Options, AJointThatMovesTearsWhatIsTooNarrow) {
     const auto refused = std::find_if(narrow.refused.begin(), narrow.refused.end(),
                                       [](const Refusal& one) { return one.treatment == "backer-and-bead"; });
     ASSERT_NE(refused, narrow.refused.end());
-    EXPECT_NE(refused->why.find("moves by 3.42 mm"), std::string::npos) << refused->why;
-    EXPECT_NE(refused->why.find("takes a joint of 13.69 mm"), std::string::npos) << refused->why;
-    EXPECT_NE(refused->source.find("Cornell"), std::string::npos) << refused->source;
+    EXPECT_NE(refused->why.english().find("moves by 3.42 mm"), std::string::npos) << refused->why.english();
+    EXPECT_NE(refused->why.english().find("takes a joint of 13.69 mm"), std::string::npos) << refused->why.english();
+    EXPECT_NE(refused->source.english().find("Cornell"), std::string::npos) << refused->source.english();
     gap.shape = Slot{0.0137, 1};
     EXPECT_TRUE(has(options_for(gap, builder.survey(), shipped_prices()), "backer-and-bead"));
     gap.shape = Slot{0.0136, 1};

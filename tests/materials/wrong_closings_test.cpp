@@ -41,10 +41,10 @@ TEST(WrongClosings, WhatAnApplianceBreathesThroughMustStayOpen) {
         const std::vector<WrongClosing> wrong = closed_with(0, with);
         ASSERT_EQ(wrong.size(), 1U) << with;
         EXPECT_TRUE(wrong[0].stays_open);
-        EXPECT_EQ(wrong[0].why, "an appliance breathes here; closed, its fumes come into the house");
+        EXPECT_EQ(wrong[0].why.english(), "an appliance breathes here; closed, its fumes come into the house");
         EXPECT_FALSE(wrong[0].source.empty());
     }
-    EXPECT_EQ(wrong_closing_text(open_job().survey, closed_with(0, "")[0]),
+    EXPECT_EQ(wrong_closing_text(open_job().survey, closed_with(0, "")[0]).english(),
               "louver is written down as closed. It must stay open: an appliance breathes here; closed, its fumes come into the "
               "house. Open it again");
 }
@@ -61,6 +61,7 @@ TEST(WrongClosings, ADoorMustGoOnOpening) {
     ASSERT_EQ(wrong.size(), 1U);
     EXPECT_FALSE(wrong[0].stays_open);
     EXPECT_TRUE(wrong_closing_text(open_job().survey, wrong[0])
+                    .english()
                     .ends_with(". That must not be there: it must go on opening; a way out in a fire stays one. Open it again"));
     EXPECT_TRUE(closed_with(1, "weatherstrip").empty());
     EXPECT_TRUE(closed_with(1, "").empty()) << "of an unknown kind: a weatherstrip may close it";
@@ -100,7 +101,7 @@ TEST(WrongClosings, AreJudgedByTheGapAsItWasFound) {
     job.survey.gaps[2].feature = "weep-screed";
     close(job, 2, "mesh", 5e-3);
     ASSERT_EQ(wrong_closings(job).size(), 1U);
-    EXPECT_NE(wrong_closings(job)[0].why.find("behind the drain line only"), std::string::npos);
+    EXPECT_NE(wrong_closings(job)[0].why.english().find("behind the drain line only"), std::string::npos);
 }
 
 }  // namespace

@@ -17,7 +17,9 @@ std::vector<std::string> remarks(const std::string& yaml, const std::vector<std:
             std::find_if(job.survey.spaces.begin(), job.survey.spaces.end(), [&](const Space& space) { return space.id == id; });
         settings.to.push_back({static_cast<std::uint32_t>(found - job.survey.spaces.begin())});
     }
-    return remarks_on(job, settings);
+    std::vector<std::string> lines;
+    for (const Message& remark : remarks_on(job, settings)) lines.push_back(remark.english());
+    return lines;
 }
 
 using Lines = std::vector<std::string>;
@@ -107,13 +109,14 @@ TEST(Remarks, CountTheWidthsThatNobodyMeasured) {
             "job.yaml");
         TraceSettings settings;
         settings.top = top;
-        return remark_on_widths(job.survey, trace(job.survey, settings, RunContext()));
+        const std::optional<Message> said = remark_on_widths(job.survey, trace(job.survey, settings, RunContext()));
+        return said ? said->english() : "nothing";
     };
     const std::string many = " are not measured: their widths are starting values or guesses";
     EXPECT_EQ(remark(", evidence: {how: assumed}", 9), "2 of the 3 gaps on the ways listed" + many);
     EXPECT_EQ(remark(", evidence: {how: assumed}", 1), "2 of the 2 gaps on the ways listed" + many);
     EXPECT_EQ(remark("", 9), "1 of the 3 gaps on the ways listed is not measured: its width is a starting value or a guess");
-    EXPECT_EQ(remark("", 0), std::nullopt);
+    EXPECT_EQ(remark("", 0), "nothing");
 }
 
 const std::string rooms =

@@ -59,7 +59,7 @@ std::string reason(const Job& job) {
     const Completion all = judged(job);
     EXPECT_LE(all.reasons.size(), 1U);
     EXPECT_EQ(all.complete(), all.reasons.empty());
-    return all.reasons.empty() ? "" : all.reasons.front();
+    return all.reasons.empty() ? "" : all.reasons.front().english();
 }
 
 bool has(const std::string& text, const std::string& part) { return text.find(part) != std::string::npos; }
@@ -149,8 +149,8 @@ TEST(Completion, AClosingOfAnUnknownDayLeavesTheChecksInDoubt) {
     job.closed[0].date.reset();
     const Completion all = judged(job);
     ASSERT_EQ(all.reasons.size(), 2U);
-    for (const std::string& one : all.reasons)
-        EXPECT_TRUE(has(one, "screed was closed on a day that is not written down")) << one;
+    for (const Message& one : all.reasons)
+        EXPECT_TRUE(has(one.english(), "screed was closed on a day that is not written down")) << one.english();
     EXPECT_EQ(all.undated, std::vector<GapIndex>{{0}});
 }
 

@@ -127,8 +127,9 @@ TEST(Departures, InSeasonTheLastHoleIsRefusedWithTheDate) {
     const auto refused =
         std::find_if(plan.refused.begin(), plan.refused.end(), [](const RefusedGap& one) { return one.gap == GapIndex{0}; });
     ASSERT_NE(refused, plan.refused.end());
-    EXPECT_NE(refused->refusal.why.find("not before 2026-10-08"), std::string::npos) << refused->refusal.why;
-    EXPECT_NE(refused->refusal.source.find("Arizona Game and Fish"), std::string::npos) << refused->refusal.source;
+    EXPECT_NE(refused->refusal.why.english().find("not before 2026-10-08"), std::string::npos) << refused->refusal.why.english();
+    EXPECT_NE(refused->refusal.source.english().find("Arizona Game and Fish"), std::string::npos)
+        << refused->refusal.source.english();
     settings.date = in_november;
     const Plan later = make_plan(job, settings, RunContext());
     EXPECT_EQ(later.cost, plan.cost);

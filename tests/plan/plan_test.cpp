@@ -86,12 +86,13 @@ TEST(Plan, AWayThatMustStayOpenIsNamedWithItsReasons) {
     EXPECT_EQ(job.survey[plan.open_way->path.from()].id, "yard");
     EXPECT_EQ(job.survey[plan.open_way->path.to()].id, "kitchen");
     EXPECT_EQ(job.survey[plan.open_way->pinch_gap].id, "screed");
-    EXPECT_EQ(plan.open_way_reasons, (std::vector<std::string>(2, "the wall drains there")));
+    ASSERT_EQ(plan.open_way_reasons.size(), 2U);
+    for (const Message& reason : plan.open_way_reasons) EXPECT_EQ(reason.english(), "the wall drains there");
     ASSERT_TRUE(plan.ladder_stop.has_value());
     EXPECT_NEAR(plan.ladder_stop->width, 1.2e-3, 1e-12);
     EXPECT_EQ(job.survey[plan.ladder_stop->gap].id, "screed");
     ASSERT_EQ(plan.refused.size(), 2U);
-    EXPECT_EQ(plan.refused[0].refusal.source, "the survey");
+    EXPECT_EQ(plan.refused[0].refusal.source.english(), "the survey");
 }
 
 // A gap counts as wide as its width and its plus-minus together.
@@ -218,8 +219,8 @@ TEST(Plan, AScreenThatStarvesAVentIsRefusedWithTheFigures) {
         return gap.gap == GapIndex{0} && gap.refusal.treatment == "mesh-1-8";
     });
     ASSERT_TRUE(refused != plan.refused.end());
-    EXPECT_NE(refused->refusal.why.find("cm2"), std::string::npos) << refused->refusal.why;
-    EXPECT_NE(refused->refusal.source.find("R806.2"), std::string::npos) << refused->refusal.source;
+    EXPECT_NE(refused->refusal.why.english().find("cm2"), std::string::npos) << refused->refusal.why.english();
+    EXPECT_NE(refused->refusal.source.english().find("R806.2"), std::string::npos) << refused->refusal.source.english();
     const Job small = vented_job(6);
     EXPECT_EQ(ids(small, plan_of(small)), std::vector<std::string>{"vents"});
 }
@@ -238,7 +239,7 @@ TEST(Plan, StatedAppliancesAskForTheLastChecks) {
     job.inputs.push_back({two_ways()["kitchen"], 40'000});
     const Plan plan = plan_of(job);
     ASSERT_EQ(plan.last_checks.size(), 2U);
-    EXPECT_NE(plan.last_checks[0].find("kitchen"), std::string::npos);
+    EXPECT_NE(plan.last_checks[0].english().find("kitchen"), std::string::npos);
 }
 
 // Two ways in at once, in dollars and cents; the solver takes sums for equal that differ by a cent in so many.

@@ -57,9 +57,9 @@ TEST(Quote, OptionsKeepOutMoreAndMore) {
     const Job job = side_by_side({10, 20, 40});
     const Quote quote = make_quote(job, bare(job), RunContext());
     ASSERT_EQ(totals(quote), (std::vector<std::int64_t>{40, 60, 70}));
-    EXPECT_EQ(quote.options[0].name, "animal-3");
-    EXPECT_EQ(quote.options[1].name, "animal-3 and animal-2");
-    EXPECT_EQ(quote.options[2].name, "animal-3, animal-2 and animal-1");
+    EXPECT_EQ(quote.options[0].name.english(), "animal-3");
+    EXPECT_EQ(quote.options[1].name.english(), "animal-3 and animal-2");
+    EXPECT_EQ(quote.options[2].name.english(), "animal-3, animal-2 and animal-1");
     // With the widest slot shut the other two animals have the slot of 2 mm.
     ASSERT_EQ(quote.options[0].stays_open.size(), 2U);
     EXPECT_EQ(quote.animals[quote.options[0].stays_open[0].pest].name, "animal-2");
@@ -76,7 +76,7 @@ TEST(Quote, AnimalsWithTheSamePlanAreOneOption) {
     job.pests.push_back(animal("other", 1.2));  // 2 mm lets it in, 1 mm does not
     const Quote quote = make_quote(job, bare(job), RunContext());
     ASSERT_EQ(totals(quote), (std::vector<std::int64_t>{20, 30}));
-    EXPECT_EQ(quote.options[0].name, "animal-2 and other");
+    EXPECT_EQ(quote.options[0].name.english(), "animal-2 and other");
 }
 
 // Prices rise by 1, 2, 30, 4, 50, 6, 7 from the largest animal on: the steps of 30 and 50 are the largest in the middle.
@@ -106,8 +106,9 @@ TEST(Quote, WhoCannotBeKeptOutIsNamedWithoutAPrice) {
     EXPECT_TRUE(quote.feasible());
     EXPECT_EQ(quote.options[0].sum.total, Money{40'00});
     EXPECT_FALSE(quote.options[1].plan.feasible);
-    EXPECT_EQ(quote.options[1].name, "animal-2 and animal-1");
-    EXPECT_EQ(quote.options[1].plan.open_way_reasons, std::vector<std::string>{"the wall drains there"});
+    EXPECT_EQ(quote.options[1].name.english(), "animal-2 and animal-1");
+    ASSERT_EQ(quote.options[1].plan.open_way_reasons.size(), 1U);
+    EXPECT_EQ(quote.options[1].plan.open_way_reasons[0].english(), "the wall drains there");
     EXPECT_EQ(quote.options[1].sum.total, Money{});
     job.pests.pop_back();
     EXPECT_FALSE(make_quote(job, bare(job), RunContext()).feasible());
@@ -122,9 +123,9 @@ TEST(Quote, WhoCannotBeKeptOutDoesNotSpoilTheRest) {
     job.pests[1].size.hole = 9e-3;
     const Quote quote = make_quote(job, bare(job), RunContext());
     ASSERT_EQ(quote.options.size(), 2U);
-    EXPECT_EQ(quote.options[0].name, "flat");
+    EXPECT_EQ(quote.options[0].name.english(), "flat");
     EXPECT_EQ(quote.options[0].sum.total, Money{20'00});
-    EXPECT_EQ(quote.options[1].name, "round");
+    EXPECT_EQ(quote.options[1].name.english(), "round");
     EXPECT_FALSE(quote.options[1].plan.feasible);
 }
 
@@ -134,15 +135,16 @@ TEST(Quote, TellsWhatStaysOpenToTheOthers) {
     QuoteSettings settings = bare(job);
     settings.against = {job.pests[1]};
     const Quote quote = make_quote(job, settings, RunContext());
-    EXPECT_EQ(quote.options[0].name, "animal-2");
+    EXPECT_EQ(quote.options[0].name.english(), "animal-2");
     ASSERT_EQ(quote.options[0].stays_open.size(), 1U);
     EXPECT_EQ(quote.animals[quote.options[0].stays_open[0].pest].name, "animal-1");
 }
 
 // ---------------------------------------------------------------- Terms
 
-bool any_has(const std::vector<std::string>& texts, const std::string& part) {
-    return std::any_of(texts.begin(), texts.end(), [&](const std::string& text) { return text.find(part) != std::string::npos; });
+bool any_has(const std::vector<Message>& texts, const std::string& part) {
+    return std::any_of(texts.begin(), texts.end(),
+                       [&](const Message& text) { return text.english().find(part) != std::string::npos; });
 }
 
 /// Cracks in stucco and in a block wall's joint, both closed with what the table has; a weep that stays.
@@ -187,13 +189,14 @@ TEST(QuoteTerms, APriceBookOfOnesOwnWithInventedPricesLeftIsTold) {
     const Job job = stucco_job();
     QuoteSettings settings = bare(job);
     const Quote quote = make_quote(job, settings, RunContext());
-    EXPECT_TRUE(terms_of(job, settings, quote).warning.starts_with("All prices here are invented"));
+    EXPECT_TRUE(terms_of(job, settings, quote).warning.english().starts_with("All prices here are invented"));
     settings.invented = false;  // visits, overhead and tax are 0 here, and in the shipped book they are not
-    EXPECT_NE(terms_of(job, settings, quote).warning.find("program: an hour of labor; polyurethane sealant."), std::string::npos);
+    EXPECT_NE(terms_of(job, settings, quote).warning.english().find("program: an hour of labor; polyurethane sealant."),
+              std::string::npos);
     settings.prices.labor_per_hour = {70'00};
-    EXPECT_NE(terms_of(job, settings, quote).warning.find("program: polyurethane sealant."), std::string::npos);
+    EXPECT_NE(terms_of(job, settings, quote).warning.english().find("program: polyurethane sealant."), std::string::npos);
     for (Material& material : settings.prices.materials) material.price = material.price + Money{1};
-    EXPECT_EQ(terms_of(job, settings, quote).warning, "");
+    EXPECT_EQ(terms_of(job, settings, quote).warning.english(), "");
 }
 
 // Season in Arizona: young bats from May to September (table of removals); seven quiet nights from October 1 on end on October 8.
@@ -233,7 +236,8 @@ TEST(QuoteTerms, WithoutAPlanNothingIsPromised) {
     Job job = side_by_side({10});
     job.survey.gaps[0].closing.never = "the wall drains there";
     const QuoteTerms terms = terms_of(job, bare(job), make_quote(job, bare(job), RunContext()));
-    EXPECT_EQ(terms.exclusions, std::vector<std::string>{"Stays open: slot-1: the wall drains there (the survey)"});
+    ASSERT_EQ(terms.exclusions.size(), 1U);
+    EXPECT_EQ(terms.exclusions[0].english(), "Stays open: slot-1: the wall drains there (the survey)");
     EXPECT_EQ(terms.warranty.months, 0U);
 }
 
@@ -249,9 +253,9 @@ TEST(QuoteTerms, WhoStaysInsideIsTold) {
     job.pests = {*shipped_pests().find("bat")};
     for (const char* id : {"bat", "bark-scorpion"}) job.occupied.push_back({{1}, *shipped_pests().find(id), "", {}, {}});
     const Quote quote = make_quote(job, bare(job), RunContext());
-    const std::vector<std::string> told = who_stays_inside(job, quote.options.at(0).plan);
+    const std::vector<Message> told = who_stays_inside(job, quote.options.at(0).plan);
     ASSERT_EQ(told.size(), 1U) << "scorpions are shut in or out as it comes";
-    EXPECT_EQ(told[0], "Bat stays in attic: getting it out and closing its way is not in this option");
+    EXPECT_EQ(told[0].english(), "Bat stays in attic: getting it out and closing its way is not in this option");
     EXPECT_FALSE(any_has(terms_of(job, bare(job), quote).notes, "Bat"));
 }
 
@@ -265,7 +269,7 @@ TEST(QuoteTerms, CautionsAreForTheCustomer) {
     ASSERT_EQ(quote.options.at(0).plan.steps.size(), 1U);
     Quote foamed = quote;
     foamed.options[0].plan.steps[0].option.treatment = "foam";
-    const std::vector<std::string> cautions = terms_of(job, bare(job), foamed).cautions;
+    const std::vector<Message> cautions = terms_of(job, bare(job), foamed).cautions;
     ASSERT_EQ(cautions.size(), 1U);
     EXPECT_TRUE(any_has(cautions, "comes back for 8 to 24 hours"));
     foamed.options[0].plan.steps[0].option.treatment = "mortar";

@@ -30,14 +30,14 @@ TEST(StarvingMeshes, NamesTheOpeningThatAnApplianceBreathesThrough) {
     const std::vector<TreatedGap> treated{{{0}, 5.46e-3}, {{1}, 5.46e-3}};
     const auto starving = [&](double btu_per_hour) {
         const std::vector<SpaceInput> inputs{{{1}, btu_per_hour}};
-        std::vector<std::string> doubts;
+        std::vector<Message> doubts;
         return starving_meshes(survey, treated, {{}, inputs}, doubts);
     };
     const std::vector<StarvingMesh> found = starving(40'000);
     ASSERT_EQ(found.size(), 1U);
     EXPECT_EQ(found[0].gap, GapIndex{0});
     EXPECT_EQ(found[0].opening, 5.46e-3);
-    EXPECT_NE(found[0].why.find("in2"), std::string::npos) << found[0].why;
+    EXPECT_NE(found[0].why.english().find("in2"), std::string::npos) << found[0].why.english();
     EXPECT_TRUE(starving(30'000).empty()) << "7.5 in2 are enough";
 }
 

@@ -31,8 +31,9 @@ const WalkStop& stop_of(const Walk& walk, const Job& job, const std::string& id)
     throw std::out_of_range(id);
 }
 
-bool says(const std::vector<std::string>& lines, const std::string& text) {
-    return std::any_of(lines.begin(), lines.end(), [&](const std::string& line) { return line.find(text) != std::string::npos; });
+bool says(const std::vector<Message>& lines, const std::string& text) {
+    return std::any_of(lines.begin(), lines.end(),
+                       [&](const Message& line) { return line.english().find(text) != std::string::npos; });
 }
 
 // One setting serves what lies within 1.5 m of its first gap: gaps at 0, 1, 1.4 | 2.0, 3.4 | 6 m along the north wall, the slots

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "tool/to_bring.h"
+#include "plan/to_bring.h"
 
 #include <algorithm>
 
@@ -17,18 +17,21 @@ void add_new(std::vector<std::string>& list, const std::vector<std::string>& mor
 
 }  // namespace
 
-std::string packs_text(const Purchase& purchase, const PriceBook& prices) {
+Message packs_text(const Purchase& purchase, const PriceBook& prices) {
     const Material& material = *prices.find(purchase.material);
-    std::string count;
-    if (purchase.cases > 0) count = std::to_string(purchase.cases) + " x case of " + std::to_string(material.in_case);
-    const std::string unit = material.unit == "piece" ? "" : " " + material.unit;
-    if (purchase.units > 0) count += (count.empty() ? "" : " and ") + std::to_string(purchase.units) + " x" + unit;
-    return count + " " + material.name;
+    const Message name = as_named(material.name), unit = as_named(material.unit);
+    const Message cases = as_it_stands(purchase.cases), units = as_it_stands(purchase.units),
+                  in_case = as_it_stands(material.in_case);
+    const bool pieces = material.unit == "piece";
+    if (purchase.units == 0) return message("{} x case of {} {}", {cases, in_case, name});
+    if (purchase.cases == 0) return pieces ? message("{} x {}", {units, name}) : message("{} x {} {}", {units, unit, name});
+    return pieces ? message("{} x case of {} and {} x {}", {cases, in_case, units, name})
+                  : message("{} x case of {} and {} x {} {}", {cases, in_case, units, unit, name});
 }
 
-Kit kit_of(const Plan& plan) {
+Kit kit_of(std::span<const PlanStep> steps) {
     Kit kit;
-    for (const PlanStep& step : plan.steps) {
+    for (const PlanStep& step : steps) {
         const Treatment* treatment = shipped_treatments().find(step.option.treatment);
         if (treatment == nullptr) continue;
         add_new(kit.tools, treatment->tools);
