@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-# cmake -DSOURCES=folder -DCOPY=folder -DCATALOG=program -DLUPDATE=program -DENGLISH=file -DSPANISH=file -P collect_words.cmake
+# cmake -DSOURCES=folder -DCOPY=folder -DLUPDATE=program -DENGLISH=file -DSPANISH=file -P collect_words.cmake
 # Puts the texts of the sources into the .ts files: of English only what has a plural. lupdate reads a copy of the sources, because
 # it stumbles over 10'000 and does not see through a file's own function that stands for translate("context", ...).
 
@@ -17,11 +17,6 @@ foreach(source IN LISTS sources)
   endif()
   file(WRITE ${COPY}/${source} "${text}")
 endforeach()
-
-execute_process(COMMAND ${CATALOG} OUTPUT_FILE ${COPY}/catalog_words.cpp RESULT_VARIABLE failed)
-if(failed)
-  message(FATAL_ERROR "${CATALOG} failed: ${failed}")
-endif()
 
 function(collect)
   execute_process(COMMAND ${LUPDATE} ${COPY} -recursive -locations none -no-obsolete -source-language en ${ARGN}

@@ -33,12 +33,9 @@ list(TRANSFORM pages PREPEND ${PROJECT_SOURCE_DIR}/docs/)
 list(TRANSFORM pages APPEND .md)
 seamward_carry(seamward_viewer_panels seamward_pages PREFIX pages FILES ${pages})
 
-# The texts of the shipped tables, for lupdate; built only for that.
-add_executable(seamward_catalog_words EXCLUDE_FROM_ALL translations/print_catalog_words.cpp)
-target_link_libraries(seamward_catalog_words PRIVATE seamward::engine seamward_compile_options)
 add_custom_target(translations_update
   COMMAND ${CMAKE_COMMAND} -DSOURCES=${CMAKE_CURRENT_SOURCE_DIR} -DCOPY=${CMAKE_CURRENT_BINARY_DIR}/words
-    -DCATALOG=$<TARGET_FILE:seamward_catalog_words> -DLUPDATE=$<TARGET_FILE:Qt5::lupdate>
+    -DLUPDATE=$<TARGET_FILE:Qt5::lupdate>
     -DENGLISH=${CMAKE_CURRENT_SOURCE_DIR}/translations/seamward_en.ts
     -DSPANISH=${CMAKE_CURRENT_SOURCE_DIR}/translations/seamward_es.ts -P ${CMAKE_CURRENT_SOURCE_DIR}/collect_words.cmake
   VERBATIM)

@@ -64,9 +64,9 @@ public:
             held_ = std::max(held_, since_beat_.nsecsElapsed());
             since_beat_.start();
         });
-        QObject::connect(&document, &JobDocument::opened, [this] { show(false); });
+        QObject::connect(&document, &JobDocument::opened, [this] { show(); });
         QObject::connect(&document, &JobDocument::solids_ready, [this] {
-            show(true);
+            show();
             drawn_ = true;
         });
         scene.set_fine(false);
@@ -106,10 +106,10 @@ public:
     HouseScene scene;
 
 private:
-    void show(bool with_solids) {
+    void show() {
         QElapsedTimer clock;
         clock.start();
-        scene.show_job(document, with_solids);
+        scene.show_job(document);
         scene.show_ways(document);
         scene.look(scene.whole_house({}, static_cast<double>(wide) / high));
         taken_over_ = clock.nsecsElapsed();

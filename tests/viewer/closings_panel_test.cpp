@@ -13,7 +13,8 @@
 #include <QTest>
 #include <algorithm>
 
-#include "closings_fixture.h"
+#include "catalog/duties.h"
+#include "closings_panel_fixture.h"
 #include "document/closings_notes.h"
 #include "document/closings_text.h"
 #include "panels/closing_row.h"
@@ -23,47 +24,6 @@
 
 namespace seamward::viewer::test {
 namespace {
-
-class PanelOfClosings : public Closings {
-protected:
-    PanelOfClosings() {
-        panel.resize(400, 800);
-        panel.show();
-    }
-    template <class Widget>
-    Widget& part(const char* name) {
-        auto* found = panel.findChild<Widget*>(name);
-        if (found == nullptr) throw std::runtime_error(name);
-        return *found;
-    }
-    ClosingsList& list() { return part<ClosingsList>("closings"); }
-    PriceCurve& curve() { return part<PriceCurve>("price_curve"); }
-    QString text(const char* label) { return part<QLabel>(label).text(); }
-    QString animal(std::size_t at) { return text(QString("outlook_%1").arg(at).toUtf8()); }
-    QListWidgetItem& row(std::size_t offer) { return *list().row_of(closings.plan().offers[offer].gap); }
-    void click_box(QListWidgetItem& at) {
-        list().scrollToItem(&at);
-        const QRect box = ClosingRow::tick_target(list().visualItemRect(&at));
-        EXPECT_GE(box.width(), 28);
-        EXPECT_GE(box.height(), 28);
-        QTest::mouseClick(list().viewport(), Qt::LeftButton, Qt::NoModifier, box.center());
-    }
-    void click_words(QListWidgetItem& at) {
-        list().scrollToItem(&at);
-        QTest::mouseClick(list().viewport(), Qt::LeftButton, Qt::NoModifier, list().visualItemRect(&at).center());
-    }
-    std::vector<QString> titles() {
-        std::vector<QString> all;
-        for (int i = 0; i < list().count(); ++i) all.push_back(list().item(i)->data(ClosingRow::title).toString());
-        return all;
-    }
-    bool says(const QString& title) {
-        const std::vector<QString> all = titles();
-        return std::ranges::find(all, title) != all.end();
-    }
-
-    ClosingsPanel panel{closings};
-};
 
 TEST_F(PanelOfClosings, ListsThePlanInWalkingOrder) {
     open(demo);
@@ -125,7 +85,7 @@ TEST_F(PanelOfClosings, DragsAlongThePrice) {
     for (const GapIndex gap : ladder[20].gaps) close_gap(after.gaps[gap.value], 0);
     expect_animals_of(after);
     for (std::size_t i = 0; i < closings.outlook().animals.size(); ++i)
-        EXPECT_EQ(animal(i), outlook_words(closings.outlook().animals[i]));
+        EXPECT_TRUE(outlook_words(closings.outlook().animals[i]).startsWith(animal(i)));  // millimeters where there is room
 }
 
 TEST_F(PanelOfClosings, ArrowKeysGoAlongThePrice) {
@@ -159,8 +119,8 @@ TEST_F(PanelOfClosings, ARowShowsWhatItTakesAndChangesTheTreatment) {
     ASSERT_FALSE(chosen.isEmpty());
     const OfferedClosing& offer = closings.plan().offers[6];
     EXPECT_EQ(chosen.back()[0].value<GapIndex>(), offer.gap);
-    for (const std::string& caution : offer.cautions(offer.usual))
-        EXPECT_TRUE(text("closing_words").contains(QString::fromStdString(caution).toHtmlEscaped()));
+    for (const Message& caution : offer.cautions(offer.usual))
+        EXPECT_TRUE(text("closing_words").contains(QString::fromStdString(caution.english()).toHtmlEscaped()));
     auto& treatments = part<QComboBox>("treatments");
     ASSERT_EQ(treatments.count(), static_cast<int>(offer.options.size()));
     const Money before = closings.whole_plan().cost;
@@ -170,8 +130,8 @@ TEST_F(PanelOfClosings, ARowShowsWhatItTakesAndChangesTheTreatment) {
     EXPECT_EQ(closings.whole_plan().cost.cents, before.cents - offer.options[offer.usual].cost.cents + now.cost.cents);
     EXPECT_EQ(row(6).data(ClosingRow::price).toString(), money_words(now.cost));
     EXPECT_TRUE(row(6).data(ClosingRow::below).toString().endsWith("chosen by hand"));
-    for (const std::string& caution : offer.cautions(closings.choice(offer)))
-        EXPECT_TRUE(text("closing_words").contains(QString::fromStdString(caution).toHtmlEscaped()));
+    for (const Message& caution : offer.cautions(closings.choice(offer)))
+        EXPECT_TRUE(text("closing_words").contains(QString::fromStdString(caution.english()).toHtmlEscaped()));
     // Enter folds it away and opens it again.
     list().setCurrentItem(&row(6));
     QTest::keyClick(&list(), Qt::Key_Return);
@@ -203,8 +163,8 @@ TEST_F(PanelOfClosings, SaysWhatStaysOpenWithReasonAndSource) {
             found = at.data(ClosingRow::title)
                         .toString()
                         .contains(QString::fromStdString(closings.plan().survey()[refused.gap].label())) &&
-                    below.contains(QString::fromStdString(refused.refusal.why)) &&
-                    below.contains(QString::fromStdString(refused.refusal.source));
+                    below.contains(QString::fromStdString(refused.refusal.why.english())) &&
+                    below.contains(QString::fromStdString(starred(refused.refusal.source).english()));
         }
         EXPECT_TRUE(found) << closings.plan().survey()[refused.gap].id;
     }

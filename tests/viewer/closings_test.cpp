@@ -100,8 +100,9 @@ TEST_F(ClosingsOfAJob, AnotherTreatmentHasItsOwnPriceAndCautions) {
     EXPECT_EQ(closings.ticked().cost, offer.options[other].cost);
     EXPECT_EQ(closings.whole_plan().cost.cents,
               closings.plan().plan.cost.cents - offer.options[offer.usual].cost.cents + offer.options[other].cost.cents);
-    for (const std::string& caution : offer.cautions(other))
-        EXPECT_TRUE(closing_html(closings.plan(), offer, other).contains(QString::fromStdString(caution).toHtmlEscaped()));
+    for (const Message& caution : offer.cautions(other))
+        EXPECT_TRUE(
+            closing_html(closings.plan(), offer, other).contains(QString::fromStdString(caution.english()).toHtmlEscaped()));
 }
 
 TEST_F(ClosingsOfAJob, WhatIsGnawedThroughStopsNoRodent) {

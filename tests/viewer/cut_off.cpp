@@ -11,6 +11,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QMap>
+#include <QMenuBar>
 #include <QRadioButton>
 #include <QStyleOptionComboBox>
 #include <QTabBar>
@@ -120,8 +121,14 @@ QStringList cut_off_texts(const QWidget& top) {
     return found;
 }
 
-QStringList mnemonics_alike(const QWidget& top) {
+QStringList mnemonics_alike(const QWidget& top, Menus menus) {
     QMap<QString, QStringList> by_key;
+    for (const QMenuBar* bar : top.findChildren<QMenuBar*>()) {
+        for (const QAction* menu : bar->actions()) {
+            const QKeySequence key = QKeySequence::mnemonic(menu->text());
+            if (menus == Menus::counted && bar->isVisible() && !key.isEmpty()) by_key[key.toString()] << menu->text();
+        }
+    }
     each_visible(top, [&](const QWidget& widget) {
         const auto* label = qobject_cast<const QLabel*>(&widget);
         const auto* button = qobject_cast<const QAbstractButton*>(&widget);

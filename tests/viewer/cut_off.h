@@ -10,7 +10,10 @@ namespace seamward::viewer::test {
 /// buttons, boxes to choose from (unless a tooltip tells the whole), headers of tables, tabs, group titles, hints of fields.
 [[nodiscard]] QStringList cut_off_texts(const QWidget& top);
 
-/// Letters that two visible labels or buttons under `top` both want with Alt, a line each.
-[[nodiscard]] QStringList mnemonics_alike(const QWidget& top);
+enum class Menus { left_out, counted };
+
+/// Letters that two visible labels or buttons under `top`, with `counted` those of the menu bar too, both want with Alt, a line
+/// each.
+[[nodiscard]] QStringList mnemonics_alike(const QWidget& top, Menus menus = Menus::left_out);
 
 }  // namespace seamward::viewer::test

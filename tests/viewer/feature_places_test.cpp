@@ -53,9 +53,9 @@ TEST(FeaturePlaces, ReadAPlaceFromAPoint) {
     };
     write_lengths_as(Lengths::millimeters);
     const double soffit = height_of(text_of("quillfeather"), "soffit-to-wall-south");
-    EXPECT_EQ(words({14.8, 12.03, 0.4}, "north-wall/stucco"), "north wall, 3.2 m from the east corner, 0.4 m up");
+    EXPECT_EQ(words({14.8, 12.03, 0.4}, "north-wall/stucco"), "north wall, 3.2 m from the east corner, 400 mm up");
     EXPECT_EQ(words({14.8, 11.9, 0.4}, "north-wall/drywall-1"),
-              "north wall, inside, primary bath, 3.2 m from the east corner, 0.4 m up");
+              "north wall, inside, primary bath, 3.2 m from the east corner, 400 mm up");
     EXPECT_EQ(words({4, 6.663, 1}, "garage-north/drywall"), "garage north, toward hall, 3.9 m from the west end, 1 m up");
     EXPECT_EQ(words({4, 10, 2.74}, "kitchen/ceiling").substr(0, 16), "ceiling, kitchen");
     EXPECT_EQ(words({4, 10, 0}, "slab").substr(0, 14), "floor, kitchen");
@@ -94,7 +94,8 @@ TEST(FeaturePlaces, OfferOnlyWhatCanStandThere) {
             AddFeature entry = entry_of(*type, *place, meters_text(place->along), meters_text(place->up));
             entry.name = "new one";
             std::set<std::string> gaps;
-            for (const FeatureGap* row : gaps_of(*type, *place)) gaps.insert(gap_id(*type, *place, *row, "new-one"));
+            const std::vector<const FeatureGap*> rows = gaps_of(*type, *place);
+            for (const FeatureGap* row : rows) gaps.insert(rows.size() == 1 ? "new-one" : "new-one-" + row->id);
             const std::string fault = fault_of(house, entry, gaps);
             placed += fault.empty() ? 1 : 0;
             const auto tells = [&](const char* words) { return fault.find(words) != std::string::npos; };

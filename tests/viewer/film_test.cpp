@@ -135,6 +135,18 @@ TEST_F(Films, AreNumberedPictures) {
     }
 }
 
+TEST_F(Films, AreAsFastAsTheRide) {
+    open_shipped("wall-corner.yaml");
+    window->resize(800, 500);
+    choose_shortest();
+    canvas().start_ride();
+    canvas().change_ride_speed(true);
+    canvas().change_ride_speed(true);
+    const int frames = static_cast<int>(canvas().ride_duration() * 20 / 4);
+    EXPECT_EQ(write_film(film_file("ride.png"), canvas(), [](double) { return true; }), QString());
+    EXPECT_EQ(made().size(), frames);
+}
+
 TEST_F(Films, SayThatTheyCannotBeWritten) {
     open_shipped("wall-corner.yaml");
     canvas().start_ride();

@@ -44,6 +44,14 @@ TEST_F(Help, EveryPageIsThere) {
     }
 }
 
+/// Whoever asks for help sees the window explained, not how the program is called.
+TEST_F(Help, BeginsWithThePageOnTheWindow) {
+    EXPECT_EQ(help.page(), "window");
+    EXPECT_EQ(part<QListWidget>("help_contents").currentRow(), 0);
+    EXPECT_FALSE(text().left(1500).contains("seamward-viewer"));
+    EXPECT_TRUE(text().left(400).contains("house"));
+}
+
 /// Each link that is left leads to a page that is there and to a heading of it.
 TEST_F(Help, LinksLeadSomewhere) {
     int followed = 0;

@@ -111,6 +111,42 @@ TEST_F(JobChanges, KeepThePageWhereOneIs) {
     EXPECT_TRUE(window->closings().state().empty());
 }
 
+TEST_F(JobChanges, GiveATickBackWithItsGap) {
+    open(write("small.yaml", small_job));
+    const std::vector<ClosingState> nothing = window->closings().state();
+    window->closings().tick(gap("a"), true);
+    window->closings().tick(gap("c"), true);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return window->survey().can_undo(); }, soon));
+    ASSERT_TRUE(wait_idle());
+    const std::vector<ClosingState> ticked = window->closings().state();
+    ASSERT_EQ(ticked.size(), 2U);
+    ASSERT_TRUE(window->survey().change(RemoveGap{"a"}));
+    ASSERT_TRUE(wait_idle());
+    ASSERT_EQ(window->closings().state().size(), 1U);
+    window->survey().undo();
+    ASSERT_TRUE(wait_idle());
+    EXPECT_EQ(window->closings().state(), ticked);
+    EXPECT_EQ(window->document().on_trial().size(), 2U);
+    // Closed for good and open again, too.
+    ASSERT_TRUE(window->survey().change(CloseGap{"a", "", "", ""}));
+    ASSERT_TRUE(wait_idle());
+    window->survey().undo();
+    ASSERT_TRUE(wait_idle());
+    EXPECT_EQ(window->closings().state(), ticked);
+    // Another gap under that id was never ticked.
+    ASSERT_TRUE(window->survey().change(RemoveGap{"a"}));
+    ASSERT_TRUE(wait_idle());
+    ASSERT_TRUE(window->survey().change(new_gap("a", {"yard", "den"}, {0, 0, 0})));
+    ASSERT_TRUE(wait_idle());
+    EXPECT_EQ(window->closings().state().size(), 1U);
+    window->survey().undo();
+    window->survey().undo();
+    window->survey().undo();
+    ASSERT_TRUE(wait_idle());
+    EXPECT_EQ(window->closings().state(), nothing);
+    EXPECT_FALSE(window->survey().is_modified());
+}
+
 TEST_F(JobChanges, TakeAPlaceFromThePicture) {
     open_shipped("wall-corner.yaml");
     window->show_page(MainWindow::Page::survey);
@@ -165,7 +201,7 @@ TEST_F(JobChanges, ShowAJobOnAModel) {
     const auto& spaces = window->document().job().survey.spaces;
     ASSERT_GE(spaces.size(), 2U);
     ASSERT_TRUE(window->survey().change(new_gap("by hand", {spaces[0].id, spaces[1].id}, {1, -0.5, 1})));
-    // A click that comes while they are read hits nothing.
+    // A click that comes while they are read hits the house as it was.
     window->show_page(MainWindow::Page::survey);
     ASSERT_TRUE(QTest::qWaitFor([&] { return !window->document().is_busy(); }, soon));
     canvas().set_tool(PictureCanvas::Tool::place);

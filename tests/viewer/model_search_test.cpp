@@ -13,6 +13,7 @@
 #include <QTest>
 #include <QTextBrowser>
 
+#include "document/model_words.h"
 #include "exchange/gltf.h"
 #include "job_file/found_survey.h"
 #include "job_file/job.h"
@@ -79,6 +80,37 @@ TEST_F(ModelJobs, FindsWhatTheEngineFinds) {
     EXPECT_FALSE(finding.notes.join(' ').contains("--"));
     ASSERT_TRUE(job.model.has_value());
     EXPECT_EQ(job.model->file, "house.glb");
+}
+
+TEST(ModelWords, TellWhatWasLookedAt) {
+    Job job;
+    job.survey.spaces = {{.id = "outdoors", .kind = SpaceKind::outdoors},
+                         {.id = "wall", .kind = SpaceKind::cavity},
+                         {.id = "kitchen", .kind = SpaceKind::living},
+                         {.id = "cabinet", .kind = SpaceKind::cavity}};
+    const auto add = [&](std::uint32_t a, std::uint32_t b, double width) {
+        Gap gap;
+        gap.id = "gap-" + std::to_string(job.survey.gaps.size());
+        gap.between = {SpaceIndex{a}, SpaceIndex{b}};
+        gap.shape = Slot{width, 1};
+        gap.evidence.how = Evidence::How::modeled;
+        job.survey.gaps.push_back(gap);
+    };
+    add(0, 1, 0);
+    add(1, 2, 2e-3);
+    add(2, 3, 3e-3);
+    EXPECT_TRUE(model_words(job).isEmpty());
+    EXPECT_EQ(std::ranges::count(only_indoors(job), true), 0);
+    job.model = ModelReference{"house.ifc", "/house.ifc", {}, {}};
+    const QString words = model_words(job);
+    EXPECT_TRUE(words.contains("2 gap")) << words.toStdString();
+    EXPECT_TRUE(words.contains("1 joint")) << words.toStdString();
+    EXPECT_EQ(only_indoors(job),
+              (std::vector<bool>{false, false, true}));  // the wall's gap would be a way if the joint were open
+    job.survey.gaps[0].evidence.how = Evidence::How::measured;
+    EXPECT_EQ(shut_joints(job.survey), 0);
+    job.survey.spaces[2].kind = SpaceKind::cavity;
+    EXPECT_EQ(std::ranges::count(only_indoors(job), true), 0);  // no room, no way in that could tell
 }
 
 TEST_F(ModelJobs, LeavesNothingBehindWhenCalledOff) {

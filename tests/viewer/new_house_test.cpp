@@ -3,6 +3,7 @@
 
 #include <gtest/gtest.h>
 
+#include <QFileInfo>
 #include <fstream>
 
 #include "document/house_places.h"
@@ -46,8 +47,11 @@ TEST_P(EveryHouse, ReadsWithSolidsAndHasAWayIn) {
         house.cladding = static_cast<NewHouse::Cladding>(number / 12 % 3);
         house.stories = 1 + number / 36 % 2;
         if (number >= 72) house.garage = Garage::two_cars;
+        house.bedrooms = number % 4;
+        house.baths = 1 + number % 2;
         if (number >= 72 && number % 5 > 0) continue;
         if (house.garage != Garage::none && house.shape == Shape::corners) continue;
+        if (has_fault(house, Of::rooms)) house.baths = 1;  // a garage for two takes the room
         ASSERT_TRUE(faults_of(house).empty()) << number << ": " << faults_of(house).front().text.toStdString();
         house.name = "House " + std::to_string(number);
         const NewHouseFiles files =
@@ -57,6 +61,7 @@ TEST_P(EveryHouse, ReadsWithSolidsAndHasAWayIn) {
         EXPECT_FALSE(trace(job.survey, {}, RunContext()).paths.empty()) << number;
         EXPECT_GE(job.survey.gaps.size(), 45U) << number;
         for (const Gap& gap : job.survey.gaps) {
+            if (gap.id.ends_with("-archway")) continue;  // as wide as it is drawn; nothing to measure
             EXPECT_EQ(gap.evidence.how, Evidence::How::assumed) << number << ' ' << gap.id;
             EXPECT_NE(gap.note.find("check on site"), std::string::npos) << number << ' ' << gap.id;
         }
@@ -86,6 +91,7 @@ TEST(NewHouse, OfOtherSizesReadsToo) {
                 house.stories = 1 + number % 2;
                 house.garage = Garage::one_car;
                 if (has_fault(house, Of::garage)) house.garage = Garage::none;
+                if (has_fault(house, Of::rooms)) house.bedrooms = 0;
                 if (!faults_of(house).empty()) continue;
                 const NewHouseFiles files =
                     new_house_files(QString::fromStdString(folder.path().string()), QString::fromStdString(house.name));
@@ -141,6 +147,7 @@ TEST(NewHouse, TellsWhatDoesNotFit) {
     house.corners = {{0, 0}, {10, 0}};
     EXPECT_TRUE(has_fault(house, Of::corners));
     house.corners = {{0, 0}, {12, 0}, {14, 8}, {6, 11}, {-1, 7}};
+    house.bedrooms = 0;
     EXPECT_TRUE(faults_of(house).empty());
     house.roof = Roof::gable;
     EXPECT_TRUE(has_fault(house, Of::roof));
@@ -167,8 +174,19 @@ TEST(NewHouse, LeavesFilesOfThatNameAlone) {
     EXPECT_TRUE(fault_of_folder(at, "Pebble Court 3").isEmpty());
     std::ofstream(folder.path() / "pebble-court-3-house.yaml") << "mine";
     EXPECT_TRUE(fault_of_folder(at, "Pebble Court 3").contains("pebble-court-3-house.yaml"));
-    EXPECT_FALSE(fault_of_folder(at + "/nowhere", "Pebble Court 3").isEmpty());
+    EXPECT_TRUE(fault_of_folder(at + "/new", "Pebble Court 3").isEmpty());  // it can be made
+    EXPECT_FALSE(fault_of_folder(at + "/nowhere/new", "Pebble Court 3").isEmpty());
+    EXPECT_FALSE(fault_of_folder(at + "/pebble-court-3-house.yaml", "Pebble Court 3").isEmpty());
     EXPECT_FALSE(fault_of_folder("", "Pebble Court 3").isEmpty());
+}
+
+TEST(NewHouse, MakesTheFolderThatIsToHoldIt) {
+    const seamward::test::ScratchFolder folder;
+    const QString at = QString::fromStdString((folder.path() / "Documents").string());
+    const NewHouseFiles files = new_house_files(at, "Pebble Court 3");
+    write_new_house(sample(Shape::rectangle), files, RunContext());
+    EXPECT_EQ(read_job(files.job.toStdString(), RunContext()).name, "Pebble Court 3");
+    EXPECT_TRUE(QFileInfo(usual_house_folder()).isDir());
 }
 
 }  // namespace

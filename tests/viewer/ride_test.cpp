@@ -3,8 +3,10 @@
 
 #include <QImage>
 #include <algorithm>
+#include <array>
 #include <limits>
 
+#include "panels/ride_bar.h"
 #include "ray_peer.h"
 #include "whole_window_fixture.h"
 
@@ -148,9 +150,70 @@ TEST_F(Rides, TellInWordsWhereTheyAre) {
         EXPECT_EQ(bar.words().contains("the smallest"), way.path.gaps[i] == way.pinch_gap);
     }
     canvas().ride_to(1e9);
+    EXPECT_TRUE(bar.words().startsWith("Arrived in:")) << bar.words().toStdString();
     EXPECT_TRUE(bar.words().contains(QString::fromStdString(survey[way.path.to()].label()))) << bar.words().toStdString();
     canvas().ride_to(-5);
     EXPECT_TRUE(bar.words().contains(QString::fromStdString(survey[way.path.from()].label()))) << bar.words().toStdString();
+}
+
+/// Meters that one sees from a point, by all triangles.
+double seen_from(const RayPeer& solids, const Point& from, const Vector& way) {
+    double free = 0.25;
+    while (free < 8 && !solids.crossed(std::array{from, from + way * free})) free += 0.25;
+    return free;
+}
+
+TEST_P(RidesOf, EndLookingIntoTheRoom) {
+    open_shipped(GetParam());
+    JobDocument& document = window->document();
+    const RayPeer solids(document.solids()->parts, canvas().scene().frame().origin - Point{});
+    for (int i = 0; i < static_cast<int>(document.ways().paths.size()); i += 3) {
+        document.choose_way(i);
+        const Ride ride = canvas().ride();
+        const OrbitCamera last = ride.eye(ride.duration());
+        const Point eye = last.eye();
+        const Vector sight = (last.focus - eye) * (1 / distance(last.focus, eye));
+        if (solids.inside(eye)) continue;  // as the engine's way
+        double most = 0;
+        for (int k = 0; k < 24; ++k) {
+            const double turn = k * 3.14159265358979 / 12;
+            const double level = std::hypot(sight.x, sight.y);
+            most = std::max(most, seen_from(solids, eye, {level * std::cos(turn), level * std::sin(turn), sight.z}));
+        }
+        if (most < 0.6) continue;  // in a place so tight that there is nothing to turn to
+        EXPECT_GT(seen_from(solids, eye, sight), std::min(1.5, 0.5 * most)) << "way " << i + 1 << " of " << most << " m";
+        canvas().start_ride();
+        canvas().ride_to(ride.duration());
+        see(std::string(GetParam()) + " end of way " + std::to_string(i + 1));
+        canvas().end_ride();
+        // It stands still there while it turns.
+        EXPECT_LT(distance(ride.eye(ride.duration() - 1.5).eye(), eye), 1e-9);
+        EXPECT_TRUE(ride.arrived(ride.duration()));
+        EXPECT_FALSE(ride.arrived(ride.time_of(canvas().scene().chosen_line().stops.size() - 1)));
+    }
+}
+
+TEST_F(Rides, GoFasterAndSlowerAndKeepThat) {
+    open_shipped("demo.yaml");
+    canvas().start_ride();
+    auto& speed = part<QLabel>("ride_speed");
+    EXPECT_EQ(speed.text(), "1 x");
+    QTest::mouseClick(&part<QToolButton>("ride_faster"), Qt::LeftButton);
+    EXPECT_EQ(canvas().ride_speed(), 2);
+    EXPECT_EQ(speed.text(), "2 x");
+    QTest::keyClick(&canvas(), Qt::Key_Plus);
+    EXPECT_EQ(canvas().ride_speed(), 4);
+    EXPECT_FALSE(part<QToolButton>("ride_faster").isEnabled());
+    canvas().ride_to(3);
+    canvas().set_ride_going(true);
+    canvas().set_ride_going(false);
+    EXPECT_EQ(canvas().ride_speed(), 4);
+    for (int i = 0; i < 9; ++i) QTest::keyClick(&canvas(), Qt::Key_Minus);
+    EXPECT_EQ(speed.text(), "0.25 x");
+    EXPECT_FALSE(part<QToolButton>("ride_slower").isEnabled());
+    canvas().end_ride();
+    canvas().start_ride();
+    EXPECT_EQ(speed.text(), "0.25 x");
 }
 
 TEST_F(Rides, PutEverythingBack) {

@@ -9,12 +9,14 @@
 #include <QLineEdit>
 #include <QPlainTextEdit>
 #include <QPushButton>
+#include <QSettings>
 #include <QSignalSpy>
 #include <QTest>
 #include <algorithm>
 #include <filesystem>
 #include <fstream>
 
+#include "document/draft_store.h"
 #include "job_file/job.h"
 #include "panels/new_house_form.h"
 #include "panels/recent_row.h"
@@ -100,6 +102,42 @@ TEST_F(Start, RecentJobsAreKeptNewestFirstAndOnce) {
     ASSERT_EQ(later.jobs().size(), RecentJobs::most);
     EXPECT_EQ(later.jobs().front().name, "19");
     EXPECT_EQ(later.jobs().front().opened, QDate::currentDate());
+}
+
+/// Names that were one file all along, or became one, are found out by looking at the disk.
+TEST_F(Start, RecentJobsThatAreOneFileBecomeOneRow) {
+    const QString a = job_file("a");
+    {
+        QSettings kept(file("settings/other.ini"), QSettings::IniFormat);
+        kept.beginWriteArray("recent_jobs", 3);
+        int row = 0;
+        for (const QString& path : {file("x/../a.yaml"), a, file("./a.yaml")}) {
+            kept.setArrayIndex(row++);
+            kept.setValue("path", path);
+            kept.setValue("name", QString::number(row));
+        }
+        kept.endArray();
+    }
+    std::filesystem::create_directory(folder.path() / "x");
+    RecentJobs other(file("settings/other.ini"));
+    other.look();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return other.jobs().size() == 1; }));
+    EXPECT_EQ(other.jobs()[0].path, QFileInfo(a).canonicalFilePath());
+    EXPECT_EQ(other.jobs()[0].name, "1");
+    EXPECT_EQ(RecentJobs(file("settings/other.ini")).jobs().size(), 1U);
+}
+
+TEST(LeftBehind, IsCalledAfterItsJob) {
+    Draft draft;
+    draft.job = {"/tmp/visit.yaml", "seamward: 1\njob: {name: \"Elm Street 4\"}\n", {}};
+    EXPECT_EQ(draft.job_name(), "Elm Street 4");
+    draft.job.text = "seamward: 1\nhouse: h.yaml\n";
+    EXPECT_EQ(draft.job_name(), "visit.yaml");
+    draft.house = EditedFile{"/tmp/h.yaml", "seamward-house: 1\nname: The old mill\n", {}};
+    EXPECT_EQ(draft.job_name(), "The old mill");
+    draft.job.text = "job: [no, name";
+    draft.house.reset();
+    EXPECT_EQ(draft.job_name(), "visit.yaml");
 }
 
 TEST_F(ShownStart, ListsRecentJobsAndOpensThem) {
@@ -218,11 +256,33 @@ TEST_F(Start, MakesANewHouse) {
     EXPECT_FALSE(job.surveyed.empty());
     EXPECT_FALSE(trace(job.survey, {}, RunContext()).paths.empty());
     EXPECT_EQ(std::ranges::count(job.pests, "bat", &Pest::id), 1);
-    EXPECT_EQ(std::ranges::count(job.survey.spaces, "garage", &Space::id), 1);
-    // Once more: the files are there.
+    for (const char* room :
+         {"garage", "kitchen", "living-room", "hall", "main-bedroom", "bedroom-2", "bedroom-3", "bath", "main-bath"})
+        EXPECT_EQ(std::ranges::count(job.survey.spaces, room, &Space::id), 1) << room;
+    // The next house begins with no answers; of the same name it finds the files.
+    EXPECT_TRUE(part<QLineEdit>(form, "name").text().isEmpty());
+    QTest::keyClicks(&part<QLineEdit>(form, "name"), "Pebble Court 3");
     form.make();
     ASSERT_TRUE(QTest::qWaitFor([&] { return fault_of(form, "folder").contains("pebble-court-3.yaml"); }));
     EXPECT_EQ(wanted.count(), 1);
+}
+
+TEST_F(Start, AnswersStayWhenTheFormIsClosed) {
+    NewHouseForm form;
+    form.open();
+    QTest::keyClicks(&part<QLineEdit>(form, "name"), "Pebble Court 3");
+    part<QComboBox>(form, "stories").setCurrentIndex(1);
+    part<QComboBox>(form, "bedrooms").setCurrentIndex(4);
+    QTest::keyClick(&form, Qt::Key_Escape);
+    EXPECT_FALSE(form.isVisible());
+    form.open();
+    EXPECT_EQ(part<QLineEdit>(form, "name").text(), "Pebble Court 3");
+    EXPECT_EQ(form.house().bedrooms, 4);
+    EXPECT_TRUE(part<QComboBox>(form, "floor").isVisible());
+    QTest::mouseClick(&part<QPushButton>(form, "afresh"), Qt::LeftButton);
+    EXPECT_TRUE(part<QLineEdit>(form, "name").text().isEmpty());
+    EXPECT_EQ(form.house().stories, 1);
+    EXPECT_EQ(form.house().bedrooms, NewHouse().bedrooms);
 }
 
 TEST_F(Start, TellsWhatCannotBeReadBesideTheField) {

@@ -65,12 +65,49 @@ TEST_F(SurveyPanels, TakeAWidthInAnyUnit) {
     panel.choose_gap(index("bib"));
     act([&] { type(*fields().width, "3/8\""); });
     EXPECT_NEAR(clear_width(gap("bib").shape), 0.009525, 1e-12);
-    EXPECT_NE(survey.text().find("ring: {width: 3/8\", around: 22 mm}}  # by the tap"), std::string::npos);
+    EXPECT_NE(survey.text().find("ring: {width: 3/8\", around: 22 mm}, evidence: {how: measured}}  # by the tap"),
+              std::string::npos);
     EXPECT_EQ(fields().width->text(), "3/8\"");
     EXPECT_TRUE(words_under(*fields().width).startsWith("3/8 in (9.53 mm), "));
     EXPECT_EQ(find<QListWidget>("gaps").item(0)->text().section(':', 0, 0), "hose bibb, north wall");
     act([&] { survey.undo(); });
     EXPECT_EQ(fields().width->text(), "2.5 mm");
+}
+
+TEST_F(SurveyPanels, CountATypedWidthAsMeasured) {
+    open_small();
+    panel.choose_gap(index("screed"));
+    EXPECT_EQ(fields().how(), Evidence::How::assumed);
+    act([&] { type(*fields().plus_minus, "1/32 in"); });
+    EXPECT_EQ(gap("screed").evidence.how, Evidence::How::assumed);
+    act([&] { type(*fields().width, "2 mm"); });
+    EXPECT_EQ(gap("screed").evidence.how, Evidence::How::measured);
+    EXPECT_NEAR(gap("screed").evidence.plus_minus, 0.0254 / 32, 1e-9);
+    EXPECT_EQ(fields().how(), Evidence::How::measured);
+    EXPECT_EQ(survey.undo_text(), "Undo: width of “joint under the screed”");
+    // A length of it says nothing of its width.
+    act([&] { survey.undo(); });
+    EXPECT_EQ(fields().how(), Evidence::How::assumed);
+    act([&] { type(*fields().second, "8 m"); });
+    EXPECT_EQ(gap("screed").evidence.how, Evidence::How::assumed);
+    // It can be said otherwise.
+    act([&] { type(*fields().width, "3 mm"); });
+    act([&] {
+        fields().how_known->setCurrentIndex(2);
+        emit fields().how_known->activated(2);
+    });
+    EXPECT_EQ(gap("screed").evidence.how, Evidence::How::assumed);
+    EXPECT_NEAR(clear_width(gap("screed").shape), 0.003, 1e-12);
+}
+
+TEST_F(SurveyPanels, CountATypedWidthOfTheHouseAsMeasured) {
+    open(scenarios + "demo.yaml");
+    panel.choose_gap(index("top-plate-north"));
+    EXPECT_EQ(fields().how(), Evidence::How::assumed);
+    act([&] { type(*fields().width, "3/16 in"); });
+    EXPECT_EQ(gap("top-plate-north").evidence.how, Evidence::How::measured);
+    EXPECT_NEAR(gap("top-plate-north").evidence.plus_minus, 0.0254 / 8, 1e-9);
+    EXPECT_NE(survey.text().find("{id: top-plate-north, evidence: {how: measured, plus_minus: 1/8 in}, "), std::string::npos);
 }
 
 TEST_F(SurveyPanels, KeepWhatWasTypedAndSayWhatIsWrong) {

@@ -49,10 +49,10 @@ TEST_F(WayText, SaysWhatIsAssumed) {
 }
 
 TEST_F(WayText, SaysWhatIsPerhapsOpen) {
-    EXPECT_EQ(open_to_text(job, ways.paths[0]), "Open to: small; perhaps mid, if widths are larger by their plus-minus.");
+    EXPECT_EQ(open_to_text(job, ways.paths[0]), "Open to: small; perhaps mid, if gaps are as wide as they may be.");
     EXPECT_EQ(open_to_text(job, ways.paths[1]), "Open to: small.");
     job.pests.resize(2);
-    EXPECT_EQ(open_to_text(job, ways.paths[0]), "Open to: perhaps mid, if widths are larger by their plus-minus.");
+    EXPECT_EQ(open_to_text(job, ways.paths[0]), "Open to: perhaps mid, if gaps are as wide as they may be.");
     EXPECT_EQ(open_to_text(job, ways.paths[1]), "Open to none of this job's animals.");
     EXPECT_FALSE(steps_html(job, ways.paths[0], 0).contains("measured"));
 }

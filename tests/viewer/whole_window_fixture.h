@@ -7,6 +7,7 @@
 #include <QDir>
 #include <QFile>
 #include <QPointer>
+#include <QRegularExpression>
 #include <QTemporaryDir>
 #include <QTest>
 #include <QTimer>
@@ -89,7 +90,7 @@ protected:
         const Job& job = document.job();
         const bool house = job.model || !job.house.survey.spaces.empty();
         const bool planned = closings.has_plan() ? closings.plan().job == document.filed() : !closings.fault().isEmpty();
-        return planned && (!house || document.solids());
+        return planned && !document.is_building() && (!house || document.solids());
     }
     [[nodiscard]] bool wait_idle() {
         QApplication::processEvents();
@@ -125,6 +126,14 @@ protected:
         }
         for (const ClosingMark& mark : canvas().scene().closings()) shown.emplace_back(mark.number, mark.ticked);
         EXPECT_EQ(shown, expected);
+    }
+    /// For whoever wants to see what a test sees: SEAMWARD_SEE_WINDOWS=FOLDER saves it there.
+    void see(const std::string& name) {
+        const QByteArray folder_to = qgetenv("SEAMWARD_SEE_WINDOWS");
+        if (folder_to.isEmpty()) return;
+        canvas().settle();
+        const QString file = QString::fromStdString(name).replace(QRegularExpression("[^A-Za-z0-9]+"), "-") + ".png";
+        EXPECT_TRUE(window->grab().save(QDir(QString::fromLocal8Bit(folder_to)).filePath(file)));
     }
     /// Answers the next question that the window asks while `act` runs; what it asked.
     QString answering(const std::function<void(QWidget&)>& answer, const std::function<void()>& act) {

@@ -5,6 +5,7 @@
 #include <QAction>
 #include <QKeySequence>
 #include <QLabel>
+#include <QListWidget>
 #include <QMenu>
 #include <QMenuBar>
 #include <QPushButton>
@@ -49,6 +50,7 @@ protected:
         QApplication::processEvents();
         QApplication::processEvents();  // what wraps asks for its height once it is wide enough
         ASSERT_EQ(window->size(), GetParam().size) << where;
+        see(words(GetParam()) + ' ' + where);
         EXPECT_EQ(cut_off_texts(*window).join("\n").toStdString(), "") << words(GetParam()) << ", " << where;
         EXPECT_EQ(mnemonics_alike(*window).join("\n").toStdString(), "") << words(GetParam()) << ", " << where;
     }
@@ -88,6 +90,14 @@ TEST_P(WholeWindowWords, Pages) {
 TEST_P(WholeWindowWords, Ticked) {
     open_shipped("demo.yaml");
     show(Page::closings);
+    auto& list = part<QListWidget>("closings");
+    for (int row = 6; row < 20; row += 6) {
+        list.scrollToItem(list.item(row), QAbstractItemView::PositionAtTop);
+        expect_whole("row " + std::to_string(row));
+    }
+    window->closings().tick_within(Money{15'000});
+    ASSERT_TRUE(QTest::qWaitFor([&] { return window->closings().ticked().gaps > 0 && idle(); }, soon));
+    expect_whole("a budget");
     window->closings().tick_all();
     ASSERT_TRUE(wait_idle());
     expect_whole("all ticked");
@@ -121,6 +131,8 @@ TEST_P(WholeWindowWords, RideAndSigns) {
     canvas().start_ride();
     canvas().set_ride_going(false);
     expect_whole("ride");
+    canvas().ride_to(canvas().ride_duration());
+    expect_whole("end of the ride");
     canvas().end_ride();
 }
 
@@ -171,7 +183,8 @@ INSTANTIATE_TEST_SUITE_P(Both, WholeWindowWords,
                          testing::Values(Stand{Language::english, {1280, 720}, 100}, Stand{Language::spanish, {1280, 720}, 100},
                                          Stand{Language::english, {1920, 1080}, 100}, Stand{Language::spanish, {1920, 1080}, 100},
                                          Stand{Language::english, {1280, 800}, 150}, Stand{Language::spanish, {1280, 800}, 150},
-                                         Stand{Language::english, {1280, 800}, 175}, Stand{Language::spanish, {1280, 800}, 175}),
+                                         Stand{Language::english, {1280, 800}, 175}, Stand{Language::spanish, {1280, 800}, 175},
+                                         Stand{Language::english, {1280, 720}, 175}, Stand{Language::spanish, {1280, 720}, 175}),
                          [](const testing::TestParamInfo<Stand>& one) {
                              return QString::fromStdString(words(one.param)).remove('%').replace(' ', '_').toStdString();
                          });

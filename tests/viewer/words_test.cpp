@@ -10,6 +10,7 @@
 
 #include "document/job_document.h"
 #include "document/translations.h"
+#include "document/units_text.h"
 #include "document/way_text.h"
 #include "layers/palette.h"
 #include "panels/help_pages.h"
@@ -127,8 +128,13 @@ TEST_F(Words, NonsenseInTheSettingsIsNoMatter) {
 TEST_F(Words, WidthsAreWrittenAsWanted) {
     EXPECT_EQ(width_words(0.0012), "3/64 in (1.2 mm)");
     EXPECT_EQ(width_words(0.00001), "under 1/64 in (0.01 mm)");
+    EXPECT_EQ(width_words(0.0002), "under 1/64 in (0.2 mm)");
+    EXPECT_EQ(distance_words(0.08), "3 5/32 in (80 mm)");
+    EXPECT_EQ(distance_words(2), "2 m (6.6 ft)");
     preferences.set_lengths(Lengths::millimeters);
     EXPECT_EQ(width_words(0.0012), "1.2 mm");
+    EXPECT_EQ(distance_words(0.08), "80 mm");
+    EXPECT_EQ(distance_words(2), "2 m");
     preferences.set_language(Language::spanish);
     preferences.set_lengths(Lengths::inches_first);
     EXPECT_EQ(width_words(0.0012), "3/64 pulg (1.2 mm)");

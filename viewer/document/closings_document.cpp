@@ -2,7 +2,6 @@
 #include "document/closings_document.h"
 
 #include <algorithm>
-#include <map>
 
 #include "plan/starved_vents.h"
 
@@ -20,6 +19,20 @@ bool same(const std::vector<TreatedGap>& a, const std::vector<TreatedGap>& b) {
     return std::ranges::equal(a, b, [](const TreatedGap& one, const TreatedGap& other) {
         return one.gap == other.gap && one.opening == other.opening;
     });
+}
+
+/// The gap of that id, when the plan offers to close it.
+std::optional<GapIndex> offered(const ClosingsPlan& plan, const std::string& id) {
+    const auto at = std::ranges::find(plan.survey().gaps, id, &Gap::id);
+    const auto position = static_cast<std::size_t>(at - plan.survey().gaps.begin());
+    if (position >= plan.of_gap.size() || plan.of_gap[position] < 0) return std::nullopt;
+    return GapIndex{static_cast<std::uint32_t>(position)};
+}
+
+/// Tells a gap from another one of the same id.
+std::string what_it_is(const Survey& survey, const Gap& gap) {
+    return gap.label() + '\n' + survey[gap.between[0]].id + '\n' + survey[gap.between[1]].id + '\n' + shape_word(gap.shape) +
+           ' ' + std::to_string(clear_width(gap.shape));
 }
 
 }  // namespace
@@ -87,7 +100,13 @@ void ClosingsDocument::ask(NewestTask& task, std::uint64_t& newest, std::functio
 }
 
 void ClosingsDocument::take(std::shared_ptr<const ClosingsPlan> plan) {
-    const std::vector<ClosingState> keep = fresh_ || !has_plan() ? std::vector<ClosingState>() : state();
+    if (fresh_) {
+        plan_.reset();
+        gone_.clear();
+    }
+    remember_gone(plan.get());
+    std::vector<ClosingState> keep = state();
+    for (ClosingState& one : take_returned(*plan)) keep.push_back(std::move(one));
     fresh_ = false;
     plan_ = std::move(plan);
     fault_.clear();
@@ -98,8 +117,33 @@ void ClosingsDocument::take(std::shared_ptr<const ClosingsPlan> plan) {
     tell();
 }
 
+void ClosingsDocument::remember_gone(const ClosingsPlan* plan) {
+    for (const ClosingState& one : state()) {
+        if (plan != nullptr && offered(*plan, one.gap)) continue;
+        const auto& gaps = plan_->survey().gaps;
+        gone_[one.gap] = {one, what_it_is(plan_->survey(), *std::ranges::find(gaps, one.gap, &Gap::id))};
+    }
+}
+
+std::vector<ClosingState> ClosingsDocument::take_returned(const ClosingsPlan& plan) {
+    std::vector<ClosingState> returned;
+    for (auto at = gone_.begin(); at != gone_.end();) {
+        const std::optional<GapIndex> gap = offered(plan, at->first);
+        if (!gap) {
+            ++at;
+            continue;
+        }
+        // A new one under the same id was never ticked.
+        const std::string& what = at->second.what;
+        if (what.empty() || what_it_is(plan.survey(), plan.survey()[*gap]) == what) returned.push_back(at->second.state);
+        at = gone_.erase(at);
+    }
+    return returned;
+}
+
 void ClosingsDocument::fail(const QString& text) {
     fault_ = text;
+    remember_gone(nullptr);
     plan_.reset();
     hands_.clear();
     outlook_ = {};
@@ -196,6 +240,16 @@ ClosingsSum ClosingsDocument::whole_plan() const {
     return sum;
 }
 
+ClosingsSum ClosingsDocument::most() const {
+    ClosingsSum sum;
+    for (const OfferedClosing& offer : plan_->offers) {
+        sum.cost = sum.cost + std::ranges::max_element(offer.options, {}, &Option::cost)->cost;
+        sum.minutes += std::ranges::max_element(offer.options, {}, &Option::minutes)->minutes;
+        ++sum.gaps;
+    }
+    return sum;
+}
+
 int ClosingsDocument::rung() const {
     const ClosingsSum sum = ticked();
     if (sum.gaps == 0) return none_done;
@@ -235,7 +289,21 @@ std::vector<ClosingState> ClosingsDocument::state() const {
     return all;
 }
 
+std::vector<ClosingState> ClosingsDocument::remembered() const {
+    std::vector<ClosingState> all = state();
+    for (const auto& [id, gone] : gone_) all.push_back(gone.state);
+    std::ranges::sort(all, {}, &ClosingState::gap);
+    return all;
+}
+
 void ClosingsDocument::set_state(const std::vector<ClosingState>& state) {
+    std::map<std::string, Gone> gone;
+    for (const ClosingState& one : state) {
+        if (has_plan() && offered(*plan_, one.gap)) continue;
+        const auto known = gone_.find(one.gap);
+        gone[one.gap] = {one, known == gone_.end() ? std::string() : known->second.what};
+    }
+    gone_ = std::move(gone);
     if (has_plan()) change(hands_of(state));
 }
 
@@ -280,7 +348,7 @@ std::vector<TickedClosing> ClosingsDocument::closings(const Hands& hands) const 
 std::optional<RefusedGap> ClosingsDocument::starved(const Hands& hands) const {
     const std::vector<TreatedGap> all = treated(closings(hands));
     if (std::ranges::none_of(all, [](const TreatedGap& one) { return one.opening > 0; })) return std::nullopt;
-    std::vector<std::string> doubts;
+    std::vector<Message> doubts;
     const VentLimits limits{plan_->job->vented, plan_->job->inputs};
     const std::vector<StarvingMesh> found = starving_meshes(plan_->survey(), all, limits, doubts);
     if (found.empty()) return std::nullopt;

@@ -5,6 +5,7 @@
 #include <QObject>
 #include <QString>
 #include <functional>
+#include <map>
 
 #include "document/closings_plan.h"
 #include "document/job_document.h"
@@ -76,6 +77,8 @@ public:
     /// Of all that is ticked; of all steps of the plan, with the treatments chosen by hand.
     [[nodiscard]] ClosingsSum ticked() const;
     [[nodiscard]] ClosingsSum whole_plan() const;
+    /// Of everything that can be closed, each by what costs and takes most: no ticks come to more.
+    [[nodiscard]] ClosingsSum most() const;
     /// Position in the plan's ladder of what is ticked, with the treatments that the ladder counts; or `no_rung`, `none_done`.
     [[nodiscard]] int rung() const;
     /// Steps of the plan, and whatever else is ticked.
@@ -87,7 +90,10 @@ public:
 
     /// Gaps that are ticked or have another treatment than the plan's, in the order of the survey.
     [[nodiscard]] std::vector<ClosingState> state() const;
-    /// What is not in it is as in the plan and not ticked; gaps and treatments that there are no more are left out.
+    /// The same with gaps that cannot be closed now, by id: those that went while they were ticked, and may be taken back.
+    [[nodiscard]] std::vector<ClosingState> remembered() const;
+    /// What is not in it is as in the plan and not ticked; treatments that there are no more are left out, gaps wait until they are
+    /// taken back.
     void set_state(const std::vector<ClosingState>& state);
 
 signals:
@@ -108,11 +114,20 @@ private:
         friend bool operator==(const Hand&, const Hand&) = default;
     };
     using Hands = std::vector<Hand>;  ///< by the offers
+    /// What was done to a gap that can no longer be closed, and what it was: one that is taken back is ticked as before.
+    struct Gone {
+        ClosingState state;
+        std::string what;  ///< empty: not known, it came with set_state()
+    };
     using Answer = std::function<void()>;
 
     void ask(NewestTask& task, std::uint64_t& newest, std::function<Answer(const RunContext&)> question);
     void plan_again(bool fresh);
     void take(std::shared_ptr<const ClosingsPlan> plan);
+    /// Notes what was done to gaps that the plan, null: none, no longer offers.
+    void remember_gone(const ClosingsPlan* plan);
+    /// That of gaps which are there again.
+    [[nodiscard]] std::vector<ClosingState> take_returned(const ClosingsPlan& plan);
     void fail(const QString& text);
     [[nodiscard]] Hands usual_hands() const;
     [[nodiscard]] Hands hands_of(const std::vector<ClosingState>& state) const;
@@ -129,6 +144,7 @@ private:
     std::vector<Pest> against_;
     std::shared_ptr<const ClosingsPlan> plan_;
     Hands hands_;
+    std::map<std::string, Gone> gone_;  ///< by id of the gap
     ClosingsOutlook outlook_;
     QString fault_;
     bool fresh_ = true;  ///< another job was opened since the plan was made

@@ -8,6 +8,7 @@
 
 #include "base/date.h"
 #include "base/phrases.h"
+#include "catalog/duties.h"
 #include "catalog/shipped.h"
 #include "document/closings_text.h"
 #include "document/translations.h"
@@ -61,12 +62,13 @@ QString leaving_text(const Survey& survey, const Departure& departure) {
     const Removal& removal = *departure.removal;
     if (!departure.waits() && removal.by != Removal::By::nothing) return {};
     const std::vector<CatalogSource>& sources = shipped_removals().sources;
-    QStringList lines{tr("%1. (%2)").arg(catalog_text(removal.how), words(cited(sources, removal.source)))};
+    const auto cited_words = [&](const std::string& id) { return spoken_text(starred(cited(sources, id))); };
+    QStringList lines{tr("%1. (%2)").arg(catalog_text(removal.how), cited_words(removal.source))};
     if (departure.device) lines << tr("Here: %1.").arg(words(survey[*departure.device].label()));
     if (departure.season) {
         const ClosedSeason& season = *departure.season->season;
         lines << tr("Not now: %1. Begin on %2 at the earliest. (%3)")
-                     .arg(catalog_text(season.why), words(date_text(departure.begin)), words(cited(sources, season.source)));
+                     .arg(catalog_text(season.why), words(date_text(departure.begin)), cited_words(season.source));
     }
     if (departure.waits()) {
         const QString day = words(date_text(departure.close_from));
@@ -76,7 +78,7 @@ QString leaving_text(const Survey& survey, const Departure& departure) {
                                            : tr("Once it is gone, on %1 at the earliest, close what waits.").arg(day));
     }
     for (const Caution& caution : removal.cautions)
-        lines << tr("Caution: %1 (%2)").arg(catalog_text(caution.text), words(cited(sources, caution.source)));
+        lines << tr("Caution: %1 (%2)").arg(catalog_text(caution.text), cited_words(caution.source));
     return lines.join('\n');
 }
 
@@ -108,7 +110,7 @@ std::vector<ClosingNote> no_plan_notes(const ClosingsPlan& plan) {
                      tr("It is open to %1, by %2.").arg(catalog_text(pest.name), width_words(way.pinch)), way.pinch_gap});
     for (std::size_t i = 0; i < way.path.gaps.size(); ++i)
         notes.push_back({tr("%1 stays open").arg(words(plan.survey()[way.path.gaps[i]].label())),
-                         catalog_text(plan.plan.open_way_reasons[i]), way.path.gaps[i]});
+                         spoken_text(plan.plan.open_way_reasons[i]), way.path.gaps[i]});
     std::vector<Pest> can;
     std::vector<Pest> cannot;
     for (std::size_t i = 0; i < plan.alone.size(); ++i) (plan.alone[i] ? can : cannot).push_back(plan.settings.against[i]);
@@ -122,13 +124,13 @@ std::vector<ClosingNote> no_plan_notes(const ClosingsPlan& plan) {
 std::vector<ClosingNote> wrong_notes(const ClosingsPlan& plan) {
     std::vector<ClosingNote> notes;
     for (const WrongClosing& wrong : plan.plan.wrong_closings)
-        notes.push_back({words(wrong_closing_text(plan.survey(), wrong)), words(wrong.source), wrong.gap});
+        notes.push_back({spoken_text(wrong_closing_text(plan.survey(), wrong)), spoken_text(starred(wrong.source)), wrong.gap});
     return notes;
 }
 
 std::vector<ClosingNote> before_notes(const ClosingsPlan& plan) {
     std::vector<ClosingNote> notes;
-    for (const std::string& line : plan.plan.before) notes.push_back({catalog_text(line), {}, {}});
+    for (const Message& line : plan.plan.before) notes.push_back({spoken_text(line), {}, {}});
     return notes;
 }
 
@@ -143,29 +145,42 @@ std::vector<ClosingNote> departure_notes(const ClosingsPlan& plan, const std::ve
 }
 
 std::vector<ClosingNote> stays_open_notes(const ClosingsPlan& plan) {
-    std::map<std::pair<std::string, std::string>, std::vector<GapIndex>> by_reason;
+    std::map<std::pair<std::string, std::string>, std::pair<const Refusal*, std::vector<GapIndex>>> by_reason;
     for (const RefusedGap& refused : plan.plan.refused) {
-        if (refused.refusal.treatment.empty()) by_reason[{refused.refusal.why, refused.refusal.source}].push_back(refused.gap);
+        if (!refused.refusal.treatment.empty()) continue;
+        auto& [refusal, gaps] = by_reason[{refused.refusal.why.english(), refused.refusal.source.english()}];
+        refusal = &refused.refusal;
+        gaps.push_back(refused.gap);
     }
     std::vector<ClosingNote> notes;
-    for (const auto& [reason, gaps] : by_reason)
-        notes.push_back(
-            {labels(plan.survey(), gaps), tr("%1 (%2)").arg(catalog_text(reason.first), words(reason.second)), gaps.front()});
+    for (const auto& [english, reason] : by_reason) {
+        const auto& [refusal, gaps] = reason;
+        notes.push_back({labels(plan.survey(), gaps),
+                         tr("%1 (%2)").arg(spoken_text(refusal->why), spoken_text(starred(refusal->source))), gaps.front()});
+    }
     return notes;
+}
+
+std::vector<ClosingNote> limit_notes(const ClosingsPlan& plan) {
+    if (!plan.plan.ladder_stop) return {};
+    const LadderStop& stop = *plan.plan.ladder_stop;
+    const QString gap = words(plan.survey()[stop.gap].label());
+    return {
+        {tr("No price goes further: %1 stays open at %2.").arg(width_words(stop.width), gap), spoken_text(stop.why), stop.gap}};
 }
 
 std::vector<ClosingNote> check_notes(const ClosingsPlan& plan) {
     std::vector<ClosingNote> notes;
     // The first notes are the wrong closings, which stand above.
     for (std::size_t i = plan.plan.wrong_closings.size(); i < plan.plan.notes.size(); ++i)
-        notes.push_back({words(plan.plan.notes[i]), {}, {}});
+        notes.push_back({spoken_text(plan.plan.notes[i]), {}, {}});
     for (const MarginalStop& stop : plan.plan.marginal)
         notes.push_back(
             {tr("Close call: %1").arg(words(plan.survey()[stop.gap].label())),
-             tr("It stops %1 by %2 of its size, less than that size is known.")
+             tr("It is too narrow for %1 by only %2, and that animal's size is not known so exactly.")
                  .arg(catalog_text(plan.settings.against[stop.pest].name), words(percent_text(std::max(0.01, stop.share_short)))),
              stop.gap});
-    for (const std::string& check : plan.plan.last_checks) notes.push_back({tr("At the end: %1").arg(words(check)), {}, {}});
+    for (const Message& check : plan.plan.last_checks) notes.push_back({tr("At the end: %1").arg(spoken_text(check)), {}, {}});
     return notes;
 }
 
@@ -187,16 +202,14 @@ std::vector<ClosingNote> proof_notes(const ClosingsPlan& plan) {
                  {},
                  {}}};
     if (proof.solver_gap > 0)
-        return {{tr("No cheaper set was found: %n ways in cost at least %1 to close, and between that and the price of the plan "
-                    "the solver "
-                    "has tried all that could be cheaper, but for %2.",
+        return {{tr("No cheaper set was found: %n ways in cost at least %1 to close, and whatever lies between that and the "
+                    "price of the plan was tried and does not do, but for %2.",
                     count)
                      .arg(bound, words(percent_text(proof.solver_gap))),
                  {},
                  {}}};
-    return {{tr("No cheaper set was found: %n ways in cost at least %1 to close, and between that and the price of the plan the "
-                "solver has "
-                "tried all that could be cheaper.",
+    return {{tr("No cheaper set was found: %n ways in cost at least %1 to close, and whatever lies between that and the "
+                "price of the plan was tried and does not do.",
                 count)
                  .arg(bound),
              {},

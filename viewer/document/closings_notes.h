@@ -34,6 +34,9 @@ struct ClosingNote {
 /// Gaps that nothing may be done to, by reason.
 [[nodiscard]] std::vector<ClosingNote> stays_open_notes(const ClosingsPlan& plan);
 
+/// What no price shuts out, and why; empty where there is no such limit.
+[[nodiscard]] std::vector<ClosingNote> limit_notes(const ClosingsPlan& plan);
+
 /// Notes on the survey, close calls, and what has to be done at the end.
 [[nodiscard]] std::vector<ClosingNote> check_notes(const ClosingsPlan& plan);
 

@@ -116,8 +116,8 @@ std::optional<std::size_t> OfferedClosing::full_closing(bool gnawing) const {
     return std::nullopt;
 }
 
-std::vector<std::string> OfferedClosing::cautions(std::size_t option) const {
-    std::vector<std::string> all = options[option].cautions;
+std::vector<Message> OfferedClosing::cautions(std::size_t option) const {
+    std::vector<Message> all = options[option].cautions;
     all.insert(all.end(), stop.cautions.begin(), stop.cautions.end());
     return all;
 }

@@ -31,7 +31,7 @@ struct OfferedClosing {
     /// The cheapest that shuts the gap and, where `gnawing`, resists that; as a rung of the ladder takes it. Nothing: none does.
     [[nodiscard]] std::optional<std::size_t> full_closing(bool gnawing) const;
     /// What can hurt somebody at that treatment: its own, then the place's.
-    [[nodiscard]] std::vector<std::string> cautions(std::size_t option) const;
+    [[nodiscard]] std::vector<Message> cautions(std::size_t option) const;
 };
 
 /// The plan of a job with everything else that can be closed there.
@@ -80,7 +80,7 @@ struct ClosingsOutlook {
     std::vector<AnimalOutlook> animals;  ///< the job's in its order, then others planned against
     double widest = 0;                   ///< pinch of the widest way left, gaps counted as in the plan, meters; 0: none is left
     std::vector<Departure> departures;
-    std::vector<std::string> air_doubts;  ///< vents that lose air, where nobody can tell whether enough is left
+    std::vector<Message> air_doubts;  ///< vents that lose air, where nobody can tell whether enough is left
 };
 
 /// An animal that gnaws through a closing finds the gap as it was before. O(animals * a trace).

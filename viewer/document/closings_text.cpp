@@ -7,6 +7,7 @@
 #include <cmath>
 
 #include "base/measure_text.h"
+#include "catalog/duties.h"
 #include "catalog/shipped.h"
 #include "document/translations.h"
 #include "document/way_text.h"
@@ -19,8 +20,7 @@ QString tr(const char* text, int n = -1) { return QCoreApplication::translate("c
 
 QString words(const std::string& text) { return QString::fromStdString(text); }
 
-/// Of a text of the tables.
-QString html(const std::string& text) { return catalog_text(text).toHtmlEscaped(); }
+QString html(const Message& text) { return spoken_text(starred(text)).toHtmlEscaped(); }
 
 QString begun_large(QString text) {
     if (!text.isEmpty()) text[0] = text[0].toUpper();
@@ -58,11 +58,30 @@ bool all_shut_out(const ClosingsDocument& closings) {
            std::ranges::none_of(animals, [](const AnimalOutlook& one) { return one.planned_against && one.way; });
 }
 
+QString nothing_ticked_words(const ClosingsPlan& plan) {
+    return plan.plan.ladder.empty() ? tr("Nothing is ticked: the house as it stands.")
+                                    : tr("Nothing is ticked: the house as it stands. Slide along the price.");
+}
+
+QString all_shut_out_words(Money cost) {
+    return tr("For %1 no animal planned against has a way in left.").arg(money_words(cost));
+}
+
+/// `widest` counts every gap as wide as it may be.
+QString left_words(Money cost, double widest) {
+    if (widest <= 0) return tr("For %1 no way in at all is left.").arg(money_words(cost));
+    return tr("For %1 the widest way left is up to %2.").arg(money_words(cost), width_words(widest));
+}
+
+QString cheaper_words(Money cost, double widest, Money cheaper) {
+    return tr("%1 Closing other gaps would do as much for %2.").arg(left_words(cost, widest), money_words(cheaper));
+}
+
 QString refused_html(const OfferedClosing& offer) {
     QString text;
     for (const Refusal& refusal : offer.refused) {
         const QString line =
-            tr("%1: %2 (%3)").arg(treatment_words(refusal.treatment), catalog_text(refusal.why), words(refusal.source));
+            tr("%1: %2 (%3)").arg(treatment_words(refusal.treatment), spoken_text(refusal.why), spoken_text(starred(refusal.source)));
         text += "<li>" + line.toHtmlEscaped() + "</li>";
     }
     return text.isEmpty()
@@ -100,8 +119,8 @@ QString counted_words(const ClosingsPlan& plan, GapIndex index) {
     const QString stated = width_words(clear_width(gap.shape));
     const QString counted = width_words(counted_width(gap, plan.settings.sizing));
     if (counted == stated) return gap.count > 1 ? tr("%1, %2 pieces").arg(stated).arg(gap.count) : stated;
-    return gap.count > 1 ? tr("%1, perhaps %2, %3 pieces").arg(stated, counted).arg(gap.count)
-                         : tr("%1, perhaps %2").arg(stated, counted);
+    return gap.count > 1 ? tr("%1, up to %2, %3 pieces").arg(stated, counted).arg(gap.count)
+                         : tr("%1, up to %2").arg(stated, counted);
 }
 
 QString option_words(const OfferedClosing& offer, std::size_t option) {
@@ -117,11 +136,11 @@ QString option_words(const OfferedClosing& offer, std::size_t option) {
 QString closing_html(const ClosingsPlan& plan, const OfferedClosing& offer, std::size_t option) {
     const Option& chosen = offer.options[option];
     QString text;
-    for (const std::string& caution : offer.cautions(option)) text += paragraph("<b>" + tr("Caution:") + "</b> " + html(caution));
+    for (const Message& caution : offer.cautions(option)) text += paragraph("<b>" + tr("Caution:") + "</b> " + html(caution));
     text += paragraph("<b>" + tr("Gap:") + "</b> " + counted_words(plan, offer.gap).toHtmlEscaped());
     if (chosen.gnawed) text += paragraph("<b>" + tr("Rodents gnaw through it.") + "</b>");
     if (!chosen.steps.empty()) text += "<ol style='margin: 4px 0px'>";
-    for (const std::string& step : chosen.steps) text += "<li>" + html(step) + "</li>";
+    for (const Message& step : chosen.steps) text += "<li>" + html(step) + "</li>";
     if (!chosen.steps.empty()) text += "</ol>";
     QStringList materials;
     for (const Need& need : chosen.needs) materials << material_words(plan, need);
@@ -135,13 +154,24 @@ QString closing_html(const ClosingsPlan& plan, const OfferedClosing& offer, std:
                           ? tr("When the plan is done up to here, %1 is still open.").arg(width_words(offer.widest_open_after))
                           : tr("When the plan is done up to here, no way in is left open."));
     }
-    return text + refused_html(offer);
+    text += refused_html(offer);
+    return text.contains(QLatin1Char('*')) ? text + paragraph("<i>" + star_words() + "</i>") : text;
 }
+
+QString star_words() { return tr("* Not checked against the document itself: named from memory, or as others quote it."); }
 
 QString outlook_words(const AnimalOutlook& animal) {
     if (!animal.way) return tr("shut out");
     const QString width = width_words(animal.way->pinch).replace(' ', QChar::Nbsp);
     return animal.way->maybe ? tr("perhaps in by %1").arg(width) : tr("in by %1").arg(width);
+}
+
+QString longest_outlook_words(bool maybe) {
+    AnimalOutlook animal;
+    animal.way.emplace();
+    animal.way->pinch = 0.02262;  // meters: 57/64 in, 22.62 mm
+    animal.way->maybe = maybe;
+    return outlook_words(animal);
 }
 
 QString outlook_way_words(const ClosingsPlan& plan, const AnimalOutlook& animal) {
@@ -164,31 +194,27 @@ QString path_words(const Survey& survey, const EntryPath& path) {
 
 QString price_words(const ClosingsDocument& closings) {
     const ClosingsPlan& plan = closings.plan();
-    const std::vector<LadderRung>& ladder = plan.plan.ladder;
-    if (ladder.empty() && plan.plan.ladder_stop)
-        return tr("No price shuts the widest way in: %1 at %2: %3.")
-            .arg(width_words(plan.plan.ladder_stop->width), words(plan.survey()[plan.plan.ladder_stop->gap].label()),
-                 catalog_text(plan.plan.ladder_stop->why));
     const int rung = closings.rung();
-    if (rung == ClosingsDocument::none_done) return tr("Nothing is ticked: the house as it stands. Slide along the price.");
+    if (rung == ClosingsDocument::none_done) return nothing_ticked_words(plan);
     const Money cost = closings.ticked().cost;
-    if (all_shut_out(closings)) return tr("For %1 no animal planned against has a way in left.").arg(money_words(cost));
-    if (rung >= 0) {
-        const LadderRung& at = ladder[static_cast<std::size_t>(rung)];
-        const QString text = tr("For %1 nothing %2 wide or wider gets in.").arg(money_words(at.cost), width_words(at.width));
-        if (at.cost != ladder.back().cost || !plan.plan.ladder_stop) return text;
-        return tr("%1 No price shuts out what needs less than %2: %3: %4.")
-            .arg(text, width_words(plan.plan.ladder_stop->width), words(plan.survey()[plan.plan.ladder_stop->gap].label()),
-                 catalog_text(plan.plan.ladder_stop->why));
-    }
+    if (all_shut_out(closings)) return all_shut_out_words(cost);
+    if (rung >= 0) return left_words(cost, plan.widest_after_rung[static_cast<std::size_t>(rung)]);
     const double widest = closings.outlook().widest;
-    if (widest == 0) return tr("What is ticked leaves no way in at all.");
-    for (std::size_t i = 0; i < ladder.size() && ladder[i].cost < cost; ++i) {
-        if (plan.widest_after_rung[i] <= widest)
-            return tr("The widest way left is %1, counted with its plus-minus. As tight can be had for %2.")
-                .arg(width_words(widest), money_words(ladder[i].cost));
+    const std::vector<LadderRung>& ladder = plan.plan.ladder;
+    for (std::size_t i = 0; widest > 0 && i < ladder.size() && ladder[i].cost < cost; ++i) {
+        if (plan.widest_after_rung[i] <= widest) return cheaper_words(cost, widest, ladder[i].cost);
     }
-    return tr("The widest way left is %1, counted with its plus-minus.").arg(width_words(widest));
+    return left_words(cost, widest);
+}
+
+QStringList possible_price_words(const ClosingsDocument& closings) {
+    const ClosingsPlan& plan = closings.plan();
+    const Money most = closings.most().cost;
+    QStringList all{nothing_ticked_words(plan), all_shut_out_words(most), left_words(most, 0)};
+    std::vector<double> widths = plan.widest_after_rung;
+    widths.push_back(plan.widest_now);
+    for (const double width : widths) all << left_words(most, width) << cheaper_words(most, width, most);
+    return all;
 }
 
 QString budget_words(const ClosingsDocument& closings, Money budget, const BudgetResult& result) {
@@ -198,7 +224,7 @@ QString budget_words(const ClosingsDocument& closings, Money budget, const Budge
     const QString paid = tr("Within %1: what is ticked costs %2; %3 is still to pay for the whole plan.")
                              .arg(money_words(budget), money_words(closings.ticked().cost), money_words(result.still_to_pay));
     if (!result.left_open) return paid;
-    return tr("%1 The widest way that stays open to an animal is %2, %3.")
+    return tr("%1 The widest way that stays open to an animal is up to %2, %3.")
         .arg(paid, width_words(result.left_open->pinch), path_words(closings.plan().survey(), result.left_open->path));
 }
 

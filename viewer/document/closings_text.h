@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QString>
+#include <QStringList>
 
 #include "document/closings_document.h"
 
@@ -30,8 +31,14 @@ namespace seamward::viewer {
 /// What is done at a gap with one of its options: cautions first, steps, material, what else is not allowed and why. HTML.
 [[nodiscard]] QString closing_html(const ClosingsPlan& plan, const OfferedClosing& offer, std::size_t option);
 
+/// What the stars of sources mean, see starred().
+[[nodiscard]] QString star_words();
+
 /// "shut out", "gets in by 23/64 in (9.03 mm)", "perhaps gets in by ..."
 [[nodiscard]] QString outlook_words(const AnimalOutlook& animal);
+
+/// About as long as outlook_words() can be, so that room is kept for it.
+[[nodiscard]] QString longest_outlook_words(bool maybe);
 
 /// The way that is left to it, gap by gap, and what of it is ticked and does not hold it.
 [[nodiscard]] QString outlook_way_words(const ClosingsPlan& plan, const AnimalOutlook& animal);
@@ -39,8 +46,11 @@ namespace seamward::viewer {
 /// "from yard by: garage door, sweep under the door; into hall"
 [[nodiscard]] QString path_words(const Survey& survey, const EntryPath& path);
 
-/// What the ladder says of what is ticked: what gets in no more, and what the same would cost at the least.
+/// How wide the widest way is that what is ticked leaves, and what the same would cost at the least.
 [[nodiscard]] QString price_words(const ClosingsDocument& closings);
+
+/// About as long as any that price_words() can say of a plan, so that room is kept for it.
+[[nodiscard]] QStringList possible_price_words(const ClosingsDocument& closings);
 
 /// What a budget bought, what is left to pay and what stays open.
 [[nodiscard]] QString budget_words(const ClosingsDocument& closings, Money budget, const BudgetResult& result);

@@ -3,11 +3,13 @@
 
 #include <QDir>
 #include <QFile>
+#include <QFileInfo>
 #include <QStandardPaths>
 #include <QUuid>
 #include <algorithm>
 
 #include "base/diagnostics.h"
+#include "base/document.h"
 #include "exchange/write_whole_file.h"
 
 namespace seamward::viewer {
@@ -61,6 +63,30 @@ std::unique_ptr<QLockFile> locked(const QString& folder, const QString& id) {
     auto lock = std::make_unique<QLockFile>(lock_of(folder, id));
     lock->setStaleLockTime(0);  // only the end of the program that holds it frees it
     return lock->tryLock(0) ? std::move(lock) : nullptr;
+}
+
+/// The text at a chain of keys of a mapping; empty where there is none.
+std::string text_at(Node node, std::initializer_list<std::string_view> keys) {
+    for (const std::string_view wanted : keys) {
+        Node found;
+        if (node.present() && node.is_mapping()) {
+            node.for_each_pair([&](Node key, Node value) {
+                if (key.text() == wanted) found = value;
+            });
+        }
+        node = found;
+    }
+    return node.present() && node.is_scalar() ? std::string(node.text()) : std::string();
+}
+
+std::string text_at(const EditedFile& file, std::initializer_list<std::string_view> keys) {
+    try {
+        const bool json = file.path.endsWith(".json", Qt::CaseInsensitive);
+        const Document document = (json ? parse_json : parse_yaml)(file.text, {}, Spans::dropped);
+        return text_at(document.root(), keys);
+    } catch (const BadInput&) {
+        return {};  // whoever brings it back is told
+    }
 }
 
 }  // namespace
@@ -122,6 +148,12 @@ bool DraftStore::adopt(const Draft& draft) {
 void DraftStore::let_go() {
     id_.clear();
     lock_.reset();
+}
+
+QString Draft::job_name() const {
+    std::string name = text_at(job, {"job", "name"});
+    if (name.empty() && house) name = text_at(*house, {"name"});
+    return name.empty() ? QFileInfo(job.path).fileName() : QString::fromStdString(name);
 }
 
 std::vector<Draft> DraftStore::left_behind(const QString& folder) {

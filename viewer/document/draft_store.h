@@ -27,7 +27,10 @@ struct Draft {
     QString id;  ///< the name of its file
     EditedFile job;
     std::optional<EditedFile> house;  ///< when that was edited too
-    QDateTime written;
+    QDateTime written;                ///< UTC
+
+    /// What the job calls itself, or its house; of a text without a name, or one that cannot be read, the file's name.
+    [[nodiscard]] QString job_name() const;
 };
 
 /// Keeps what is not saved yet in a file of this window's own, so that it is found again when the program ends in any other way

@@ -4,6 +4,8 @@
 #include <QCoreApplication>
 #include <algorithm>
 
+#include "document/gap_facts.h"
+
 namespace seamward::viewer {
 
 namespace {
@@ -17,8 +19,16 @@ QString name_of(const std::string& id, const Survey& survey) {
     return QString::fromStdString(at == survey.gaps.end() ? id : at->label());
 }
 
+/// Of what it is called only its gaps tell.
+QString name_of_feature(const std::string& id, const Job& job) {
+    const std::vector<GapIndex> gaps = gaps_of_feature(job, id);
+    return QString::fromStdString(gaps.empty() ? id : job.survey[gaps.front()].label());
+}
+
 QString change_words(const ChangeGap& edit) {
-    const int parts = (edit.shape ? 1 : 0) + (edit.how || edit.plus_minus ? 1 : 0) + (edit.name ? 1 : 0) + (edit.note ? 1 : 0) +
+    // That a width is measured goes with the width.
+    const bool evidence = (edit.how || edit.plus_minus) && !(edit.shape && edit.how == Evidence::How::measured);
+    const int parts = (edit.shape ? 1 : 0) + (evidence ? 1 : 0) + (edit.name ? 1 : 0) + (edit.note ? 1 : 0) +
                       (edit.photo ? 1 : 0) + (edit.at ? 1 : 0) + (edit.between ? 1 : 0);
     if (parts != 1) return Words::tr("changes of “%1”");
     if (edit.shape) return edit.shape->width && !edit.shape->second ? Words::tr("width of “%1”") : Words::tr("size of “%1”");
@@ -32,7 +42,8 @@ QString change_words(const ChangeGap& edit) {
 
 }  // namespace
 
-QString edit_words(const Edit& edit, const Survey& survey) {
+QString edit_words(const Edit& edit, const Job& job) {
+    const Survey& survey = job.survey;
     if (const auto* one = std::get_if<ChangeGap>(&edit)) return change_words(*one).arg(name_of(one->id, survey));
     if (const auto* one = std::get_if<AddGap>(&edit)) return Words::tr("new gap “%1”").arg(QString::fromStdString(one->name));
     if (const auto* one = std::get_if<RemoveGap>(&edit)) return Words::tr("removal of “%1”").arg(name_of(one->id, survey));
@@ -41,6 +52,10 @@ QString edit_words(const Edit& edit, const Survey& survey) {
     if (const auto* one = std::get_if<OpenGap>(&edit)) return Words::tr("“%1” is open").arg(name_of(one->id, survey));
     if (const auto* one = std::get_if<AddFeature>(&edit))
         return Words::tr("new part “%1”").arg(QString::fromStdString(one->name));
+    if (const auto* one = std::get_if<ChangeFeature>(&edit))
+        return (one->name ? Words::tr("changes of “%1”") : Words::tr("place of “%1”")).arg(name_of_feature(one->id, job));
+    if (const auto* one = std::get_if<RemoveFeature>(&edit))
+        return Words::tr("removal of “%1”").arg(name_of_feature(one->id, job));
     return Words::tr("the job file moves");
 }
 

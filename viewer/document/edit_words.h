@@ -3,11 +3,12 @@
 
 #include <QString>
 
+#include "job_file/job.h"
 #include "job_file/job_edits.h"
 
 namespace seamward::viewer {
 
-/// What an edit changes, for menus: "width of “hose bibb, north wall”". Names come from the survey, where it has them.
-[[nodiscard]] QString edit_words(const Edit& edit, const Survey& survey);
+/// What an edit changes, for menus: "width of “hose bibb, north wall”". Names come from the job, where it has them.
+[[nodiscard]] QString edit_words(const Edit& edit, const Job& job);
 
 }  // namespace seamward::viewer

@@ -98,11 +98,14 @@ bool can_be_drawn(const Feature& type, const FeaturePlace& place) {
 
 }  // namespace
 
+bool goes_on(const Feature& type, const FeaturePlace& place) {
+    return std::ranges::any_of(place.hosts, [&](Host one) { return goes_on(type, one); });
+}
+
 std::vector<const Feature*> features_for(const FeaturePlace& place) {
     std::vector<const Feature*> fit;
     for (const Feature& type : shipped_features().rows) {
-        const bool host = std::ranges::any_of(place.hosts, [&](Host one) { return goes_on(type, one); });
-        if (!host || needs_other_air(type) || !suits(type, place) || !can_be_drawn(type, place)) continue;
+        if (!goes_on(type, place) || needs_other_air(type) || !suits(type, place) || !can_be_drawn(type, place)) continue;
         if (any_gap(type, [&](const FeatureGap& row) { return !fits_in_cavity(row, place); })) continue;
         if (any_gap(type, [&](const FeatureGap& row) { return is_there(type, row, place); })) fit.push_back(&type);
     }
@@ -153,10 +156,6 @@ AddFeature entry_of(const Feature& type, const FeaturePlace& place, const std::s
         !place.is(Host::roof) && !place.is(Host::opening) && !place.is(Host::eave) && !place.is(Host::block_wall);
     if (storied && place.story > 0) entry.story = std::to_string(place.story + 1);
     return entry;
-}
-
-std::string gap_id(const Feature& type, const FeaturePlace& place, const FeatureGap& row, const std::string& feature) {
-    return gaps_of(type, place).size() == 1 ? feature : feature + "-" + row.id;
 }
 
 }  // namespace seamward::viewer

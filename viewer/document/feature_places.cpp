@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
+#include <utility>
 
 #include "base/diagnostics.h"
 #include "document/house_places.h"
@@ -60,35 +61,22 @@ bool names(const std::string& part, const std::string& id, const std::string& na
 
 struct FeaturePlaces::House {
     HouseDescription described;
+    std::vector<FeatureDescription> features;
     Diagnostics faults;
     std::map<std::string, double> widths;
     Layout layout;
     bool compass = false;
 
     House(const std::string& text, const std::string& shown_as)
-        : described(without_features(text, shown_as)),
+        : described(parse_house_yaml(text, shown_as)),
+          features(std::exchange(described.features, {})),
           faults(shown_as),
           layout{.described = described, .faults = faults, .widths = widths} {
-        lay_out_shell(layout);
-        faults.throw_if_any();
-        lay_out_openings(layout);
-        lay_out_foundation(layout);
-        lay_out_rims(layout);
-        lay_out_crawl_doors(layout);
-        lay_out_roof(layout);
-        faults.throw_if_any();
-        lay_out_yard(layout);
-        open_bulkheads(layout);
+        lay_out_house(layout);
         faults.throw_if_any();
         for (const char* word : {"north", "south", "east", "west"}) {
             for (const std::string& wall : described.walls) compass = compass || wall.find(word) != std::string::npos;
         }
-    }
-
-    static HouseDescription without_features(const std::string& text, const std::string& shown_as) {
-        HouseDescription described = parse_house_yaml(text, shown_as);
-        described.features.clear();
-        return described;
     }
 };
 
@@ -342,6 +330,26 @@ FeaturePlaces::~FeaturePlaces() = default;
 std::optional<FeaturePlace> FeaturePlaces::place(const Point& at, const std::string& part) const {
     std::optional<FeaturePlace> found = Finder(house_->layout, at, part).find();
     if (found) found->compass = house_->compass;
+    return found;
+}
+
+const FeatureDescription* FeaturePlaces::feature(const std::string& id) const {
+    const auto at = std::ranges::find(house_->features, id, &FeatureDescription::id);
+    return at == house_->features.end() ? nullptr : &*at;
+}
+
+std::optional<FeaturePlace> FeaturePlaces::place_of(const FeatureDescription& feature, const Point& gap) const {
+    if (feature.on.size() > 1) return std::nullopt;
+    const std::string on = feature.on.empty() ? "" : feature.on.front();
+    const bool above =
+        on == "ceiling" || (on.empty() && std::ranges::find(feature.type->hosts, Host::ceiling) != feature.type->hosts.end());
+    std::optional<FeaturePlace> found = place(gap, on == "floor" ? "slab" : above ? "/ceiling" : on + "/");
+    if (!found || !goes_on(*feature.type, *found)) return std::nullopt;
+    const bool named = on.empty() || on == "ceiling" || on == "floor" || on == found->on || found->on.starts_with(on + "/");
+    if (!named || (!found->level() && on.empty())) return std::nullopt;
+    if (feature.along) found->along = *feature.along;
+    if (feature.up) found->up = *feature.up;
+    if (feature.at) found->at = *feature.at;
     return found;
 }
 

@@ -46,6 +46,9 @@ struct FeaturePlace {
     [[nodiscard]] bool is(Host host) const;
 };
 
+/// Whether a type goes on what is there.
+[[nodiscard]] bool goes_on(const Feature& type, const FeaturePlace& place);
+
 /// What has to be known of the place of a feature; the rest follows from what it is.
 struct PlaceNeeds {
     bool along = false, up = false, at = false;
@@ -63,6 +66,11 @@ public:
     /// The place at a point of a solid, in the house's frame; `part`: the id or the name of that solid, decides at edges, may be
     /// empty. Nothing: no feature goes there, as on the ground.
     [[nodiscard]] std::optional<FeaturePlace> place(const Point& at, const std::string& part) const;
+    /// The line of the list of features with that id, or null.
+    [[nodiscard]] const FeatureDescription* feature(const std::string& id) const;
+    /// The place of such a line, a gap of which is at that point. Nothing: it runs along several things, or through air that
+    /// something else encloses, so that no one place tells where it is.
+    [[nodiscard]] std::optional<FeaturePlace> place_of(const FeatureDescription& feature, const Point& gap) const;
 
 private:
     struct House;
@@ -80,10 +88,5 @@ private:
 /// The entry for the file of the house. `along` and `up` are written as typed, where the file counts from where people do.
 [[nodiscard]] AddFeature entry_of(const Feature& type, const FeaturePlace& place, const std::string& along,
                                   const std::string& up);
-
-/// The id of the gap that one row of the type becomes, where the feature has that id. Where framing parts a joint, the ids of
-/// its parts begin so.
-[[nodiscard]] std::string gap_id(const Feature& type, const FeaturePlace& place, const FeatureGap& row,
-                                 const std::string& feature);
 
 }  // namespace seamward::viewer

@@ -44,6 +44,7 @@ QString closed_words(const ClosedGap& closed) {
 
 GapFacts gap_facts(const Job& job, GapIndex gap) {
     GapFacts facts{job.survey[gap], nullptr, gap.value < job.gaps_of_house};
+    if (facts.of_house) facts.feature = job.house.places[gap.value].feature;
     const auto at = std::ranges::find(job.closed, gap, &ClosedGap::gap);
     if (at == job.closed.end()) return facts;
     facts.closed = &*at;
@@ -51,6 +52,30 @@ GapFacts gap_facts(const Job& job, GapIndex gap) {
     facts.gap.evidence.plus_minus = at->plus_minus;
     facts.gap.covered.reset();
     return facts;
+}
+
+std::vector<GapIndex> gaps_of_feature(const Job& job, const std::string& feature) {
+    std::vector<GapIndex> gaps;
+    for (std::uint32_t i = 0; i < job.gaps_of_house; ++i) {
+        if (!feature.empty() && job.house.places[i].feature == feature) gaps.push_back({i});
+    }
+    return gaps;
+}
+
+void complete_evidence(ChangeGap& edit, const GapFacts& facts) {
+    if (!facts.of_house) return;
+    if (!edit.how) edit.how = facts.gap.evidence.how;
+    const double off = facts.gap.evidence.plus_minus;
+    if (!edit.plus_minus) edit.plus_minus = off > 0 ? typed_length(off).toStdString() : "";
+}
+
+ChangeGap measured_width(const GapFacts& facts, const std::string& width) {
+    ChangeGap edit{.id = facts.gap.id};
+    edit.shape = ShapeText{shape_word(facts.gap.shape), width, std::nullopt};
+    if (facts.measured()) return edit;
+    edit.how = Evidence::How::measured;
+    complete_evidence(edit, facts);
+    return edit;
 }
 
 QString as_sentence(QString text) {

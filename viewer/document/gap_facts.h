@@ -3,8 +3,11 @@
 
 #include <QString>
 #include <optional>
+#include <string>
+#include <vector>
 
 #include "job_file/job.h"
+#include "job_file/job_edits.h"
 
 namespace seamward::viewer {
 
@@ -13,6 +16,7 @@ struct GapFacts {
     Gap gap;                            ///< with the shape and the plus-minus that were found
     const ClosedGap* closed = nullptr;  ///< what the job says of its closing, if it does
     bool of_house = false;              ///< the described house's: a job says only its width, evidence, note and photo
+    std::string feature{};              ///< id of the feature of the house that makes it; empty: none does
 
     [[nodiscard]] double width() const { return clear_width(gap.shape); }
     [[nodiscard]] bool measured() const { return gap.evidence.how == Evidence::How::measured; }
@@ -20,6 +24,14 @@ struct GapFacts {
 
 /// `job` outlives the answer.
 [[nodiscard]] GapFacts gap_facts(const Job& job, GapIndex gap);
+
+/// All gaps that a feature of the described house makes.
+[[nodiscard]] std::vector<GapIndex> gaps_of_feature(const Job& job, const std::string& feature);
+
+/// What a job says of the evidence of a gap of the house replaces both parts of it: says the part again that does not change.
+void complete_evidence(ChangeGap& edit, const GapFacts& facts);
+/// Another width, as it was typed. Whoever types one has measured it, or says otherwise.
+[[nodiscard]] ChangeGap measured_width(const GapFacts& facts, const std::string& width);
 
 /// The text with a capital at its beginning, where it is to be a sentence.
 [[nodiscard]] QString as_sentence(QString text);

@@ -5,6 +5,8 @@
 #include <array>
 #include <cmath>
 
+#include "document/square_cuts.h"
+#include "document/usual_doors.h"
 #include "geometry/straight_skeleton.h"
 
 namespace seamward::viewer {
@@ -12,6 +14,7 @@ namespace seamward::viewer {
 namespace {
 
 constexpr double corner_room = 0.35;  ///< kept free at both ends of a wall: posts stand there
+constexpr double end_room = 0.15;     ///< to both sides of the middle of a partition that ends there
 constexpr double between = 0.2;       ///< kept free between two things on a wall
 constexpr double step = 0.05;         ///< in which places are tried
 
@@ -47,14 +50,9 @@ bool is_inside(const Loop& loop, Point2 point) {
 }
 
 HousePlaces::HousePlaces(const NewHouse& house)
-    : outline_(outline_of(house)), garage_(garage_size(house)), taken_(outline_.size()) {
+    : outline_(outline_of(house)), plan_(*usual_rooms(house)), taken_(outline_.size()), taken_inside_(plan_.partitions.size()) {
     name_walls();
-    if (garage_.x > 0) {  // where its walls meet those of the house
-        taken_[0].push_back({1, garage_.x - 0.15, garage_.x + 0.15});
-        const std::size_t left = outline_.size() - 1;
-        const double along = length(left) - garage_.y;
-        taken_[left].push_back({1, along - 0.15, along + 0.15});
-    }
+    take_ends_and_doors();
     if (house.roof == NewHouse::Roof::hip || house.roof == NewHouse::Roof::gable) {
         std::vector<SkeletonFace> faces = straight_skeleton(outline_);
         if (house.roof == NewHouse::Roof::gable) {  // under a gable there is no plane
@@ -66,6 +64,38 @@ HousePlaces::HousePlaces(const NewHouse& house)
     }
     if (planes_.empty()) planes_.push_back(outline_);
     std::ranges::stable_sort(planes_, std::greater<>(), doubled_area);
+}
+
+void HousePlaces::take_ends_and_doors() {
+    for (const UsualPartition& partition : plan_.partitions) {
+        for (const Point2 end : {partition.from, partition.to}) {
+            for (std::size_t i = 0; i < outline_.size(); ++i) {
+                const double there = norm(end - outline_[i]);
+                if (to_side(outline_[i], next(outline_, i), end) < 1e-6)
+                    taken_[i].push_back({partition.story, there - end_room, there + end_room});
+            }
+            for (std::size_t i = 0; i < plan_.partitions.size(); ++i) {
+                const UsualPartition& other = plan_.partitions[i];
+                const double there = norm(end - other.from);
+                if (other.story == partition.story && to_side(other.from, other.to, end) < 1e-6)
+                    taken_inside_[i].push_back({other.story, there - end_room, there + end_room});
+            }
+        }
+    }
+    for (const UsualDoor& door : plan_.doors) {
+        const double half = door.width / 2;
+        taken_inside_[door.partition].push_back(
+            {plan_.partitions[door.partition].story, door.of_line - half, door.of_line + half});
+    }
+}
+
+std::vector<const UsualRoom*> HousePlaces::rooms(RoomUse use, int story) const {
+    std::vector<const UsualRoom*> rooms;
+    const bool any_part = use != RoomUse::hall && use != RoomUse::garage;
+    for (const UsualRoom& room : plan_.rooms) {
+        if (room.story == story && (room.use == use || (any_part && room.use == RoomUse::whole))) rooms.push_back(&room);
+    }
+    return rooms;
 }
 
 void HousePlaces::name_walls() {
@@ -104,9 +134,24 @@ Point2 HousePlaces::inward(std::size_t wall) const {
     return {-along.y, along.x};
 }
 
-bool HousePlaces::in_garage(Point2 point, int story) const { return story == 1 && point.x < garage_.x && point.y < garage_.y; }
+const UsualRoom* HousePlaces::room_at(Point2 point, int story) const {
+    for (const UsualRoom& room : plan_.rooms) {
+        if (room.story == story && is_inside(room.loop, point)) return &room;
+    }
+    return nullptr;
+}
 
-bool HousePlaces::fits(std::size_t wall, int story, double along, double width, Room room) const {
+bool HousePlaces::is_there(const UsualRoom* room, Where where) {
+    switch (where.of) {
+        case Where::Of::anywhere: return true;
+        case Where::Of::house: return room != nullptr && room->use != RoomUse::garage;
+        case Where::Of::garage: return room != nullptr && room->use == RoomUse::garage;
+        case Where::Of::room: break;
+    }
+    return room == where.room;
+}
+
+bool HousePlaces::fits(std::size_t wall, int story, double along, double width, Where where) const {
     const double from = along - width / 2;
     const double to = along + width / 2;
     if (from < corner_room || to > length(wall) - corner_room) return false;
@@ -114,18 +159,15 @@ bool HousePlaces::fits(std::size_t wall, int story, double along, double width, 
         if (span.story == story && from < span.to + between && to > span.from - between) return false;
     }
     const Point2 direction = (next(outline_, wall) - outline_[wall]) * (1 / length(wall));
-    for (const double at : {from, to}) {
-        const bool garage = in_garage(outline_[wall] + direction * at + inward(wall) * 0.3, story);
-        if ((room == Room::living && garage) || (room == Room::garage && !garage)) return false;
-    }
-    return true;
+    return std::ranges::all_of(std::array{from, to}, [&](double at) {
+        return is_there(room_at(outline_[wall] + direction * at + inward(wall) * 0.3, story), where);
+    });
 }
 
-std::optional<double> HousePlaces::on_wall(std::size_t wall, int story, double share, double width, Room room) {
-    const double wanted = centimeters(share * length(wall));
+std::optional<double> HousePlaces::take(std::size_t wall, int story, double wanted, double width, Where where) {
     for (double away = 0; away <= length(wall); away += step) {
         for (const double along : {centimeters(wanted + away), centimeters(wanted - away)}) {
-            if (!fits(wall, story, along, width, room)) continue;
+            if (!fits(wall, story, along, width, where)) continue;
             taken_[wall].push_back({story, along - width / 2, along + width / 2});
             return along;
         }
@@ -133,29 +175,75 @@ std::optional<double> HousePlaces::on_wall(std::size_t wall, int story, double s
     return std::nullopt;
 }
 
+std::optional<double> HousePlaces::on_wall(std::size_t wall, int story, double share, double width, Where where) {
+    return take(wall, story, centimeters(share * length(wall)), width, where);
+}
+
 std::optional<HousePlaces::Spot> HousePlaces::on_sides(const std::vector<Side>& sides, int story, double share, double width,
-                                                       Room room) {
+                                                       Where where) {
     for (const Side side : sides) {
-        if (const auto along = on_wall(wall(side), story, share, width, room)) return Spot{wall(side), *along};
+        if (const auto along = on_wall(wall(side), story, share, width, where)) return Spot{wall(side), *along};
     }
     return std::nullopt;
 }
 
-bool HousePlaces::is_free(Point2 point, int story, double clear, Room room) const {
-    if (!is_inside(outline_, point) || to_edge(outline_, point) < clear + 0.3) return false;
-    const bool garage = in_garage(point, story);
-    if ((room == Room::living && garage) || (room == Room::garage && !garage)) return false;
-    if (garage_.x > 0 && story == 1) {
-        const Loop walls{{0, 0}, {garage_.x, 0}, garage_, {0, garage_.y}};
-        if (to_edge(walls, point) < clear + 0.15) return false;
+std::optional<HousePlaces::Spot> HousePlaces::on_room(const UsualRoom& room, double share, double width) {
+    struct Stretch {
+        std::size_t wall;
+        double from, to;
+    };
+    std::vector<Stretch> stretches;
+    for (std::size_t i = 0; i < outline_.size(); ++i) {
+        const Point2 direction = (next(outline_, i) - outline_[i]) * (1 / length(i));
+        for (std::size_t j = 0; j < room.loop.size(); ++j) {
+            const Point2 a = room.loop[j];
+            const Point2 b = next(room.loop, j);
+            if (to_side(outline_[i], next(outline_, i), a) > 1e-6 || to_side(outline_[i], next(outline_, i), b) > 1e-6) continue;
+            stretches.push_back({i, dot(a - outline_[i], direction), dot(b - outline_[i], direction)});
+        }
     }
+    std::ranges::stable_sort(stretches, std::greater<>(), [](const Stretch& stretch) { return stretch.to - stretch.from; });
+    for (const Stretch& stretch : stretches) {
+        const double wanted = centimeters(stretch.from + share * (stretch.to - stretch.from));
+        if (const auto along = take(stretch.wall, room.story, wanted, width, {Where::Of::room, &room}))
+            return Spot{stretch.wall, *along};
+    }
+    return std::nullopt;
+}
+
+std::optional<HousePlaces::Spot> HousePlaces::on_partition(const UsualRoom& room, double width) {
+    for (std::size_t i = 0; i < plan_.partitions.size(); ++i) {
+        const UsualPartition& wall = plan_.partitions[i];
+        const double beginning = to_edge(outline_, wall.from) < 1e-6 ? UsualWalls::outside : UsualWalls::partition / 2;
+        const Border border = border_of(room.loop, {wall.from, wall.to});
+        if (wall.story != room.story || border.to - border.from < width + 2 * corner_room) continue;
+        const auto from_start = [&](double at) {
+            return norm((border.across == Axis::x ? Point2{border.at, at} : Point2{at, border.at}) - wall.from);
+        };
+        const auto [from, to] = std::minmax({from_start(border.from), from_start(border.to)});
+        for (double at = centimeters(from + corner_room + width / 2); at + width / 2 < to - corner_room; at += step) {
+            const bool free = std::ranges::all_of(taken_inside_[i], [&](const Span& span) {
+                return at - width / 2 > span.to + between || at + width / 2 < span.from - between;
+            });
+            if (!free) continue;
+            taken_inside_[i].push_back({wall.story, at - width / 2, at + width / 2});
+            return Spot{i, at - beginning};
+        }
+    }
+    return std::nullopt;
+}
+
+bool HousePlaces::is_free(Point2 point, int story, double clear, Where where) const {
+    const UsualRoom* room = room_at(point, story);
+    if (room == nullptr || !is_there(room, where) || to_edge(room->loop, point) < clear + 0.25) return false;
     return std::ranges::all_of(
         placed_, [&](const Taken& other) { return other.story != story || norm(other.at - point) >= clear + other.clear; });
 }
 
-std::optional<Point2> HousePlaces::in_plan(int story, Point2 share, double clear, Room room) {
-    const auto [least_x, most_x] = std::ranges::minmax(outline_, {}, &Point2::x);
-    const auto [least_y, most_y] = std::ranges::minmax(outline_, {}, &Point2::y);
+std::optional<Point2> HousePlaces::in_plan(int story, Point2 share, double clear, Where where) {
+    const Loop& box = where.room != nullptr ? where.room->loop : outline_;
+    const auto [least_x, most_x] = std::ranges::minmax(box, {}, &Point2::x);
+    const auto [least_y, most_y] = std::ranges::minmax(box, {}, &Point2::y);
     const double wide = most_x.x - least_x.x;
     const double deep = most_y.y - least_y.y;
     const Point2 wanted{least_x.x + share.x * wide, least_y.y + share.y * deep};
@@ -165,10 +253,28 @@ std::optional<Point2> HousePlaces::in_plan(int story, Point2 share, double clear
         for (int j = 1; j < parts; ++j) {
             const Point2 point{centimeters(least_x.x + wide * i / parts), centimeters(least_y.y + deep * j / parts)};
             if (best && norm(point - wanted) >= norm(*best - wanted)) continue;
-            if (is_free(point, story, clear, room)) best = point;
+            if (is_free(point, story, clear, where)) best = point;
         }
     }
     if (best) placed_.push_back({story, *best, clear});
+    return best;
+}
+
+Point2 HousePlaces::inside_of(const UsualRoom& room) {
+    const auto [least_x, most_x] = std::ranges::minmax(room.loop, {}, &Point2::x);
+    const auto [least_y, most_y] = std::ranges::minmax(room.loop, {}, &Point2::y);
+    constexpr int parts = 40;
+    Point2 best;
+    double most = 0;
+    for (int i = 1; i < parts; ++i) {
+        for (int j = 1; j < parts; ++j) {
+            const Point2 point{centimeters(least_x.x + (most_x.x - least_x.x) * i / parts),
+                               centimeters(least_y.y + (most_y.y - least_y.y) * j / parts)};
+            if (!is_inside(room.loop, point) || to_edge(room.loop, point) <= most + 1e-9) continue;
+            most = to_edge(room.loop, point);
+            best = point;
+        }
+    }
     return best;
 }
 

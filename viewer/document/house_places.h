@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "document/new_house.h"
+#include "document/usual_rooms.h"
 
 namespace seamward::viewer {
 
@@ -17,15 +18,28 @@ struct UsualSizes {
     static constexpr double overhang = 0.45;
 };
 
+/// What lies behind a wall, or at a point of the plan.
+struct HouseWhere {
+    enum class Of : std::uint8_t { anywhere, house, garage, room } of = Of::anywhere;
+    const UsualRoom* room = nullptr;  ///< of Of::room
+};
+
 /// Where things stand in a new house: no two in one place, none at a corner.
 class HousePlaces {
 public:
-    enum class Room : std::uint8_t { living, garage, any };
     enum class Side : std::uint8_t { front, back, left, right };
+    using Where = HouseWhere;
+    static constexpr Where anywhere{}, in_house{Where::Of::house, nullptr}, in_garage{Where::Of::garage, nullptr};
 
+    /// The house must be one that usual_rooms() divides.
     explicit HousePlaces(const NewHouse& house);
+    HousePlaces(const HousePlaces&) = delete;  // rooms are told by their address
+    HousePlaces& operator=(const HousePlaces&) = delete;
 
     [[nodiscard]] const Loop& outline() const { return outline_; }
+    [[nodiscard]] const RoomPlan& plan() const { return plan_; }
+    /// Rooms of one use in a story; where it is not divided, the whole of it for all uses but a hall and a garage.
+    [[nodiscard]] std::vector<const UsualRoom*> rooms(RoomUse use, int story) const;
     [[nodiscard]] const std::vector<std::string>& walls() const { return walls_; }
     [[nodiscard]] std::size_t wall(Side side) const { return sides_[static_cast<std::size_t>(side)]; }
     [[nodiscard]] double length(std::size_t wall) const;
@@ -33,18 +47,26 @@ public:
     [[nodiscard]] const std::string& wall_name(std::size_t wall) const { return names_[wall]; }
 
     /// A free place on a wall for something so wide, nearest to `share` of the wall's length from its first corner; taken from
-    /// then on. `room`: what lies behind it. Nothing: there is none.
-    [[nodiscard]] std::optional<double> on_wall(std::size_t wall, int story, double share, double width, Room room);
+    /// then on. `where`: what lies behind all of it. Nothing: there is none.
+    [[nodiscard]] std::optional<double> on_wall(std::size_t wall, int story, double share, double width, Where where);
     /// The same on the first of these sides that has a place.
     struct Spot {
         std::size_t wall;
         double along;
     };
-    [[nodiscard]] std::optional<Spot> on_sides(const std::vector<Side>& sides, int story, double share, double width, Room room);
+    [[nodiscard]] std::optional<Spot> on_sides(const std::vector<Side>& sides, int story, double share, double width,
+                                               Where where);
+    /// The same on an outside wall of a room, nearest to `share` of the stretch that the room has of it; of its walls the longest
+    /// that has a place.
+    [[nodiscard]] std::optional<Spot> on_room(const UsualRoom& room, double share, double width);
+    /// A free place on a partition of a room for something so wide: the partition by position, and `along` as house files count.
+    [[nodiscard]] std::optional<Spot> on_partition(const UsualRoom& room, double width);
 
-    /// A free point of a story's living space, so far at least from walls and from all that was placed in the same story, nearest
-    /// to these shares of the outline's box.
-    [[nodiscard]] std::optional<Point2> in_plan(int story, Point2 share, double clear, Room room = Room::living);
+    /// A free point, so far at least from walls and from all that was placed in the same story, nearest to these shares of the
+    /// box round the room, or round the outline.
+    [[nodiscard]] std::optional<Point2> in_plan(int story, Point2 share, double clear, Where where = in_house);
+    /// A point of a room far from its walls.
+    [[nodiscard]] static Point2 inside_of(const UsualRoom& room);
     /// A point of the plan within one plane of the roof, as far from its edges as can be; the second and further ones are others.
     [[nodiscard]] std::optional<Point2> under_roof(std::size_t which) const;
 
@@ -55,16 +77,20 @@ private:
     };
 
     [[nodiscard]] Point2 inward(std::size_t wall) const;
-    [[nodiscard]] bool in_garage(Point2 point, int story) const;
-    [[nodiscard]] bool fits(std::size_t wall, int story, double along, double width, Room room) const;
-    [[nodiscard]] bool is_free(Point2 point, int story, double clear, Room room) const;
+    [[nodiscard]] const UsualRoom* room_at(Point2 point, int story) const;
+    [[nodiscard]] static bool is_there(const UsualRoom* room, Where where);
+    [[nodiscard]] bool fits(std::size_t wall, int story, double along, double width, Where where) const;
+    [[nodiscard]] bool is_free(Point2 point, int story, double clear, Where where) const;
+    std::optional<double> take(std::size_t wall, int story, double wanted, double width, Where where);
+    void take_ends_and_doors();
     void name_walls();
 
     Loop outline_;
-    Point2 garage_;
+    RoomPlan plan_;
     std::vector<std::string> walls_, names_;
     std::vector<std::size_t> sides_;
-    std::vector<std::vector<Span>> taken_;  ///< for each wall
+    std::vector<std::vector<Span>> taken_;         ///< for each wall
+    std::vector<std::vector<Span>> taken_inside_;  ///< for each partition, from its `from`
     struct Taken {
         int story;
         Point2 at;

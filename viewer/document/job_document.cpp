@@ -4,10 +4,12 @@
 #include <algorithm>
 #include <filesystem>
 #include <map>
+#include <utility>
 
 #include "base/diagnostics.h"
 #include "base/document.h"
 #include "base/file_io.h"
+#include "document/translations.h"
 #include "house/route.h"
 #include "job_file/model_house.h"
 #include "paths/remarks.h"
@@ -17,7 +19,7 @@ namespace seamward::viewer {
 struct JobDocument::Found {
     Trace ways;
     std::vector<std::vector<Point>> routes;
-    QStringList remarks;
+    std::vector<Message> remarks;
 };
 
 struct JobDocument::Opened {
@@ -52,7 +54,7 @@ std::shared_ptr<const Job> with_closed(const std::shared_ptr<const Job>& filed, 
     if (closed.empty()) return filed;
     auto job = std::make_shared<Job>(*filed);
     for (const TreatedGap& treated : closed) close_gap(job->survey.gaps[treated.gap.value], treated.opening);
-    job->house.survey = job->survey;
+    if (!job->house.survey.spaces.empty()) job->house.survey = job->survey;
     return job;
 }
 
@@ -116,10 +118,9 @@ void JobDocument::read(const JobSource& source, bool keep, bool solids) {
         result.asked = keep ? same_asked(wanted, before->survey, *result.job) : TraceSettings{.top = ways_wanted};
         result.found = traced(*result.job, result.asked, context);
         return [this, result, keep] {
+            building_ = building_ || solids_wanted_;
             take(result, keep);
-            if (!solids_wanted_) return;
-            solids_wanted_ = false;
-            build_solids(result.source);
+            if (std::exchange(solids_wanted_, false)) build_solids(result.source);
         };
     };
     ask(task_, ticket_, question, [this, keep](const OpenFault& fault) {
@@ -133,19 +134,22 @@ void JobDocument::read(const JobSource& source, bool keep, bool solids) {
 }
 
 void JobDocument::build_solids(const JobSource& source) {
-    solids_.reset();
-    prepared_.reset();
-    if (filed_->house.survey.spaces.empty() && !filed_->model) return;
+    building_ = !filed_->house.survey.spaces.empty() || filed_->model;
+    if (!building_) return;
     const auto question = [this, source, prepare = prepare_](const RunContext& context) -> Answer {
         const auto house = std::make_shared<const House>(std::move(parsed(source, context, Make::solids).house));
         const auto prepared = prepare ? prepare(*house, context) : nullptr;
         return [this, house, prepared] {
+            building_ = false;
             solids_ = house;
             prepared_ = prepared;
             emit solids_ready();
         };
     };
-    ask(solids_task_, solids_ticket_, question, [this](const OpenFault& fault) { emit solids_failed(fault); });
+    ask(solids_task_, solids_ticket_, question, [this](const OpenFault& fault) {
+        building_ = false;
+        emit solids_failed(fault);
+    });
 }
 
 void JobDocument::choose_animal(int animal) {
@@ -196,7 +200,7 @@ JobDocument::Found JobDocument::traced(const Job& job, const TraceSettings& sett
         const bool known = !job.model && !job.house.survey.spaces.empty();
         found.routes.push_back(known ? route(job.house, way.path.gaps, way.path.spaces) : std::vector<Point>());
     }
-    for (const std::string& remark : remarks_on(job, settings)) found.remarks << QString::fromStdString(remark);
+    found.remarks = remarks_on(job, settings);
     return found;
 }
 
@@ -237,6 +241,11 @@ void JobDocument::set_busy(const QString& doing) {
 void JobDocument::take(const Opened& result, bool keep) {
     opening_ = false;
     hold_ = keep ? ids_of_chosen() : std::vector<std::string>();
+    if (!keep) {
+        solids_.reset();
+        prepared_.reset();
+        ++solids_ticket_;  // what is being built was of the job before
+    }
     ways_ = {};
     routes_ = {};
     way_ = no_way;
@@ -270,6 +279,12 @@ void JobDocument::fail(const OpenFault& fault) {
     opening_ = false;
     set_busy({});
     emit open_failed(fault);
+}
+
+QStringList JobDocument::remarks() const {
+    QStringList all;
+    for (const Message& remark : remarks_) all << spoken_text(remark);
+    return all;
 }
 
 void JobDocument::take_ways(const Found& found) {

@@ -8,6 +8,7 @@
 #include <memory>
 #include <vector>
 
+#include "base/message.h"
 #include "document/newest_task.h"
 #include "job_file/job.h"
 #include "paths/trace.h"
@@ -72,8 +73,11 @@ public:
     /// The open job as its file has it.
     [[nodiscard]] std::shared_ptr<const Job> filed() const { return filed_; }
     [[nodiscard]] const std::vector<TreatedGap>& on_trial() const { return on_trial_; }
-    /// The solids of the house or the model, or null as long as there are none.
+    /// The solids of the house or the model, or null as long as there are none. After a change, those from before it until
+    /// solids_ready().
     [[nodiscard]] std::shared_ptr<const House> solids() const { return solids_; }
+    /// Whether newer ones are being built.
+    [[nodiscard]] bool is_building() const { return building_; }
     /// What prepare_solids_with() made of these, or null.
     [[nodiscard]] std::shared_ptr<const PreparedHouse> prepared() const { return prepared_; }
     [[nodiscard]] QString path() const { return path_; }
@@ -87,7 +91,7 @@ public:
     /// The line of each of ways().paths through the air of the house, in its frame; empty where only its gaps are known.
     [[nodiscard]] const std::vector<std::vector<Point>>& routes() const { return routes_; }
     /// What in the survey ought to be looked at again, a sentence each.
-    [[nodiscard]] const QStringList& remarks() const { return remarks_; }
+    [[nodiscard]] QStringList remarks() const;
     /// Rooms of the job where ways in can end, in its order.
     [[nodiscard]] const std::vector<SpaceIndex>& rooms() const { return rooms_; }
     [[nodiscard]] int animal() const { return animal_; }
@@ -142,7 +146,7 @@ private:
     bool text_of_file_ = false;
     Trace ways_;
     std::vector<std::vector<Point>> routes_;
-    QStringList remarks_;
+    std::vector<Message> remarks_;
     std::vector<SpaceIndex> rooms_;
     std::vector<std::string> hold_;  ///< gaps of the way that stays chosen when ways are traced again
     int animal_ = all_animals;
@@ -151,6 +155,7 @@ private:
     bool busy_ = false;
     bool opening_ = false;
     bool solids_wanted_ = false;
+    bool building_ = false;
     bool opening_another_ = false;
     std::uint64_t ticket_ = 0, solids_ticket_ = 0;  ///< of the newest question; answers to older ones are dropped
     NewestTask solids_task_;                        ///< the tasks stand last, so that their threads end before the rest goes

@@ -139,7 +139,12 @@ ModelFinding ModelSearch::search(const ModelRequest& request, Run& run) {
     for (const std::string& note : found.notes) finding.notes << note_words(note);
     job.survey = found_survey(found);
     job.house.places = found_places(found);
+    finding.parts = static_cast<int>(found.parts.size());
     finding.spaces = static_cast<int>(found.spaces.size());
+    finding.rooms = static_cast<int>(std::ranges::count(found.spaces, SpaceKind::living, &FoundSpace::kind));
+    finding.joints = static_cast<int>(found.joints.size());
+    finding.smallest = request.finding.smallest;
+    finding.widest = request.finding.widest;
     finding.gaps = static_cast<int>(found.gaps.size());
     const std::string text = job_text(job, head_of_job(request.finding));
     State searching = State::searching;  // from here on it is too late to call it off

@@ -24,7 +24,8 @@ struct ModelRequest {
 /// What was found in a model; its job file is written.
 struct ModelFinding {
     QString job;
-    int spaces = 0, gaps = 0;
+    int parts = 0, spaces = 0, rooms = 0, gaps = 0, joints = 0;  ///< joints: drawn shut, where parts touch
+    double smallest = 0, widest = 0;                             ///< meters: the gaps that were looked for
     QStringList lost;   ///< a sentence for each class of products that did not come through
     QStringList notes;  ///< what was assumed and left out, as the engine says it
 };

@@ -6,7 +6,9 @@
 #include <cmath>
 
 #include "document/house_places.h"
+#include "document/square_cuts.h"
 #include "document/units_text.h"
+#include "document/usual_rooms.h"
 #include "geometry/straight_skeleton.h"
 
 namespace seamward::viewer {
@@ -123,6 +125,18 @@ QString fault_of_roof(const NewHouse& house) {
     return {};
 }
 
+QString fault_of_rooms(const NewHouse& house) {
+    if (usual_rooms(house)) return {};
+    if (!is_square(outline_of(house)))
+        return Words::tr(
+            "Rooms are laid out only where all walls run along the street or straight back from it; choose no rooms.");
+    const RoomCount most = most_rooms(house);
+    if (most.bedrooms == 0) return Words::tr("This house is too small or too narrow for rooms; choose no rooms.");
+    const QString bedrooms = Words::tr("%n bedroom(s)", "", most.bedrooms);
+    return Words::tr("So many rooms do not fit into this outline: %1 with %2 would.")
+        .arg(bedrooms, Words::tr("%n bath(s)", "", most.baths));
+}
+
 }  // namespace
 
 Loop outline_of(const NewHouse& house) {
@@ -210,7 +224,10 @@ std::vector<NewHouseFault> faults_of(const NewHouse& house) {
     tell(Of::garage, fault_of_garage(house));
     const bool has_outline =
         std::ranges::all_of(faults, [](const NewHouseFault& fault) { return fault.of == Of::name || fault.of == Of::garage; });
-    if (has_outline) tell(Of::roof, fault_of_roof(house));
+    if (has_outline) {
+        tell(Of::roof, fault_of_roof(house));
+        if (std::ranges::count(faults, Of::garage, &NewHouseFault::of) == 0) tell(Of::rooms, fault_of_rooms(house));
+    }
     return faults;
 }
 

@@ -28,13 +28,14 @@ struct NewHouse {
     Roof roof = Roof::hip;
     Cladding cladding = Cladding::stucco;
     Foundation foundation = Foundation::slab;
+    int bedrooms = 3, baths = 2;     ///< no bedrooms: a story is one room
     Garage garage = Garage::none;    ///< at the left end of the front; none in a house of typed corners
     std::vector<std::string> pests;  ///< ids of the catalog
 };
 
 /// Why a house cannot be made as it was described, for the question that it belongs to.
 struct NewHouseFault {
-    enum class Of : std::uint8_t { name, length, depth, wing_length, wing_depth, corners, roof, garage };
+    enum class Of : std::uint8_t { name, length, depth, wing_length, wing_depth, corners, roof, garage, rooms };
     Of of = Of::name;
     QString text;  ///< a sentence for people
 };

@@ -4,6 +4,7 @@
 #include <QCoreApplication>
 #include <QDir>
 #include <QFileInfo>
+#include <QStandardPaths>
 #include <array>
 
 #include "base/diagnostics.h"
@@ -27,11 +28,19 @@ NewHouseFiles new_house_files(const QString& folder, const QString& name) {
     return {at.filePath(word + ".yaml"), at.filePath(word + "-house.yaml")};
 }
 
+QString usual_house_folder() {
+    const QString documents = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+    return QFileInfo(documents).isDir() ? documents : QDir::homePath();
+}
+
 QString fault_of_folder(const QString& folder, const QString& name) {
     if (folder.trimmed().isEmpty()) return Words::tr("Say in which folder the files are to stand.");
     const QFileInfo place(folder);
-    if (!place.isDir()) return Words::tr("There is no such folder; make it first.");
-    if (!place.isWritable()) return Words::tr("Nothing can be written into this folder; choose another one.");
+    if (place.exists() && !place.isDir()) return Words::tr("This is a file; give a folder.");
+    const QFileInfo above(QDir::cleanPath(place.absoluteFilePath()).section('/', 0, -2) + '/');
+    if (!place.exists() && !above.isDir()) return Words::tr("There is no such folder, nor the one that it would be in.");
+    if (!(place.exists() ? place : above).isWritable())
+        return Words::tr("Nothing can be written into this folder; choose another one.");
     const NewHouseFiles files = new_house_files(folder, name);
     for (const QString& file : {files.job, files.house}) {
         if (QFileInfo::exists(file))
@@ -46,6 +55,8 @@ void write_new_house(const NewHouse& house, const NewHouseFiles& files, const Ru
     const NewHouseText text = new_house_text(house, house_name.toStdString());
     (void)build_house(parse_house_yaml(text.house, house_name.toStdString()), {}, Make::solids, context);
     context.check();
+    const QString folder = QFileInfo(files.job).absolutePath();
+    if (!QDir().mkpath(folder)) throw BadInput({{folder.toStdString(), {}, "this folder cannot be made", "choose another one"}});
     const std::array<WholeFile, 2> both{{{files.house.toStdString(), files.house.toStdString(), text.house},
                                          {files.job.toStdString(), files.job.toStdString(), text.job}}};
     write_whole_files(both);

@@ -16,10 +16,14 @@ struct NewHouseFiles {
 /// Their names in a folder, after the name of the house: `quail-run-4.yaml` and `quail-run-4-house.yaml`.
 [[nodiscard]] NewHouseFiles new_house_files(const QString& folder, const QString& name);
 
-/// Why nothing can be written there, a sentence; empty when it can. Looks at the disk.
+/// Where houses are written unless somebody says otherwise: the user's folder for documents where there is one, or their home.
+[[nodiscard]] QString usual_house_folder();
+
+/// Why nothing can be written there, a sentence; empty when it can. A folder that is not there yet
+/// can be made where the one above it is there. Looks at the disk.
 [[nodiscard]] QString fault_of_folder(const QString& folder, const QString& name);
 
-/// Builds the house, to be sure that it can be, and writes both files or none. Throws BadInput.
+/// Builds the house, to be sure that it can be, and writes both files or none; makes their folder. Throws BadInput.
 void write_new_house(const NewHouse& house, const NewHouseFiles& files, const RunContext& context);
 
 }  // namespace seamward::viewer

@@ -2,7 +2,9 @@
 #pragma once
 
 #include <condition_variable>
+#include <exception>
 #include <functional>
+#include <future>
 #include <memory>
 #include <mutex>
 #include <thread>
@@ -36,5 +38,22 @@ private:
     bool ending_ = false;                  ///< guarded by mutex_
     std::thread thread_;
 };
+
+/// What a task will answer, or nothing ever when a newer one calls it off.
+template <class Answer, class Work>
+std::shared_future<Answer> answer_of(NewestTask& task, Work work) {
+    const auto promise = std::make_shared<std::promise<Answer>>();
+    std::shared_future<Answer> answer = promise->get_future().share();
+    task.start([promise, work = std::move(work)](const RunContext& context) {
+        try {
+            promise->set_value(work(context));
+        } catch (const Cancelled&) {
+            throw;
+        } catch (...) {
+            promise->set_exception(std::current_exception());
+        }
+    });
+    return answer;
+}
 
 }  // namespace seamward::viewer

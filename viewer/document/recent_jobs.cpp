@@ -4,7 +4,6 @@
 #include <QDir>
 #include <QFileInfo>
 #include <algorithm>
-#include <map>
 
 namespace seamward::viewer {
 
@@ -76,23 +75,33 @@ void RecentJobs::look() {
     QStringList paths;
     for (const RecentJob& job : jobs_) paths << job.path;
     task_.start([this, paths](const RunContext& context) {
-        std::map<QString, bool> missing;
+        std::map<QString, Seen> seen;
         for (const QString& path : paths) {
             context.check();
-            missing[path] = !QFileInfo::exists(path);
+            seen[path] = {plain_path(path), !QFileInfo::exists(path)};
         }
-        const auto tell = [this, missing] {
-            bool news = false;
-            for (RecentJob& job : jobs_) {
-                const auto found = missing.find(job.path);
-                if (found == missing.end() || job.missing == found->second) continue;
-                job.missing = found->second;
-                news = true;
-            }
-            if (news) emit changed();
-        };
-        QMetaObject::invokeMethod(this, tell, Qt::QueuedConnection);
+        QMetaObject::invokeMethod(
+            this, [this, seen] { take(seen); }, Qt::QueuedConnection);
     });
+}
+
+void RecentJobs::take(const std::map<QString, Seen>& seen) {
+    bool news = false;
+    bool renamed = false;
+    std::vector<RecentJob> jobs;
+    for (RecentJob job : jobs_) {
+        if (const auto found = seen.find(job.path); found != seen.end()) {
+            news |= job.missing != found->second.missing;
+            renamed |= job.path != found->second.path;
+            job.missing = found->second.missing;
+            job.path = found->second.path;
+        }
+        // The newest of those that turn out to be one file stays.
+        if (std::ranges::count(jobs, job.path, &RecentJob::path) == 0) jobs.push_back(std::move(job));
+    }
+    jobs_ = std::move(jobs);
+    if (renamed) return write();
+    if (news) emit changed();
 }
 
 }  // namespace seamward::viewer

@@ -5,6 +5,7 @@
 #include <QObject>
 #include <QSettings>
 #include <QString>
+#include <map>
 #include <vector>
 
 #include "document/newest_task.h"
@@ -37,7 +38,7 @@ public:
     /// The job in that file was opened today.
     void add(const QString& path, const Job& job);
     void remove(const QString& path);
-    /// Looks on a thread of its own which files are still there; changed() when that is news.
+    /// Looks on a thread of its own which files are still there, and which are one and the same; changed() when that is news.
     void look();
 
     [[nodiscard]] const std::vector<RecentJob>& jobs() const { return jobs_; }
@@ -46,8 +47,15 @@ signals:
     void changed();
 
 private:
+    /// What a look at the disk found of a path.
+    struct Seen {
+        QString path;  ///< without links and dots
+        bool missing = false;
+    };
+
     void read();
     void write();
+    void take(const std::map<QString, Seen>& seen);
 
     QSettings settings_;
     std::vector<RecentJob> jobs_;

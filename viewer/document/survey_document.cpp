@@ -2,7 +2,9 @@
 #include "document/survey_document.h"
 
 #include <QCryptographicHash>
+#include <QDir>
 #include <QFileInfo>
+#include <algorithm>
 #include <filesystem>
 
 #include "base/diagnostics.h"
@@ -32,6 +34,15 @@ QByteArray print_of_file(const QString& path) {
     }
 }
 
+/// The path of a house file that only this job has; no such file is there.
+QString own_house(const QFileInfo& job, const QFileInfo& house) {
+    QString path = job.dir().absoluteFilePath(house.fileName());
+    const QString beside = job.dir().absoluteFilePath(job.completeBaseName() + QStringLiteral("-house"));
+    for (int i = 1; QFileInfo::exists(path); ++i)
+        path = beside + (i > 1 ? QStringLiteral("-%1.").arg(i) : QStringLiteral(".")) + house.suffix();
+    return path;
+}
+
 /// What is wrong, without the name of the file that is open anyway.
 QString words_of(const BadInput& bad) {
     QStringList all;
@@ -44,10 +55,6 @@ QString words_of(const BadInput& bad) {
 
 }  // namespace
 
-std::size_t SurveyDocument::Step::bytes() const {
-    return sizeof(Step) + (change ? change->removed.size() + change->inserted.size() : 0);
-}
-
 SurveyDocument::SurveyDocument(JobDocument& document, QObject* parent) : QObject(parent), document_(document) {
     draft_timer_.setSingleShot(true);
     draft_timer_.setInterval(draft_delay);
@@ -55,7 +62,7 @@ SurveyDocument::SurveyDocument(JobDocument& document, QObject* parent) : QObject
     connect(&drafts_, &DraftStore::failed, this, &SurveyDocument::draft_failed);
     connect(&document_, &JobDocument::opened, this, &SurveyDocument::take_opened);
     connect(&document_, &JobDocument::changed, this, [this] {
-        if (document_.text() == text_ && (!house_ || document_.newer() == newer())) good_ = position_;
+        if (is_read()) good_ = position_;
     });
     connect(&document_, &JobDocument::change_failed, this, &SurveyDocument::take_back_failed);
     connect(&document_, &JobDocument::open_failed, this, [this] {
@@ -85,22 +92,43 @@ void SurveyDocument::take_opened() {
     emit history_changed();
 }
 
-bool SurveyDocument::change(const Edit& edit) {
-    if (!document_.has_job() || document_.is_opening_another()) return false;
+bool SurveyDocument::change(const std::vector<Edit>& edits) {
+    if (!document_.has_job() || document_.is_opening_another() || edits.empty()) return false;
     try {
-        const bool of_house = is_of_house(edit);
-        if (of_house) load_house();
-        const EditedFile file = of_house ? *house_ : job_file();
-        Edited edited = apply(file.text, file.path.toStdString(), edit);
-        changed_id_ = edited.id;
-        if (edited.change.empty()) return true;
-        const bool moves_gaps = std::holds_alternative<AddGap>(edit) || std::holds_alternative<RemoveGap>(edit);
-        add({edit_words(edit, document_.filed()->survey), std::move(edited.change), moves_gaps, of_house, {}, {}});
+        if (std::ranges::any_of(edits, is_of_house)) load_house();
+        SurveyStep step;
+        step.text = edit_words(edits.front(), *document_.filed());
+        std::string job = text_, house = house_ ? house_->text : std::string(), first;
+        for (const Edit& edit : edits) {
+            for (const bool of_house : {true, false}) {
+                if (!(of_house ? is_of_house(edit) : is_of_job(edit))) continue;
+                std::string& text = of_house ? house : job;
+                Edited edited = apply(text, (of_house ? house_->path : job_file().path).toStdString(), edit);
+                text = std::move(edited.text);
+                if (first.empty()) first = std::move(edited.id);
+                if (!edited.change.empty()) step.parts.push_back({std::move(edited.change), of_house});
+            }
+            step.solids = step.solids || changes_solids(edit);
+        }
+        changed_id_ = std::move(first);
+        if (!step.parts.empty()) add(std::move(step));
         return true;
     } catch (const BadInput& bad) {
         emit edit_failed(words_of(bad));
         return false;
     }
+}
+
+/// Of a described house other widths, and what stands on it. The ways through gaps of a model are told by position, so that its
+/// solids have to be told the new ones.
+bool SurveyDocument::changes_solids(const Edit& edit) const {
+    if (is_of_house(edit)) return true;
+    const Job& job = *document_.filed();
+    if (job.model) return std::holds_alternative<AddGap>(edit) || std::holds_alternative<RemoveGap>(edit);
+    const auto* one = std::get_if<ChangeGap>(&edit);
+    if (one == nullptr || !one->shape) return false;
+    const auto at = std::ranges::find(job.survey.gaps, one->id, &Gap::id);
+    return static_cast<std::size_t>(at - job.survey.gaps.begin()) < job.gaps_of_house;
 }
 
 void SurveyDocument::load_house() {
@@ -124,10 +152,10 @@ FileTexts SurveyDocument::newer() const {
 EditedFile SurveyDocument::job_file() const { return {QFileInfo(document_.path()).absoluteFilePath(), text_, disk_print_}; }
 
 void SurveyDocument::push(Command command) {
-    add({std::move(command.text), std::nullopt, false, false, std::move(command.redo), std::move(command.undo)});
+    add({std::move(command.text), {}, false, std::move(command.redo), std::move(command.undo)});
 }
 
-void SurveyDocument::add(Step step) {
+void SurveyDocument::add(SurveyStep step) {
     cut_history(position_);
     bytes_ += step.bytes();
     history_.push_back(std::move(step));
@@ -164,25 +192,26 @@ void SurveyDocument::redo() {
     emit history_changed();
 }
 
-void SurveyDocument::run(const Step& step, bool forward) {
-    if (!step.change) {
+void SurveyDocument::run(const SurveyStep& step, bool forward) {
+    if (step.parts.empty()) {
         (forward ? step.redo : step.undo)();
         return;
     }
-    std::string& text = step.of_house ? house_->text : text_;
-    text = seamward::changed(text, forward ? *step.change : step.change->inverse());
+    const auto make = [this](const TextChange& change, bool of_house) {
+        std::string& text = of_house ? house_->text : text_;
+        text = seamward::changed(text, change);
+    };
+    if (forward) {
+        for (const SurveyStep::Part& part : step.parts) make(part.change, part.of_house);
+    } else {
+        for (auto part = step.parts.rbegin(); part != step.parts.rend(); ++part) make(part->change.inverse(), part->of_house);
+    }
     text_changed();
-    read_again(step);
-}
-
-void SurveyDocument::read_again(const Step& step) {
-    // The model's ways through gaps are told by position, so that its solids have to be told the new ones.
-    const bool solids = step.of_house || (step.moves_gaps && document_.filed()->model.has_value());
-    document_.read({document_.path(), text_, newer()}, true, solids);
+    document_.read({document_.path(), text_, newer()}, true, step.solids);
 }
 
 void SurveyDocument::take_back_failed(const OpenFault& fault) {
-    if (document_.text() == text_ && document_.newer() == newer()) return;
+    if (is_read()) return;
     const std::size_t good = good_.value_or(0);
     if (!good_ || good <= position_) cut_history(good);
     position_ = good;
@@ -262,17 +291,25 @@ SurveyDocument::Saved SurveyDocument::save_as(const QString& path) {
         return Saved::failed;
     }
     const std::string before = text_;
+    const std::optional<EditedFile> house_before = house_;
     try {
-        const MoveJob move{from.absolutePath().toStdString(), to.absolutePath().toStdString()};
+        MoveJob move{from.absolutePath().toStdString(), to.absolutePath().toStdString()};
+        if (house_ && print_of(house_->text) != house_->disk_print) {
+            house_ = EditedFile{own_house(to, QFileInfo(house_->path)), house_->text, {}};
+            move.house = QFileInfo(house_->path).fileName().toStdString();
+        }
         text_ = apply(text_, document_.path().toStdString(), move).text;
     } catch (const BadInput& bad) {
+        house_ = house_before;
         emit save_failed(words_of(bad));
         return Saved::failed;
     }
     if (!write(path)) {
         text_ = before;
+        house_ = house_before;
         return Saved::failed;
     }
+    if (house_) house_as_read_ = house_->text;
     if (text_ != before) {  // older changes no longer fit the text
         cut_history(0);
         position_ = 0;

@@ -6,21 +6,16 @@
 #include <QString>
 #include <QTimer>
 #include <deque>
-#include <functional>
 #include <optional>
 #include <string>
+#include <vector>
 
 #include "document/draft_store.h"
 #include "document/job_document.h"
+#include "document/survey_step.h"
 #include "job_file/job_edits.h"
 
 namespace seamward::viewer {
-
-/// A change that can be taken back and made again.
-struct Command {
-    QString text;  ///< what it changes: "width of “hose bibb”"
-    std::function<void()> redo, undo;
-};
 
 /// The text of the open job as it is being edited: changes, taking them back, saving, and the draft that outlives a crash. The
 /// job document is read again after each change. Lives on the window's thread.
@@ -39,11 +34,14 @@ public:
     void limit_history(std::size_t bytes) { limit_ = bytes; }
 
     [[nodiscard]] const std::string& text() const { return text_; }
-    /// Makes a change, in the job file or in that of its house, neither of which is written before it is saved; false, with
-    /// edit_failed(), when it cannot be made. Where only the house can tell, edit_failed() comes later, and the change is taken
-    /// back.
-    bool change(const Edit& edit);
-    /// The id of what was changed or added last.
+    /// Makes changes that are taken back as one, in the job file and in that of its house, neither of which is written before it
+    /// is saved; false, with edit_failed(), when one of them cannot be made. Where only the house can tell, edit_failed() comes
+    /// later, and all are taken back. The first gives them their name.
+    bool change(const std::vector<Edit>& edits);
+    bool change(const Edit& edit) { return change(std::vector<Edit>{edit}); }
+    /// Whether the open job is what the text says; otherwise it is being read.
+    [[nodiscard]] bool is_read() const { return document_.text() == text_ && (!house_ || document_.newer() == newer()); }
+    /// The id of what was changed or added last, by the first of several changes.
     [[nodiscard]] const std::string& changed_id() const { return changed_id_; }
     /// Makes some other change that shares the one history, such as what is closed on trial.
     void push(Command command);
@@ -60,8 +58,9 @@ public:
     /// another program wrote it since it was read; ask, and save with Overwrite::yes, or open it again. `failed`, with
     /// save_failed(): it is as it was.
     Saved save(Overwrite overwrite = Overwrite::no);
-    /// The same under another name, which is then the job's. What the file refers to is found from there. Whether a file of that
-    /// name may go is the caller's to ask.
+    /// The same under another name, which is then the job's. What the file refers to is found from there. A house that was
+    /// changed gets a file of its own beside it: that of the house as it was stays for the job as it was. Whether a file of the
+    /// job's name may go is the caller's to ask.
     Saved save_as(const QString& path);
     /// Whether the file is not what was read or saved last.
     [[nodiscard]] bool differs_on_disk() const;
@@ -81,22 +80,12 @@ signals:
     void draft_failed(const QString& why);
 
 private:
-    struct Step {
-        QString text;
-        std::optional<TextChange> change;  ///< of the text; otherwise the functions
-        bool moves_gaps = false;           ///< positions of gaps in the survey are others
-        bool of_house = false;             ///< the text is the house's
-        std::function<void()> redo, undo;
-
-        [[nodiscard]] std::size_t bytes() const;
-    };
-
     void take_opened();
     void take_back_failed(const OpenFault& fault);
-    void add(Step step);
+    void add(SurveyStep step);
     void cut_history(std::size_t steps);
-    void run(const Step& step, bool forward);
-    void read_again(const Step& step);
+    void run(const SurveyStep& step, bool forward);
+    [[nodiscard]] bool changes_solids(const Edit& edit) const;
     void load_house();
     [[nodiscard]] FileTexts newer() const;
     [[nodiscard]] EditedFile job_file() const;
@@ -111,7 +100,7 @@ private:
     std::string changed_id_;
     std::optional<EditedFile> house_;  ///< once it was changed
     std::string house_as_read_;
-    std::deque<Step> history_;
+    std::deque<SurveyStep> history_;
     std::size_t position_ = 0;         ///< steps made
     std::optional<std::size_t> good_;  ///< steps made when the text was read as a job last; nothing: they are gone
     std::size_t bytes_ = 0, limit_ = most_history;

@@ -7,6 +7,8 @@
 #include <QPointer>
 #include <QTranslator>
 
+#include "catalog/translator.h"
+
 /// Resources of a static library have to be called in by name, outside of any namespace.
 static void call_words_in() { Q_INIT_RESOURCE(seamward_words); }
 
@@ -63,6 +65,11 @@ void speak(Preferences::Language language) {
 
 QString spoken() { return state().language; }
 
-QString catalog_text(const std::string& english) { return QCoreApplication::translate("catalog", english.c_str()); }
+QString spoken_text(const Message& message) {
+    const Translator say(spoken() == "es" ? Language::spanish : Language::english);
+    return QString::fromStdString(say(message));
+}
+
+QString catalog_text(const std::string& english) { return spoken_text(as_named(english)); }
 
 }  // namespace seamward::viewer

@@ -4,6 +4,7 @@
 #include <QString>
 #include <string>
 
+#include "base/message.h"
 #include "document/preferences.h"
 
 namespace seamward::viewer {
@@ -15,8 +16,11 @@ void speak(Preferences::Language language);
 /// "en" or "es": what is spoken now.
 [[nodiscard]] QString spoken();
 
-/// A text of the shipped tables or of the engine (the name of an animal, a duty, a treatment, a reason, a caution) in the
-/// language spoken; the English itself where there is no translation, as for names that stand in job files.
+/// What the engine says (a reason, a caution, a remark), in the language spoken.
+[[nodiscard]] QString spoken_text(const Message& message);
+
+/// A text of the shipped tables (the name of an animal, a duty, a treatment) in the language spoken; the English itself where
+/// there is no translation, as for names that stand in job files.
 [[nodiscard]] QString catalog_text(const std::string& english);
 
 }  // namespace seamward::viewer

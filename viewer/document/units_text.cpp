@@ -11,6 +11,8 @@ namespace seamward::viewer {
 
 namespace {
 
+constexpr double least_distance = 0.5;  ///< meters; what is shorter is measured with a tape, not paced off
+
 struct Words {
     Q_DECLARE_TR_FUNCTIONS(lengths)
 };
@@ -52,6 +54,7 @@ QString length_words(double meters) {
 }
 
 QString distance_words(double meters) {
+    if (meters > 0 && meters < least_distance) return length_words(meters);
     const QString number = QLocale::c().toString(meters, 'g', 6);
     if (lengths_written() == Lengths::millimeters) return Words::tr("%1 m").arg(number);
     return Words::tr("%1 m (%2 ft)").arg(number, QLocale::c().toString(meters / 0.3048, 'f', meters < 10 ? 1 : 0));

@@ -16,7 +16,7 @@ void write_lengths_as(Lengths lengths);
 /// "3/64 in (1.2 mm)", or "1.2 mm". `meters`: a width.
 [[nodiscard]] QString length_words(double meters);
 
-/// "2 m (6.6 ft)", or "2 m": for what is as large as a room.
+/// "2 m (6.6 ft)", or "2 m": for what is as large as a room; below half a meter as length_words().
 [[nodiscard]] QString distance_words(double meters);
 
 }  // namespace seamward::viewer

@@ -23,7 +23,7 @@ std::string point_text(Point2 point) { return "[" + meters_text(point.x) + ", " 
 
 namespace {
 
-constexpr std::string_view partition =
+constexpr std::string_view inside_wall =
     "  - {id: partition, layers: [{of: drywall, thick: 13 mm}, {air: true, thick: 89 mm}, "
     "{of: drywall, thick: 13 mm}]}\n";
 
@@ -106,18 +106,24 @@ std::string list_text(const std::vector<std::string>& lines) {
     return text;
 }
 
-std::string rooms_text(const NewHouse& house, HousePlaces& places) {
+std::string rooms_text(HousePlaces& places) {
     std::string text = "rooms:\n";
-    const Point2 garage = garage_size(house);
-    if (garage.x > 0) text += "  - {id: garage, name: \"garage\", kind: attached, at: " + point_text(garage * 0.5) + "}\n";
-    for (int story = 1; story <= house.stories; ++story) {
-        const Point2 at = places.in_plan(story, {0.6, 0.45}, 0.05).value_or(Point2{});
-        const bool upper = story > 1;
-        text += "  - {id: " + std::string(upper ? "upstairs" : "living-space") + ", name: \"" +
-                (upper ? "upstairs rooms" : "living space") + "\", at: " + point_text(at) +
-                (upper ? ", story: " + std::to_string(story) : "") + "}\n";
+    for (const UsualRoom& room : places.plan().rooms) {
+        const auto at = places.inside_of(room);
+        text += "  - {id: " + room.id + ", name: \"" + room.name + "\"" +
+                (room.use == RoomUse::garage ? ", kind: attached" : "") + ", at: " + point_text(at) +
+                (room.story > 1 ? ", story: " + std::to_string(room.story) : "") + "}\n";
     }
     return text;
+}
+
+std::string partitions_text(const HousePlaces& places) {
+    std::string text;
+    for (const UsualPartition& partition : places.plan().partitions)
+        text += "  - {id: " + partition.id + ", name: \"" + partition.name + "\", from: " + point_text(partition.from) +
+                ", to: " + point_text(partition.to) + (partition.story > 1 ? ", story: " + std::to_string(partition.story) : "") +
+                "}\n";
+    return text.empty() ? text : "\npartitions:\n" + text;
 }
 
 std::string house_text(const NewHouse& house) {
@@ -131,7 +137,8 @@ std::string house_text(const NewHouse& house) {
         "# on site, move it, add what is missing and take out what is not there. docs/house-file.md has every key.\n"
         "seamward-house: 1\n";
     text += "name: " + yaml_quoted(house.name) + "\n\nassemblies:\n  - {id: outside-wall, layers: [" +
-            wall_layers(house.cladding) + ", {air: true, thick: 89 mm}, {of: drywall, thick: 13 mm}]}\n" + std::string(partition);
+            wall_layers(house.cladding) + ", {air: true, thick: 89 mm}, {of: drywall, thick: 13 mm}]}\n" +
+            std::string(inside_wall);
     std::string corners;
     std::string walls;
     for (std::size_t i = 0; i < places.outline().size(); ++i) {
@@ -140,16 +147,9 @@ std::string house_text(const NewHouse& house) {
     }
     text += "\noutline: [" + corners + "]\nwalls: [" + walls + "]\nfoundation: " + foundation_text(house.foundation) +
             "\nstories:\n" + stories_text(house, places) + roof_text(house, places);
-    const std::string rooms = rooms_text(house, places);
-    const Point2 garage = garage_size(house);
-    if (garage.x > 0) {
-        const std::string corner = point_text(garage);
-        text += "\npartitions:\n  - {id: garage-side, name: \"wall beside the garage\", from: " + point_text({garage.x, 0}) +
-                ", to: " + corner + "}\n  - {id: garage-back, name: \"wall behind the garage\", from: " + corner +
-                ", to: " + point_text({0, garage.y}) + "}\n";
-    }
+    text += partitions_text(places) + "\n" + rooms_text(places);
     const UsualParts parts = usual_parts(house, places);
-    return text + "\n" + rooms + "\nopenings:\n" + list_text(parts.openings) + "\nyard: {margin: 2.5 m}\n\nfeatures:\n" +
+    return text + "\nopenings:\n" + list_text(parts.openings) + "\nyard: {margin: 2.5 m}\n\nfeatures:\n" +
            list_text(parts.features);
 }
 

@@ -76,8 +76,8 @@ QString open_to_text(const Job& job, const RankedPath& way) {
     const QString perhaps = names_of(job.pests, doubtful);
     if (sure.empty() && doubtful.empty()) return Words::tr("Open to none of this job's animals.");
     if (doubtful.empty()) return Words::tr("Open to: %1.").arg(these);
-    if (sure.empty()) return Words::tr("Open to: perhaps %1, if widths are larger by their plus-minus.").arg(perhaps);
-    return Words::tr("Open to: %1; perhaps %2, if widths are larger by their plus-minus.").arg(these, perhaps);
+    if (sure.empty()) return Words::tr("Open to: perhaps %1, if gaps are as wide as they may be.").arg(perhaps);
+    return Words::tr("Open to: %1; perhaps %2, if gaps are as wide as they may be.").arg(these, perhaps);
 }
 
 QString room_text(const Survey& survey, const RankedPath& way) { return words(survey[way.path.to()].label()); }

@@ -28,7 +28,7 @@ namespace seamward::viewer {
 /// reader, with whether that gap stays open. `row` counts from 0.
 [[nodiscard]] QString row_text(const Survey& survey, const RankedPath& way, int row);
 
-/// "Open to: House mouse; perhaps Norway rat, if widths are larger by their plus-minus."
+/// "Open to: House mouse; perhaps Norway rat, if gaps are as wide as they may be."
 [[nodiscard]] QString open_to_text(const Job& job, const RankedPath& way);
 
 /// A way gap by gap, its smallest gap in things at hand, and the job's animals that get through. HTML.

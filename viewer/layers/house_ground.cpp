@@ -190,22 +190,45 @@ PreparedGround prepare_ground(const House& house, const HouseFrame& frame, std::
             mesh.add({frame.to_scene(points[a]), frame.to_scene(points[b]), frame.to_scene(points[c])}, color);
         }
     }
-    return {mesh.data(true), mesh.data(false), image_of(shadow)};
+    return {mesh.data(true), mesh.data(false), image_of(shadow), frame.house, reach, frame.ground};
 }
 
 void HouseGround::show(const PreparedGround& ground) {
     any_ = ground.light != nullptr;
+    ground_ = ground;
+    light_ = {};
     if (any_) {
         set_data(*whole_, ground.whole);
         set_data(*rim_, ground.rim);
-        vtkNew<vtkTexture> texture;
-        texture->SetInputData(ground.light);
-        texture->InterpolateOn();
-        texture->SetWrap(vtkTexture::ClampToEdge);
-        texture->SetColorModeToDirectScalars();
-        for (const auto& actor : {whole_, rim_}) actor->SetTexture(texture);
+        light_by(ground.light);
     }
     set_shown(shown_);
+}
+
+void HouseGround::light_by(vtkImageData* light) {
+    vtkNew<vtkTexture> texture;
+    texture->SetInputData(light);
+    texture->InterpolateOn();
+    texture->SetWrap(vtkTexture::ClampToEdge);
+    texture->SetColorModeToDirectScalars();
+    for (const auto& actor : {whole_, rim_}) actor->SetTexture(texture);
+}
+
+void HouseGround::cast(std::optional<Casting> casting) {
+    if (!any_) return;
+    const auto work = [casting = std::move(casting), ground = ground_](const RunContext& context) {
+        if (!casting) return ground.light;
+        const std::vector<vtkPolyData*> solids(casting->solids.begin(), casting->solids.end());
+        const ShadowMap shadow(solids, ground.house, ground.reach, ground.level, sun_direction(), casting->cut);
+        context.check();
+        return image_of(shadow);
+    };
+    light_ = answer_of<vtkSmartPointer<vtkImageData>>(task_, work);
+}
+
+void HouseGround::settle() {
+    if (light_.valid() && any_) light_by(light_.get());
+    light_ = {};
 }
 
 }  // namespace seamward::viewer

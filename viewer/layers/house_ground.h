@@ -7,9 +7,14 @@
 #include <vtkRenderer.h>
 #include <vtkSmartPointer.h>
 
+#include <future>
+#include <optional>
 #include <span>
+#include <vector>
 
+#include "document/newest_task.h"
 #include "layers/house_groups.h"
+#include "layers/section.h"
 
 namespace seamward::viewer {
 
@@ -19,7 +24,15 @@ namespace seamward::viewer {
 /// The ground of a house as HouseGround shows it; can be made on any thread. Null where a house has none.
 struct PreparedGround {
     vtkSmartPointer<vtkPolyData> whole, rim;  ///< as seen right beside the house, and where it fades
-    vtkSmartPointer<vtkImageData> light;      ///< what the sun and the shadow of the house make of its color
+    vtkSmartPointer<vtkImageData> light;      ///< what the sun and the shadow of the whole house make of its color
+    Box house;                                ///< scene: the map of the shadow reaches so many meters around it
+    double reach = 0, level = 0;              ///< and lies at that height
+};
+
+/// What throws a shadow at last.
+struct Casting {
+    std::vector<vtkSmartPointer<vtkPolyData>> solids;  ///< as ColoredTriangles makes them; not changed any more
+    std::optional<CutPlane> cut;
 };
 
 /// `casting`: what throws a shadow, as ColoredTriangles makes it. O(triangles).
@@ -34,11 +47,20 @@ public:
     void show(const PreparedGround& ground);
     void hide();
     void set_shown(bool shown);
+    /// Only these throw a shadow from now on; nothing: the whole house. It is worked out on a thread, and shown by settle().
+    void cast(std::optional<Casting> casting);
+    /// Shows the shadow of what was told last, as soon as that is known.
+    void settle();
     [[nodiscard]] bool has_ground() const { return any_; }
 
 private:
+    void light_by(vtkImageData* light);
+
     vtkSmartPointer<vtkActor> whole_, rim_;
+    PreparedGround ground_;
+    std::shared_future<vtkSmartPointer<vtkImageData>> light_;  ///< of a new shadow; not valid: it is shown
     bool any_ = false, shown_ = true;
+    NewestTask task_;  ///< last, so that its thread ends before the rest goes
 };
 
 }  // namespace seamward::viewer

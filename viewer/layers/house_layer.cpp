@@ -8,6 +8,7 @@
 #include <vtkPlane.h>
 #include <vtkPolyDataMapper.h>
 #include <vtkProperty.h>
+#include <vtkShaderProperty.h>
 
 #include <algorithm>
 #include <cmath>
@@ -36,6 +37,11 @@ vtkSmartPointer<vtkActor> faces_actor(bool loose) {
     actor->GetProperty()->SetAmbient(0.68);
     actor->GetProperty()->SetDiffuse(1);
     actor->GetProperty()->SetSpecular(0);
+    // VTK works highlights out for each light and pixel and takes them times nothing then: up to a third of the time of a frame
+    // that the processor draws. Without the line that sums them up they are left out; where another VTK has another line, nothing
+    // changes.
+    actor->GetShaderProperty()->AddFragmentShaderReplacement("specular = specular * specularColor;", false,
+                                                             "specular = vec3(0.0);", true);
     actor->GetProperty()->SetBackfaceCulling(loose ? 0 : 1);
     actor->GetMapper()->SetResolveCoincidentTopologyToPolygonOffset();  // edges stand before their faces
     return actor;
@@ -84,23 +90,6 @@ std::vector<CutFace> faces_of_cut(std::span<const Part> parts, const CutPlane& p
     std::vector<CutFace> faces;
     for (std::vector<CutFace>& of_part : of_parts) std::ranges::move(of_part, std::back_inserter(faces));
     return faces;
-}
-
-/// What a task will answer, or nothing ever when a newer one calls it off.
-template <class Answer, class Work>
-std::shared_future<Answer> answer_of(NewestTask& task, Work work) {
-    const auto promise = std::make_shared<std::promise<Answer>>();
-    std::shared_future<Answer> answer = promise->get_future().share();
-    task.start([promise, work = std::move(work)](const RunContext& context) {
-        try {
-            promise->set_value(work(context));
-        } catch (const Cancelled&) {
-            throw;
-        } catch (...) {
-            promise->set_exception(std::current_exception());
-        }
-    });
-    return answer;
 }
 
 double eased(double share) {
@@ -166,6 +155,14 @@ void HouseLayer::show(std::shared_ptr<const House> house, std::shared_ptr<const 
 }
 
 void HouseLayer::set_shown(Coat coat, Shown shown) { shown_.at(static_cast<std::size_t>(coat)) = shown; }
+
+std::vector<vtkSmartPointer<vtkPolyData>> HouseLayer::shown_faces() const {
+    std::vector<vtkSmartPointer<vtkPolyData>> faces;
+    for (std::size_t i = 0; i < sets_.size(); ++i) {
+        if (shown(sets_[i].coat) != Shown::hidden) faces.push_back(prepared_->sets[i].faces);
+    }
+    return faces;
+}
 
 void HouseLayer::look(const OrbitCamera& camera) {
     const Point eye = camera.eye();

@@ -59,6 +59,9 @@ public:
     /// Fewer lines while the picture moves, where there are very many; at rest all that is still to be shown.
     void set_fine(bool fine);
 
+    /// The faces of what is not hidden, as ColoredTriangles makes them.
+    [[nodiscard]] std::vector<vtkSmartPointer<vtkPolyData>> shown_faces() const;
+    [[nodiscard]] std::size_t set_count() const { return sets_.size(); }
     [[nodiscard]] bool empty() const { return sets_.empty(); }
     [[nodiscard]] std::size_t triangle_count() const { return prepared_ ? prepared_->owners.size() : 0; }
     /// The first solid along a line that is not hidden, faint or cut away; one that is cut is met where it is cut. About O(cube

@@ -82,9 +82,11 @@ constexpr double plain_reach = 0.009;
 // Words are placed anew for each picture, so that their number has to stay low.
 constexpr std::size_t most_rooms_named = 40;
 constexpr std::size_t most_gaps_kept_clear = 1000;
-constexpr double nearest_seen = 0.0012;          ///< meters from the eye of an animal
-constexpr std::size_t most_others = 24;          ///< stretches of other ways that are drawn
-constexpr double house_symbols = 0.42;           ///< times their plain size: walls and pipes tell what they are
+// Meters from the eye of an animal: in a gap less than from the eye to its walls, or one would see into them; in the open more,
+// so that the depths of what is far are told apart.
+constexpr double nearest_in_gap = 0.0003, nearest_seen = 0.0012, open_from = 0.3;
+constexpr std::size_t most_others = 24;  ///< stretches of other ways that are drawn
+constexpr double house_symbols = 0.42;   ///< times their plain size: walls and pipes tell what they are
 
 }  // namespace
 
@@ -107,8 +109,8 @@ HouseScene::HouseScene()
     set_fine(true);
 }
 
-bool HouseScene::show_job(const JobDocument& document, bool with_solids) {
-    solids_ = with_solids ? document.solids() : nullptr;
+bool HouseScene::show_job(const JobDocument& document) {
+    solids_ = document.solids();
     whole_distance_ = 0;
     forget_words();
     frame_ = picture_frame(document.job().survey);
@@ -121,9 +123,10 @@ bool HouseScene::show_job(const JobDocument& document, bool with_solids) {
         frame_ = PictureFrame{house_frame_.origin, box, distance(box.low, box.high)};
     }
     house_.show(solids_, prepared, document.job().model.has_value());
-    cut(std::nullopt);
     yard_.hide();
+    cut(std::nullopt);
     if (solids_) yard_.show(prepared->ground);
+    cast_shadow();
     ground_.set_shown(frame_ && !yard_.has_ground(), !solids_);
     if (!frame_) return false;
     ground_.show(*frame_);
@@ -270,7 +273,9 @@ void HouseScene::look(const OrbitCamera& camera) {
     house_.look(camera);
     if (is_fine_ || house_.triangle_count() < HouseScene::many_triangles) find_hidden(from);
     if (riding_) {
-        eye->SetClippingRange(nearest_seen, 4 * frame_->reach);
+        double off = open_from;  // to the nearest gap of the way
+        for (const WayStop& stop : line_.stops) off = std::min(off, distance(stop.at, from));
+        eye->SetClippingRange(std::lerp(nearest_in_gap, nearest_seen, off / open_from), 4 * frame_->reach);
     } else {
         renderer_->ResetCameraClippingRange();
     }
@@ -302,12 +307,22 @@ void HouseScene::set_riding(bool riding) {
 void HouseScene::set_shown(Coat coat, Shown shown) {
     house_.set_shown(coat, shown);
     if (coat == Coat::ground) yard_.set_shown(shown != Shown::hidden);
+    cast_shadow();
+}
+
+void HouseScene::cast_shadow() {
+    if (!solids_) return;
+    std::vector<vtkSmartPointer<vtkPolyData>> faces = house_.shown_faces();
+    const bool whole = !cut_ && faces.size() == house_.set_count();
+    yard_.cast(whole ? std::nullopt : std::optional(Casting{std::move(faces), cut_}));
+    if (is_fine_) yard_.settle();
 }
 
 void HouseScene::cut(const std::optional<CutPlane>& plane) {
     cut_ = plane;
     house_.cut(plane);
     ways_.cut_others(plane);
+    cast_shadow();
 }
 
 void HouseScene::set_fine(bool fine) {
@@ -315,6 +330,7 @@ void HouseScene::set_fine(bool fine) {
     is_fine_ = fine;
     renderer_->SetPass(fine ? fine_.Get() : quick_.Get());
     house_.set_fine(fine);
+    if (fine) yard_.settle();
     // Lines are measured in samples, of which two make a pixel's width then.
     vtkActorCollection* actors = renderer_->GetActors();
     actors->InitTraversal();

@@ -30,9 +30,9 @@ public:
 
     HouseScene();
 
-    /// Takes the open job up, with its solids where they are there and wanted. False when there is nothing to show: no solids,
+    /// Takes the open job up, with its solids where they are there. False when there is nothing to show: no solids,
     /// and no gap has a position.
-    bool show_job(const JobDocument& document, bool with_solids = true);
+    bool show_job(const JobDocument& document);
     /// Shows the document's ways and the one chosen.
     void show_ways(const JobDocument& document);
     /// Shows or hides layers of the house; see HouseLayer.
@@ -92,6 +92,8 @@ public:
 
 private:
     void forget_words();
+    /// Of what is drawn; shown once the picture is at rest.
+    void cast_shadow();
     void show_gaps(const Survey& survey, const RankedPath* chosen);
     void tell(const Survey& survey, const RankedPath& chosen);
     void tell_rooms(const Survey& survey, const RankedPath* chosen);

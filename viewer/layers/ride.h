@@ -10,7 +10,8 @@
 
 namespace seamward::viewer {
 
-/// A ride along a way in, at the height of the animal: slow before and in gaps, faster through rooms.
+/// A ride along a way in, at the height of the animal: slow before and in gaps, faster through rooms. A little inside the room
+/// that it leads to it stops and turns to where most of the room is seen.
 class Ride {
 public:
     static constexpr double longest = 75;  ///< seconds
@@ -25,7 +26,9 @@ public:
     /// False where nothing of the way is known.
     [[nodiscard]] bool possible() const { return seconds_.size() > 1; }
     /// Seconds from end to end.
-    [[nodiscard]] double duration() const { return seconds_.empty() ? 0 : seconds_.back(); }
+    [[nodiscard]] double duration() const { return seconds_.empty() ? 0 : seconds_.back() + turning_; }
+    /// Whether the ride has come to where the eye stays and looks round.
+    [[nodiscard]] bool arrived(double seconds) const { return run_at(seconds) >= stays_at_; }
     /// The eye at that time. Only when the ride is possible.
     [[nodiscard]] OrbitCamera eye(double seconds) const;
     /// Stops of the way that are behind the eye at that time: as many gaps were passed.
@@ -38,12 +41,18 @@ public:
 private:
     [[nodiscard]] double run_at(double seconds) const;
     [[nodiscard]] Point at(double run) const;
+    /// Where one looks while going, of unit length.
+    [[nodiscard]] Vector ahead(double run) const;
+    void look_round(const Free& free);
 
     std::vector<Point> line_;      ///< scene, with rounded corners
     std::vector<double> runs_;     ///< meters from the beginning to each point of the line
     std::vector<double> stops_;    ///< meters from the beginning to each stop
     std::vector<double> seconds_;  ///< at even steps of the run
     double step_ = 0.01;
+    double stays_at_ = 0;  ///< meters: the eye goes no further, so that there is something ahead to look at
+    double turning_ = 0;   ///< seconds in which it turns at the end
+    Vector room_;          ///< where it looks then, of unit length
 };
 
 }  // namespace seamward::viewer

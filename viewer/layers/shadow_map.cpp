@@ -25,30 +25,53 @@ std::size_t index(int x, int y, int width) {
     return static_cast<std::size_t>(y) * static_cast<std::size_t>(width) + static_cast<std::size_t>(x);
 }
 
+/// What a cut leaves of a triangle, three or four corners; none when all is taken away.
+int left_of(const std::array<Point, 3>& triangle, const std::optional<CutPlane>& cut, std::array<Point, 4>& left) {
+    int count = 0;
+    for (std::size_t i = 0; i < 3; ++i) {
+        const Point& from = triangle.at(i);
+        const Point& to = triangle.at((i + 1) % 3);
+        const double over_from = cut ? cut->over(from) : -1;
+        const double over_to = cut ? cut->over(to) : -1;
+        if (over_from <= 0) left.at(static_cast<std::size_t>(count++)) = from;
+        if ((over_from <= 0) != (over_to <= 0))
+            left.at(static_cast<std::size_t>(count++)) = from + (to - from) * (over_from / (over_from - over_to));
+    }
+    return count;
+}
+
 /// Paints the shadows of triangles on a map whose corner lies at `low`.
-void paint_shadows(QImage& map, std::span<vtkPolyData* const> casting, const Point& low, double cell, Vector sun) {
+void paint_shadows(QImage& map, std::span<vtkPolyData* const> casting, const Point& low, double cell, Vector sun,
+                   const std::optional<CutPlane>& cut) {
     QPainter painter(&map);
     painter.setPen(Qt::NoPen);
     painter.setBrush(Qt::white);
     for (vtkPolyData* solids : casting) {
         vtkDataArray* corners = solids->GetPoints()->GetData();
-        std::array<QPointF, 3> triangle;
+        std::array<Point, 3> triangle;
+        std::array<Point, 4> left;
+        std::array<QPointF, 4> shadow;
         for (vtkIdType i = 0; i + 2 < corners->GetNumberOfTuples(); i += 3) {
-            for (int corner = 0; corner < 3; ++corner) {
+            for (std::size_t corner = 0; corner < 3; ++corner) {
                 std::array<double, 3> at{};
-                corners->GetTuple(i + corner, at.data());
-                const double up = std::max(0.0, at[2] - low.z);
-                triangle.at(static_cast<std::size_t>(corner)) = {(at[0] - sun.x / sun.z * up - low.x) / cell,
-                                                                 (at[1] - sun.y / sun.z * up - low.y) / cell};
+                corners->GetTuple(i + static_cast<vtkIdType>(corner), at.data());
+                triangle.at(corner) = {at[0], at[1], at[2]};
             }
-            painter.drawPolygon(triangle.data(), 3);
+            const int count = left_of(triangle, cut, left);
+            for (std::size_t corner = 0; corner < static_cast<std::size_t>(count); ++corner) {
+                const Point& at = left.at(corner);
+                const double up = std::max(0.0, at.z - low.z);
+                shadow.at(corner) = {(at.x - sun.x / sun.z * up - low.x) / cell, (at.y - sun.y / sun.z * up - low.y) / cell};
+            }
+            if (count > 0) painter.drawPolygon(shadow.data(), count);
         }
     }
 }
 
 }  // namespace
 
-ShadowMap::ShadowMap(std::span<vtkPolyData* const> casting, const Box& house, double reach, double level, Vector sun)
+ShadowMap::ShadowMap(std::span<vtkPolyData* const> casting, const Box& house, double reach, double level, Vector sun,
+                     const std::optional<CutPlane>& cut)
     : low_{house.low.x - reach, house.low.y - reach, level} {
     const double across = std::max(house.high.x - house.low.x, house.high.y - house.low.y) + 2 * reach;
     cell_ = std::max(least_cell, across / most_cells);
@@ -56,7 +79,7 @@ ShadowMap::ShadowMap(std::span<vtkPolyData* const> casting, const Box& house, do
     height_ = static_cast<int>((house.high.y - house.low.y + 2 * reach) / cell_) + 1;
     QImage map(width_, height_, QImage::Format_Grayscale8);
     map.fill(0);
-    paint_shadows(map, casting, low_, cell_, sun);
+    paint_shadows(map, casting, low_, cell_, sun, cut);
     shade_.resize(index(0, height_, width_));
     for (int y = 0; y < height_; ++y) {
         for (int x = 0; x < width_; ++x) shade_[index(x, y, width_)] = static_cast<float>(map.constScanLine(y)[x]) / 255;

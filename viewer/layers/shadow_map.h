@@ -4,11 +4,13 @@
 #include <vtkPolyData.h>
 
 #include <cstddef>
+#include <optional>
 #include <span>
 #include <vector>
 
 #include "adapt/picture_frame.h"
 #include "base/vector.h"
+#include "layers/section.h"
 
 namespace seamward::viewer {
 
@@ -16,8 +18,10 @@ namespace seamward::viewer {
 class ShadowMap {
 public:
     /// `casting`: triangles that share no corners, as ColoredTriangles makes them. The map reaches `reach` meters around `house`;
-    /// `level` is the height of the ground, `sun` points toward the sun. O(triangles + cells of the map).
-    ShadowMap(std::span<vtkPolyData* const> casting, const Box& house, double reach, double level, Vector sun);
+    /// `level` is the height of the ground, `sun` points toward the sun. What lies on the side of `cut` that is taken away throws
+    /// no shadow. O(triangles + cells of the map).
+    ShadowMap(std::span<vtkPolyData* const> casting, const Box& house, double reach, double level, Vector sun,
+              const std::optional<CutPlane>& cut = {});
 
     /// 0: in the sun, 1: in the middle of a shadow. Beyond the map: as on its border.
     [[nodiscard]] float at(const Point& on_ground) const;

@@ -75,7 +75,7 @@ void tell_closed(PictureStory& story, const House& house, const HouseFrame& fram
 /// What the label of the smallest gap, or of the only one, says under its name.
 void tell_smallest(PictureStory& story, const Gap& gap, const char* width_word) {
     story.width_word = QString::fromLatin1(width_word);
-    if (!is_shut(gap.shape)) story.smallest_feel = plain(field_check(clear_width(gap.shape), shipped_gauges().rows));
+    if (!is_shut(gap.shape)) story.smallest_feel = plain(field_check(clear_width(gap.shape), shipped_gauges().rows).english());
     story.smallest_note = stays_open_text(gap);
 }
 

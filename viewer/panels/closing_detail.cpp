@@ -71,9 +71,8 @@ void ClosingDetail::show(GapIndex gap) {
 }
 
 void ClosingDetail::refuse(const Refusal& refusal) {
-    refused_->setText(
-        tr("%1 must not be used here: %2 (%3)")
-            .arg(treatment_words(refusal.treatment), catalog_text(refusal.why), QString::fromStdString(refusal.source)));
+    refused_->setText(tr("%1 must not be used here: %2 (%3)")
+                          .arg(treatment_words(refusal.treatment), spoken_text(refusal.why), spoken_text(refusal.source)));
     refused_->show();
     emit size_changed();
 }

@@ -2,6 +2,9 @@
 #pragma once
 
 #include <QStyledItemDelegate>
+#include <optional>
+
+#include "base/survey.h"
 
 namespace seamward::viewer {
 
@@ -22,9 +25,13 @@ public:
         cautions,  ///< "2 cautions"; empty: none
         waits,     ///< "waits until ..."; empty: it does not
         open,      ///< of a fold: whether what is under it shows
-        gap,       ///< its index, or nothing
+        gap,       ///< its index, or `no_gap`
         offer      ///< of a closing: position in the plan's offers
     };
+
+    static constexpr int no_gap = -1;
+    /// As the role `gap` has it.
+    [[nodiscard]] static int gap_value(std::optional<GapIndex> gap) { return gap ? static_cast<int>(gap->value) : no_gap; }
 
     using QStyledItemDelegate::QStyledItemDelegate;
 

@@ -8,6 +8,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "catalog/duties.h"
 #include "document/closings_text.h"
 #include "document/translations.h"
 #include "layers/palette.h"
@@ -17,6 +18,7 @@ namespace seamward::viewer {
 namespace {
 
 constexpr int sign_size = 18;
+constexpr int least_message_lines = 3;
 
 StandSign::Sign sign_of(const AnimalOutlook& animal) {
     if (!animal.way) return StandSign::shut_out;
@@ -70,6 +72,7 @@ ClosingsHead::ClosingsHead(ClosingsDocument& closings, QWidget* parent)
       price_(make_label("ticked_price")),
       ticked_(make_label("ticked_words")),
       first_(new QBoxLayout(QBoxLayout::LeftToRight)),
+      about_(new QWidget(this)),
       whole_(make_label("whole_plan")),
       prices_(make_label("whose_prices")),
       animals_(new QGridLayout),
@@ -83,6 +86,17 @@ ClosingsHead::ClosingsHead(ClosingsDocument& closings, QWidget* parent)
     ticked_->setWordWrap(false);
     for (QLabel* soft : {ticked_, whole_, prices_}) soft->setForegroundRole(QPalette::PlaceholderText);
     message_->hide();
+    message_->setAlignment(Qt::AlignLeft | Qt::AlignTop);
+    QSizePolicy keeps = about_->sizePolicy();
+    keeps.setRetainSizeWhenHidden(true);
+    keeps.setHeightForWidth(true);
+    about_->setSizePolicy(keeps);
+    auto* lines = new QVBoxLayout(about_);
+    lines->setContentsMargins(0, 0, 0, 0);
+    lines->setSpacing(6);
+    lines->addWidget(whole_);
+    lines->addWidget(prices_);
+    lines->addStretch(1);
     animals_->setHorizontalSpacing(8);
     animals_->setVerticalSpacing(3);
     animals_->setColumnStretch(2, 1);
@@ -93,10 +107,8 @@ ClosingsHead::ClosingsHead(ClosingsDocument& closings, QWidget* parent)
     column->setContentsMargins(18, 12, 18, 10);
     column->setSpacing(6);
     column->addLayout(first_);
-    column->addWidget(whole_);
-    column->addWidget(prices_);
+    column->addWidget(about_);
     column->addLayout(animals_);
-    column->addWidget(message_);
 
     connect(&closings_, &ClosingsDocument::planned, this, &ClosingsHead::retranslate);
     connect(&closings_, &ClosingsDocument::state_changed, this, [this] {
@@ -109,7 +121,7 @@ ClosingsHead::ClosingsHead(ClosingsDocument& closings, QWidget* parent)
     connect(&closings_, &ClosingsDocument::refused, this, [this](const Refusal& refusal, GapIndex gap) {
         say(tr("Not closed with %1, %2: %3 (%4)")
                 .arg(treatment_words(refusal.treatment), QString::fromStdString(closings_.plan().survey()[gap].label()),
-                     catalog_text(refusal.why), QString::fromStdString(refusal.source)));
+                     spoken_text(refusal.why), spoken_text(starred(refusal.source))));
     });
     retranslate();
 }
@@ -154,6 +166,10 @@ void ClosingsHead::refresh_sums() {
     arrange();
 }
 
+QString ClosingsHead::stand_words_of(const AnimalOutlook& animal, const QString& stand) const {
+    return animal.planned_against ? stand : tr("%1, not planned against").arg(stand);
+}
+
 void ClosingsHead::refresh_animals() {
     const std::vector<AnimalOutlook>& animals = closings_.outlook().animals;
     if (animals.empty() && closings_.has_plan() && !closings_.against().empty()) return;  // they are being looked for
@@ -172,10 +188,8 @@ void ClosingsHead::refresh_animals() {
         const QString way = outlook_way_words(closings_.plan(), animals[i]);
         line.sign->show(sign_of(animals[i]));
         line.name->setText(name);
-        const QString stand = outlook_words(animals[i]);
-        line.words->setText(animals[i].planned_against ? stand : tr("%1, not planned against").arg(stand));
         line.words->setObjectName(QString("outlook_%1").arg(i));
-        for (QWidget* one : std::initializer_list<QWidget*>{line.sign, line.name, line.words}) one->setToolTip(way);
+        for (QWidget* one : std::initializer_list<QWidget*>{line.sign, line.name}) one->setToolTip(way);
         line.words->setAccessibleDescription(way);
     }
     arrange();
@@ -184,29 +198,83 @@ void ClosingsHead::refresh_animals() {
 void ClosingsHead::arrange() {
     const QMargins margins = layout()->contentsMargins();
     const int inside = width() - margins.left() - margins.right();
-    const bool one_line = price_->sizeHint().width() + ticked_->sizeHint().width() + first_->spacing() <= inside;
+    arrange_sums(inside);
+    arrange_animals(inside);
+    layout()->invalidate();  // how high it is for its width is another now
+    updateGeometry();
+    place_message();
+}
+
+void ClosingsHead::arrange_sums(int inside) {
+    // As long as the price and the words can become.
+    const ClosingsSum most = closings_.has_plan() ? closings_.most() : ClosingsSum();
+    const QString gaps = tr("%n gaps ticked", nullptr, static_cast<int>(most.gaps));
+    const QString time = tr("%1\nabout %2").arg(gaps, time_words(most.minutes).replace(' ', QChar::Nbsp));
+    const int price = price_->fontMetrics().horizontalAdvance(money_words(most.cost));
+    const QSize words = ticked_->fontMetrics().size(0, time);
+    const bool one_line = price + words.width() + first_->spacing() + 4 <= inside;
     first_->setDirection(one_line ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
     ticked_->setAlignment(one_line ? Qt::AlignRight | Qt::AlignVCenter : Qt::AlignLeft | Qt::AlignVCenter);
-    int names = 0;
-    int words = 0;
-    for (const Line& line : lines_) {
-        names = std::max(names, line.name->fontMetrics().horizontalAdvance(line.name->text()));
-        words = std::max(words, line.words->fontMetrics().horizontalAdvance(line.words->text()));
-    }
-    // Side by side where there is room, else one under the other.
+    ticked_->setMinimumHeight(words.height());
+    about_->setMinimumHeight(least_message_lines * message_->fontMetrics().lineSpacing());
+}
+
+void ClosingsHead::arrange_animals(int inside) {
     const int room = inside - sign_size - 2 * animals_->horizontalSpacing() - 4;
+    const std::vector<AnimalOutlook>& animals = closings_.outlook().animals;
+    const std::size_t count = std::min(lines_.size(), animals.size());
+    int names = 0, words = 0;
+    for (std::size_t i = 0; i < count; ++i) {
+        const QString longest = stand_words_of(animals[i], longest_outlook_words(false));
+        names = std::max(names, fontMetrics().horizontalAdvance(lines_[i].name->text()));
+        words = std::max(words, fontMetrics().horizontalAdvance(longest));
+    }
     const bool beside = names + words <= room;
-    for (std::size_t i = 0; i < lines_.size(); ++i) {
+    for (std::size_t i = 0; i < count; ++i) {
         const Line& line = lines_[i];
+        const QString stand = stand_words_of(animals[i], outlook_words(animals[i]));
+        // Beside a name there is not always room for "perhaps" and millimeters, too: these are in the tool tip then.
+        const bool shorter = beside && fontMetrics().horizontalAdvance(stand) > room - names;
+        line.words->setText(shorter ? stand.section(QChar(QChar::Nbsp) + QStringLiteral("("), 0, 0) : stand);
+        const QString way = outlook_way_words(closings_.plan(), animals[i]);
+        line.words->setToolTip(shorter ? tr("%1\n%2").arg(stand, way) : way);
         const int row = 2 * static_cast<int>(i);
         animals_->addWidget(line.name, row, 1, 1, beside ? 1 : 2);
         animals_->addWidget(line.words, beside ? row : row + 1, beside ? 2 : 1, 1, beside ? 1 : 2);
         line.words->setAlignment(beside ? Qt::AlignRight | Qt::AlignTop : Qt::AlignLeft | Qt::AlignTop);
         line.name->setWordWrap(!beside);
         line.words->setWordWrap(!beside);
+        const QRect lines(0, 0, beside ? QWIDGETSIZE_MAX : std::max(1, room), QWIDGETSIZE_MAX);
+        const QString longest = stand_words_of(animals[i], longest_outlook_words(true));
+        line.words->setMinimumHeight(fontMetrics().boundingRect(lines, Qt::TextWordWrap, longest).height());
     }
-    layout()->invalidate();  // how high it is for its width is another now
-    updateGeometry();
+}
+
+void ClosingsHead::place_message() {
+    about_->setVisible(said_.isEmpty());
+    message_->setVisible(!said_.isEmpty());
+    if (said_.isEmpty()) return;
+    const QRect room = about_->geometry();
+    const QRect lines(0, 0, std::max(1, room.width()), QWIDGETSIZE_MAX);
+    const auto fits = [&](const QString& text) {
+        return message_->fontMetrics().boundingRect(lines, Qt::TextWordWrap, text).height() <= room.height();
+    };
+    QString shown = said_;
+    for (int last = shown.size(); last > 0 && !fits(shown);) {
+        last = said_.lastIndexOf(' ', last - 1);
+        shown = said_.left(std::max(0, last)) + QChar(0x2026);
+    }
+    // Nothing is set that is set already: it would ask for this again.
+    if (message_->geometry() != room) message_->setGeometry(room);
+    if (message_->text() != shown) message_->setText(shown);
+    message_->setToolTip(shown == said_ ? QString() : said_);
+    message_->setAccessibleName(said_);
+}
+
+bool ClosingsHead::event(QEvent* event) {
+    const bool done = QWidget::event(event);
+    if (event->type() == QEvent::LayoutRequest) place_message();
+    return done;
 }
 
 void ClosingsHead::resizeEvent(QResizeEvent* event) {
@@ -215,8 +283,8 @@ void ClosingsHead::resizeEvent(QResizeEvent* event) {
 }
 
 void ClosingsHead::say(const QString& text) {
-    message_->setText(text);
-    message_->setVisible(!text.isEmpty());
+    said_ = text;
+    place_message();
 }
 
 }  // namespace seamward::viewer

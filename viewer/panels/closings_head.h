@@ -31,19 +31,20 @@ private:
 };
 
 /// What stays in sight above the list: price and time of what is ticked, and how each animal stands to it; and what was just
-/// refused or bought.
+/// refused or bought, in place of what is said of the whole plan. It is as high whatever is ticked and said.
 class ClosingsHead : public QWidget {
     Q_OBJECT
 
 public:
     explicit ClosingsHead(ClosingsDocument& closings, QWidget* parent = nullptr);
 
-    /// Until something else is ticked.
+    /// Until something else is ticked; what there is no room for is in its tool tip.
     void say(const QString& text);
 
 protected:
     void changeEvent(QEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
+    bool event(QEvent* event) override;
 
 private:
     struct Line {
@@ -52,22 +53,28 @@ private:
         QLabel* words;
     };
 
+    [[nodiscard]] QString stand_words_of(const AnimalOutlook& animal, const QString& stand) const;
     [[nodiscard]] QLabel* make_label(const char* name);
     void retranslate();
     void refresh_sums();
     void refresh_animals();
-    /// Side by side where there is room, else one under the other.
+    /// Side by side where there is room, else one under the other, and room for the longest words that ticks can bring.
     void arrange();
+    void arrange_sums(int inside);
+    void arrange_animals(int inside);
+    void place_message();
 
     ClosingsDocument& closings_;
     QLabel* price_;
     QLabel* ticked_;
     QBoxLayout* first_;
+    QWidget* about_;  ///< what is said of the whole plan; keeps its room while the message is there
     QLabel* whole_;
     QLabel* prices_;
     QGridLayout* animals_;
     std::vector<Line> lines_;
     QLabel* message_;
+    QString said_;  ///< all of the message
 };
 
 }  // namespace seamward::viewer

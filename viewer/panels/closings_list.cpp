@@ -2,6 +2,7 @@
 #include "panels/closings_list.h"
 
 #include <QApplication>
+#include <QCursor>
 #include <QKeyEvent>
 #include <QMouseEvent>
 #include <QScrollBar>
@@ -10,16 +11,13 @@
 #include <algorithm>
 
 #include "document/closings_text.h"
+#include "document/translations.h"
 #include "panels/closing_detail.h"
 #include "panels/closing_row.h"
 
 namespace seamward::viewer {
 
 namespace {
-
-constexpr int no_gap = -1;
-
-int gap_value(std::optional<GapIndex> gap) { return gap ? static_cast<int>(gap->value) : no_gap; }
 
 bool is_closing(const QListWidgetItem* row) {
     return row != nullptr && row->data(ClosingRow::kind).toInt() == ClosingRow::closing;
@@ -69,38 +67,13 @@ void ClosingsList::changeEvent(QEvent* event) {
     QListWidget::changeEvent(event);
 }
 
-QListWidgetItem* ClosingsList::add(int kind, const QString& title, const QString& below) {
-    auto* row = new QListWidgetItem(this);
-    row->setText(below.isEmpty() ? title : tr("%1: %2").arg(title, below));
-    row->setData(ClosingRow::kind, kind);
-    row->setData(ClosingRow::title, title);
-    row->setData(ClosingRow::below, below);
-    row->setData(ClosingRow::gap, no_gap);
-    return row;
-}
-
-void ClosingsList::add_heading(const QString& text) { add(ClosingRow::heading, text)->setFlags(Qt::NoItemFlags); }
-
-QListWidgetItem* ClosingsList::add_fold(const QString& name, const QString& text, bool open) {
-    folds_.emplace(name, open);
-    QListWidgetItem* row = add(ClosingRow::fold, text);
-    row->setData(ClosingRow::number, name);
-    return row;
-}
-
-void ClosingsList::add_notes(const std::vector<ClosingNote>& notes) {
-    for (const ClosingNote& note : notes) {
-        QListWidgetItem* row = add(ClosingRow::note, note.text, note.reason);
-        row->setData(ClosingRow::gap, gap_value(note.gap));
-    }
-}
-
 void ClosingsList::fill() {
     const QSignalBlocker quiet(this);
     const QListWidgetItem* current = currentItem();
-    const int chosen = current == nullptr ? no_gap : current->data(ClosingRow::gap).toInt();
+    const int chosen = current == nullptr ? ClosingRow::no_gap : current->data(ClosingRow::gap).toInt();
     close_detail();
     while (count() > 1) delete takeItem(count() - 1);
+    handled_ = nullptr;
     departures_.clear();
     leaving_ = air_ = checks_ = materials_ = nullptr;
     if (closings_.has_plan()) {
@@ -113,86 +86,11 @@ void ClosingsList::fill() {
         add_heading(tr("No plan could be made"));
         add_notes({{closings_.fault(), {}, {}}});
     }
-    QListWidgetItem* again = chosen == no_gap ? nullptr : row_of({static_cast<std::uint32_t>(chosen)});
+    QListWidgetItem* again = chosen == ClosingRow::no_gap ? nullptr : row_of({static_cast<std::uint32_t>(chosen)});
     setCurrentItem(again);
     if (again == nullptr) detail_wanted_ = false;
     if (detail_wanted_) open_detail();
     fit_widgets();
-}
-
-void ClosingsList::fill_notes_above() {
-    const ClosingsPlan& plan = closings_.plan();
-    const std::vector<ClosingNote> lack = lack_notes(plan);
-    if (!lack.empty()) add_heading(tr("There is nothing to plan"));
-    add_notes(lack);
-    const std::vector<ClosingNote> no_plan = no_plan_notes(plan);
-    if (!no_plan.empty()) add_heading(tr("No plan: there is a way in that must not or cannot be closed"));
-    add_notes(no_plan);
-    if (lack.empty() && plan.plan.feasible && plan.plan.steps.empty()) {
-        add_heading(tr("Nothing needs closing"));
-        add_notes({{tr("None of these animals has a way in, as far as this survey goes."), {}, {}}});
-    }
-    const std::vector<ClosingNote> wrong = wrong_notes(plan);
-    if (!wrong.empty()) add_heading(tr("Wrong closings to open again"));
-    add_notes(wrong);
-    const std::vector<ClosingNote> departures = departure_notes(plan, plan.plan.departures);
-    if (!departures.empty()) add_heading(tr("Animals that live in the house"));
-    for (const ClosingNote& departure : departures) {
-        departures_.push_back(add(ClosingRow::note, departure.text));
-        departures_.back()->setData(ClosingRow::gap, gap_value(departure.gap));
-    }
-    if (!departures.empty()) {
-        add_fold("leaving", tr("How they leave the house, and what to mind"), false);
-        leaving_ = add(ClosingRow::note, {});
-    }
-    const std::vector<ClosingNote> before = before_notes(plan);
-    if (!before.empty()) add_fold("before", tr("Before the work (%n)", nullptr, static_cast<int>(before.size())), false);
-    add_notes(before);
-}
-
-void ClosingsList::fill_offers(bool planned) {
-    const ClosingsPlan& plan = closings_.plan();
-    const auto count = std::ranges::count(plan.offers, planned, &OfferedClosing::planned);
-    if (count == 0) return;
-    if (!planned) {
-        const bool needless = plan.plan.feasible && !plan.settings.against.empty();
-        add_fold("others",
-                 needless ? tr("Not needed for these animals (%n)", nullptr, static_cast<int>(count))
-                          : tr("Can be closed (%n)", nullptr, static_cast<int>(count)),
-                 !needless);
-    }
-    QString stand;
-    for (const OfferedClosing& offer : plan.offers) {
-        if (offer.planned != planned) continue;
-        if (planned && stand_words(plan, offer) != stand) add_heading(stand_words(plan, offer));
-        stand = stand_words(plan, offer);
-        add_offer(offer);
-    }
-}
-
-void ClosingsList::add_offer(const OfferedClosing& offer) {
-    QListWidgetItem* row = add(ClosingRow::closing, QString::fromStdString(closings_.plan().survey()[offer.gap].label()));
-    row->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemIsUserCheckable);
-    row->setData(ClosingRow::offer, offer.number - 1);
-    row->setData(ClosingRow::gap, gap_value(offer.gap));
-    row->setData(ClosingRow::number, QString::number(offer.number));
-}
-
-void ClosingsList::fill_notes_below() {
-    const ClosingsPlan& plan = closings_.plan();
-    const std::vector<ClosingNote> open = stays_open_notes(plan);
-    if (!open.empty()) add_heading(tr("What stays open, and why"));
-    add_notes(open);
-    const std::vector<ClosingNote> check = check_notes(plan);
-    checks_ = add_fold("check", tr("To check"), false);
-    checks_->setData(ClosingRow::offer, static_cast<int>(check.size()));
-    air_ = add(ClosingRow::note, {});
-    add_notes(check);
-    add_fold("materials", tr("To bring for what is ticked"), false);
-    materials_ = add(ClosingRow::note, {});
-    const std::vector<ClosingNote> proof = proof_notes(plan);
-    if (!proof.empty()) add_fold("proof", tr("Why nothing cheaper will do"), false);
-    add_notes(proof);
 }
 
 const OfferedClosing* ClosingsList::offer_in(const QListWidgetItem& row) const {
@@ -201,9 +99,24 @@ const OfferedClosing* ClosingsList::offer_in(const QListWidgetItem& row) const {
 
 void ClosingsList::refresh() {
     if (!closings_.has_plan()) return;
+    const Held held = hold(itemAt(viewport()->mapFromGlobal(QCursor::pos())));
     for (int i = 0; i < count(); ++i) refresh_row(*item(i));
     refresh_notes();
     refresh_folds();
+    let_go(held);
+}
+
+ClosingsList::Held ClosingsList::hold(QListWidgetItem* under_mouse) const {
+    QListWidgetItem* row = viewport()->underMouse() && under_mouse != nullptr ? under_mouse : currentItem();
+    if (row == nullptr || row->isHidden()) return {};
+    const QRect at = visualItemRect(row);
+    return viewport()->rect().intersects(at) ? Held{row, at.top()} : Held{};
+}
+
+void ClosingsList::let_go(const Held& held) {
+    if (held.row == nullptr || held.row->isHidden()) return;
+    doItemsLayout();
+    verticalScrollBar()->setValue(verticalScrollBar()->value() + visualItemRect(held.row).top() - held.top);
 }
 
 void ClosingsList::refresh_row(QListWidgetItem& row) {
@@ -228,31 +141,6 @@ void ClosingsList::refresh_row(QListWidgetItem& row) {
     row.setText(QStringList(parts.filter(QRegExp("."))).join(", "));
 }
 
-void ClosingsList::refresh_notes() {
-    const auto set = [](QListWidgetItem& row, const QString& title, const QString& below) {
-        row.setData(ClosingRow::title, title);
-        row.setData(ClosingRow::below, below);
-        row.setText(below.isEmpty() ? title : tr("%1: %2").arg(title, below));
-    };
-    // As long as nothing is ticked, what holds of the whole plan is told.
-    const bool any = closings_.ticked().gaps > 0;
-    const std::vector<ClosingNote> departures =
-        departure_notes(closings_.plan(), any ? closings_.outlook().departures : closings_.plan().plan.departures);
-    for (std::size_t i = 0; i < std::min(departures.size(), departures_.size()); ++i)
-        set(*departures_[i], departures[i].text, {});
-    QStringList leaving;
-    for (const ClosingNote& departure : departures) leaving << departure.reason;
-    leaving.removeAll(QString());
-    if (leaving_ != nullptr)
-        set(*leaving_, leaving.isEmpty() ? tr("None of them has to leave for these closings.") : leaving.join("\n\n"), {});
-    QStringList air;
-    for (const std::string& doubt : closings_.outlook().air_doubts) air << tr("Air: %1").arg(QString::fromStdString(doubt));
-    if (air_ != nullptr) set(*air_, air.join('\n'), {});
-    QStringList packs;
-    for (const ClosingNote& note : material_notes(closings_)) packs << note.text;
-    if (materials_ != nullptr) set(*materials_, packs.isEmpty() ? tr("Nothing is ticked that takes any.") : packs.join('\n'), {});
-}
-
 void ClosingsList::refresh_folds() {
     bool shown = true;
     for (int i = 1; i < count(); ++i) {
@@ -264,8 +152,8 @@ void ClosingsList::refresh_folds() {
             row.setData(ClosingRow::open, shown);
             row.setToolTip(shown ? tr("Open; a click or Enter folds it") : tr("Folded; a click or Enter opens it"));
         } else if (kind != ClosingRow::heading) {
-            // What is ticked stays in sight.
-            row.setHidden(!shown && row.checkState() != Qt::Checked);
+            // What is ticked stays in sight, and what was just unticked there: it is under the mouse.
+            row.setHidden(!shown && row.checkState() != Qt::Checked && &row != handled_);
         }
     }
     if (air_ == nullptr) return;
@@ -276,7 +164,7 @@ void ClosingsList::refresh_folds() {
 
 QListWidgetItem* ClosingsList::row_of(GapIndex gap) const {
     for (int i = 0; i < count(); ++i) {
-        if (is_closing(item(i)) && item(i)->data(ClosingRow::gap).toInt() == gap_value(gap)) return item(i);
+        if (is_closing(item(i)) && item(i)->data(ClosingRow::gap).toInt() == ClosingRow::gap_value(gap)) return item(i);
     }
     return nullptr;
 }
@@ -295,6 +183,7 @@ void ClosingsList::act_on(QListWidgetItem& row) {
     if (row.data(ClosingRow::kind).toInt() == ClosingRow::fold) {
         bool& open = folds_[row.data(ClosingRow::number).toString()];
         open = !open;
+        handled_ = nullptr;
         return refresh_folds();
     }
     if (!is_closing(&row)) return;
@@ -305,13 +194,14 @@ void ClosingsList::act_on(QListWidgetItem& row) {
 }
 
 void ClosingsList::tick(QListWidgetItem& row) {
+    handled_ = &row;
     if (const OfferedClosing* offer = offer_in(row)) closings_.tick(offer->gap, !closings_.is_ticked(*offer));
 }
 
 void ClosingsList::follow_current() {
     const QListWidgetItem* row = currentItem();
-    const int gap = row == nullptr ? no_gap : row->data(ClosingRow::gap).toInt();
-    if (gap != no_gap) emit gap_chosen({static_cast<std::uint32_t>(gap)});
+    const int gap = row == nullptr ? ClosingRow::no_gap : row->data(ClosingRow::gap).toInt();
+    if (gap != ClosingRow::no_gap) emit gap_chosen({static_cast<std::uint32_t>(gap)});
     // Rows must not move under the mouse or the key that is just being handled.
     if (detail_wanted_) QTimer::singleShot(0, this, &ClosingsList::open_detail);
 }
@@ -321,6 +211,7 @@ void ClosingsList::open_detail() {
     if (!detail_wanted_ || !is_closing(row)) return;
     if (detail_ != nullptr && detail_->gap() == offer_in(*row)->gap) return;
     const QSignalBlocker quiet(this);
+    const Held held = hold(row);
     close_detail();
     detail_ = new ClosingDetail(closings_);
     detail_row_ = new QListWidgetItem;
@@ -331,6 +222,7 @@ void ClosingsList::open_detail() {
     setItemWidget(detail_row_, detail_);
     connect(detail_, &ClosingDetail::size_changed, this, &ClosingsList::fit_widgets);
     fit_widgets();
+    let_go(held);
     scrollToItem(detail_row_);
     scrollToItem(row);
 }

@@ -49,6 +49,15 @@ private:
     QListWidgetItem* add_fold(const QString& name, const QString& text, bool open);
     void add_notes(const std::vector<ClosingNote>& notes);
     void add_offer(const OfferedClosing& offer);
+    /// A row that stays where it is on the screen while others change.
+    struct Held {
+        QListWidgetItem* row = nullptr;
+        int top = 0;
+    };
+
+    /// The row under the mouse, else the chosen one; none when that is out of sight.
+    [[nodiscard]] Held hold(QListWidgetItem* under_mouse) const;
+    void let_go(const Held& held);
     void refresh();
     void refresh_row(QListWidgetItem& row);
     void refresh_notes();
@@ -68,7 +77,8 @@ private:
     QListWidgetItem* detail_row_ = nullptr;
     ClosingDetail* detail_ = nullptr;
     QListWidgetItem* pressed_tick_ = nullptr;
-    std::map<QString, bool> folds_;  ///< by name: whether it is open
+    QListWidgetItem* handled_ = nullptr;  ///< ticked or unticked last by hand
+    std::map<QString, bool> folds_;       ///< by name: whether it is open
     std::vector<QListWidgetItem*> departures_;
     QListWidgetItem* leaving_ = nullptr;
     QListWidgetItem* checks_ = nullptr;

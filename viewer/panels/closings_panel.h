@@ -1,12 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <QVBoxLayout>
 #include <QWidget>
 
 #include "document/closings_document.h"
 
 namespace seamward::viewer {
 
+class ClosingsHead;
 class ClosingsList;
 
 /// The plan for the customer: what is ticked costs and shuts out, the price curve to drag along, and the list of gaps.
@@ -25,8 +27,14 @@ signals:
 
 protected:
     void changeEvent(QEvent* event) override;
+    bool event(QEvent* event) override;
 
 private:
+    /// Where the head would leave the list too little of the height, it scrolls with it.
+    void place_head();
+
+    QVBoxLayout *column_, *scrolled_;
+    ClosingsHead* head_;
     ClosingsList* list_;
 };
 

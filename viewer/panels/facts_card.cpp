@@ -39,6 +39,7 @@ FactsCard::FactsCard(JobDocument& document, QWidget* over)
       title_(new QLabel(this)),
       words_(new QLabel(this)),
       photo_(new QLabel(this)),
+      body_(new QScrollArea(this)),
       sketch_(new FitSketch(this)),
       act_(new QPushButton(this)),
       add_feature_(new QPushButton(this)),
@@ -65,9 +66,22 @@ FactsCard::FactsCard(JobDocument& document, QWidget* over)
     column->setContentsMargins(14, 10, 10, 12);
     column->setSpacing(6);
     column->addLayout(head);
-    column->addWidget(words_);
-    column->addWidget(sketch_);
-    column->addWidget(photo_);
+    auto* inside = new QWidget;
+    auto* facts = new QVBoxLayout(inside);
+    facts->setContentsMargins(0, 0, 0, 0);
+    facts->setSpacing(6);
+    for (QWidget* fact : {static_cast<QWidget*>(words_), static_cast<QWidget*>(sketch_), static_cast<QWidget*>(photo_)})
+        facts->addWidget(fact);
+    facts->addStretch(1);
+    body_->setObjectName("facts_body");
+    body_->setWidget(inside);
+    body_->setWidgetResizable(true);
+    body_->setFrameShape(QFrame::NoFrame);
+    body_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    body_->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Ignored);
+    body_->viewport()->setAutoFillBackground(false);
+    inside->setAutoFillBackground(false);
+    column->addWidget(body_, 1);
     auto* acts = new FlowLayout(nullptr, 8, 6);
     acts->addWidget(act_);
     acts->addWidget(add_feature_);
@@ -88,6 +102,10 @@ FactsCard::FactsCard(JobDocument& document, QWidget* over)
     // For another animal.
     connect(&document_, &JobDocument::ways_found, this, [this] {
         if (isVisible() && gap_) fill();
+    });
+    // Newer solids: their parts have other numbers.
+    connect(&document_, &JobDocument::solids_ready, this, [this] {
+        if (part_) hide();
     });
     over->installEventFilter(this);
     hide();
@@ -178,18 +196,25 @@ void FactsCard::show_photo(const std::string& file) {
 }
 
 void FactsCard::place() {
+    const int larger = most_wide * std::max(100, fontMetrics().height() * 100 / 17) / 100;
     const int wide =
-        std::min(parentWidget()->width() - 2 * margin, most_wide * std::max(100, fontMetrics().height() * 100 / 17) / 100);
+        std::min(larger, std::max(std::min(most_wide, parentWidget()->width() - 2 * margin), parentWidget()->width() * 2 / 3));
     setFixedWidth(wide);
-    const int room = parentWidget()->height() - 2 * margin;
-    int needed = layout()->hasHeightForWidth() ? layout()->totalHeightForWidth(wide) : sizeHint().height();
-    const int sketch = sketch_->sizeHint().height() + layout()->spacing();
+    const int most = parentWidget()->height() / 2 - margin;
+    const QMargins edges = layout()->contentsMargins();
+    const int across = wide - edges.left() - edges.right();
+    QLayout* facts = body_->widget()->layout();
+    // The card without what scrolls, which asks for no height of its own.
+    const int rest = layout()->hasHeightForWidth() ? layout()->totalHeightForWidth(wide) : layout()->sizeHint().height();
+    const int sketch = sketch_->sizeHint().height() + facts->spacing();
+    int needed = rest + facts->totalHeightForWidth(across);
     if (sketch_->isHidden()) needed += sketch;
-    const bool sketched = gap_.has_value() && needed <= room;  // words first
+    const bool sketched = gap_.has_value() && needed <= parentWidget()->height() - 2 * margin;  // words first
     if (!sketched) needed -= sketch;
     sketch_->setVisible(sketched);
-    const int tall = std::min(needed, room);
-    setGeometry(margin, parentWidget()->height() - tall - margin, wide, tall);
+    // In a low picture the least is what says and does something: the head, two lines, the buttons.
+    const int tall = std::min(needed, std::max(most, rest + 2 * fontMetrics().lineSpacing()));
+    setGeometry(margin, std::max(0, parentWidget()->height() - tall - margin), wide, tall);
 }
 
 bool FactsCard::event(QEvent* event) {

@@ -4,6 +4,7 @@
 #include <QFrame>
 #include <QLabel>
 #include <QPushButton>
+#include <QScrollArea>
 #include <QToolButton>
 #include <optional>
 
@@ -12,7 +13,8 @@
 
 namespace seamward::viewer {
 
-/// What is known of a gap or a part that was clicked in the picture: a card over its lower left corner.
+/// What is known of a gap or a part that was clicked in the picture: a card over its lower left corner, half as
+/// high as the picture at most; what is longer scrolls.
 class FactsCard : public QFrame {
     Q_OBJECT
 
@@ -51,6 +53,7 @@ private:
 
     JobDocument& document_;
     QLabel *title_, *words_, *photo_;
+    QScrollArea* body_;
     FitSketch* sketch_;
     QPushButton *act_, *add_feature_;
     QToolButton* close_;

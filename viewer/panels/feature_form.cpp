@@ -41,12 +41,8 @@ QString reason_of(const QString& why) {
     return as_sentence(text);
 }
 
+/// A length as it may stand in the file.
 QString meters(double length) { return QString::number(length, 'g', 6) + QStringLiteral(" m"); }
-
-std::string shape_word(ShapeKind shape) {
-    constexpr std::array<const char*, 4> words{"slot", "hole", "ring", "mesh"};
-    return words.at(static_cast<std::size_t>(shape));
-}
 
 }  // namespace
 
@@ -65,6 +61,7 @@ FeatureForm::FeatureForm(JobDocument& document, SurveyDocument& survey, QWidget*
       show_(named<QPushButton>(this, "feature_show")),
       add_(named<QPushButton>(this, "feature_add")),
       cancel_(named<QPushButton>(this, "feature_cancel")),
+      remove_(named<QPushButton>(this, "feature_remove")),
       search_(named<QLineEdit>(this, "feature_search")),
       name_(named<QLineEdit>(this, "feature_name")),
       types_(named<QListWidget>(this, "feature_types")),
@@ -101,16 +98,19 @@ void FeatureForm::begin_at(const Point& at, const std::string& part) {
 }
 
 void FeatureForm::forget() {
-    adding_.reset();
+    asked_.reset();
+    present_.reset();
     place_.reset();
     chosen_.clear();
     clear_widths();
+    for (SizeField* field : {along_, up_}) field->show_size(std::nullopt, true);
     name_->clear();
     name_->setModified(false);
     search_->clear();
     problem_->set_fault({});
     show_->setChecked(false);
-    show_adding(false);
+    show_asking(false);
+    show_present();
     show_place();
 }
 
@@ -125,8 +125,7 @@ std::string FeatureForm::house_text(std::string& shown_as) const {
     return newer != document_.newer().end() ? newer->second : read_file(house, shown_as, Document::most_bytes);
 }
 
-void FeatureForm::take_point(const Point& at, const std::string& part) {
-    if (!can_add(document_) || adding_) return;
+bool FeatureForm::lay_out_places() {
     try {
         if (!places_) {
             std::string shown_as;
@@ -135,36 +134,54 @@ void FeatureForm::take_point(const Point& at, const std::string& part) {
         }
     } catch (const BadInput& bad) {
         problem_->set_fault(reason_of(QString::fromUtf8(bad.what())));
-        return;
     }
+    return places_ != nullptr;
+}
+
+void FeatureForm::take_point(const Point& at, const std::string& part) {
+    if (!can_add(document_) || asked_ || !lay_out_places()) return;
     std::optional<FeaturePlace> found = places_->place(at, part);
     if (!found) {
         problem_->set_fault(
             tr("Nothing can be added there. Click a wall, a ceiling, a floor, the roof, an eave, a door or a window."));
         return;
     }
+    if (present_ && !goes_on(*type(), *found)) {
+        problem_->set_fault(tr("It cannot stand there: %1.", "a place").arg(place_words(*found, {})));
+        return;
+    }
     place_ = std::move(found);
+    if (present_) present_->moved = true;
     problem_->set_fault({});
     show_->setChecked(false);
     show_place();
+    if (present_) return along_->setFocus();
     if (types_->count() > 0 && chosen_.isEmpty()) search_->setFocus();
 }
 
 void FeatureForm::show_place() {
     tell_sides();
-    body_->setVisible(place_.has_value());
-    add_->setVisible(place_.has_value());
+    body_->setVisible(place_.has_value() || present_);
+    add_->setVisible(place_.has_value() || present_);
     if (place_) {
         const QSignalBlocker quiet_along(along_->line()), quiet_up(up_->line());
         const Point2 off = place_->at - place_->corner;
-        along_->type(meters(place_->level() ? off.x : place_->along));
-        up_->type(meters(place_->level() ? off.y : place_->up - place_->base));
+        // What says the same stays in the words that somebody typed.
+        const auto put = [](SizeField& field, double value) {
+            if (const auto now = field.size(); now && std::abs(*now - value) < same) return;
+            field.type(meters(value));
+            field.line().setModified(false);
+        };
+        put(*along_, place_->level() ? off.x : place_->along);
+        put(*up_, place_->level() ? off.y : place_->up - place_->base);
         fill_types();
     }
+    if (present_) show_type();
     tell_place();
 }
 
 void FeatureForm::fill_types() {
+    if (present_) return;  // what it is stays
     const QSignalBlocker quiet(types_);
     types_->clear();
     const QStringList words = search_->text().split(' ', Qt::SkipEmptyParts);
@@ -190,23 +207,26 @@ const Feature* FeatureForm::type() const { return chosen_.isEmpty() ? nullptr : 
 
 void FeatureForm::show_type() {
     problem_->set_fault({});
-    const bool known = place_ && type() != nullptr;
+    const bool known = (place_ || present_) && type() != nullptr;
     rest_->setVisible(known);
-    add_->setEnabled(known && !adding_);
+    add_->setEnabled(known && !asked_);
     if (known) {
-        const PlaceNeeds needs = needs_of(*type(), *place_);
+        const PlaceNeeds needs = place_ ? needs_of(*type(), *place_) : PlaceNeeds{};
+        const bool underground = place_ && !place_->level() && place_->up < place_->base - same;  // nobody measures that
         for (QWidget* widget : {static_cast<QWidget*>(along_label_), static_cast<QWidget*>(along_)})
             widget->setVisible(needs.along || needs.at);
         for (QWidget* widget : {static_cast<QWidget*>(up_label_), static_cast<QWidget*>(up_)})
-            widget->setVisible(needs.up || needs.at);
-        if (!name_->isModified()) name_->setText(usual_name(*type(), *place_));
-        show_widths();
+            widget->setVisible((needs.up || needs.at) && !underground);
+        if (!present_) {
+            if (!name_->isModified()) name_->setText(usual_name(*type(), *place_));
+            show_widths();
+        }
     }
     tell_place();
 }
 
 void FeatureForm::clear_widths() {
-    for (const Width& width : widths_) {
+    for (const WidthRow& width : widths_) {
         delete width.label;
         delete width.field;
     }
@@ -219,30 +239,13 @@ void FeatureForm::show_widths() {
         return as_sentence(catalog_text(row.name.empty() ? type()->name : row.name));
     };
     // Of the same type, what was typed stays.
-    if (std::ranges::equal(rows, widths_, {}, {}, &Width::row)) {
-        for (const Width& width : widths_) width.label->setText(called(*width.row));
+    if (std::ranges::equal(rows, widths_, {}, {}, &WidthRow::row)) {
+        for (const WidthRow& width : widths_) width.label->setText(called(*width.row));
         return;
     }
     clear_widths();
-    QWidget* before = name_;
-    for (const FeatureGap* row : rows) {
-        auto* label = new QLabel(called(*row), gap_box_);
-        label->setWordWrap(true);
-        auto* field = new SizeField(gap_box_);
-        field->setObjectName(QStringLiteral("feature_width"));
-        field->show_size(row->width, true);
-        field->line().setAccessibleName(label->text());
-        label->setBuddy(field);
-        label->ensurePolished();
-        field->line().ensurePolished();
-        gap_rows_->addWidget(label);
-        gap_rows_->addWidget(field);
-        widths_.push_back({row, label, field});
-        setTabOrder(before, &field->line());
-        before = &field->line();
-    }
-    setTabOrder(before, add_);
-    setTabOrder(add_, cancel_);
+    for (const FeatureGap* row : rows) add_width({row, {}, nullptr, nullptr}, called(*row), row->width);
+    put_in_order();
 }
 
 /// What is typed, as far as it is a length.
@@ -261,6 +264,14 @@ void FeatureForm::take_values() {
 
 void FeatureForm::tell_place() {
     show_->setText(place_ ? tr("&Move...") : tr("Sh&ow..."));
+    show_->setVisible(!present_ || present_->placed);
+    if (present_ && !place_) {
+        where_->setText(
+            tr("Where it is cannot be told by one place: it runs along several parts of the house, or through air that something "
+               "else encloses. Its place is changed in the file of the house, %1.")
+                .arg(house_name()));
+        return;
+    }
     if (!place_) {
         where_->setText(
             show_->isChecked()
@@ -286,7 +297,7 @@ bool FeatureForm::check() {
     };
     look(*along_);
     look(*up_);
-    for (const Width& width : widths_) look(*width.field);
+    for (const WidthRow& width : widths_) look(*width.field);
     if (name_->text().trimmed().isEmpty()) {
         problem_->set_fault(tr("Give it a name by which everybody finds it."));
         right = false;
@@ -295,64 +306,66 @@ bool FeatureForm::check() {
 }
 
 void FeatureForm::add() {
-    if (!place_ || type() == nullptr || adding_ || !check()) return;
+    if (present_) return apply_change();
+    if (!place_ || type() == nullptr || asked_ || !check()) return;
     take_values();
-    problem_->set_fault({});
     AddFeature entry = entry_of(*type(), *place_, along_->text().toStdString(), up_->text().toStdString());
     entry.name = name_->text().trimmed().toStdString();
-    Adding adding{.place = *place_};
-    for (const Gap& gap : document_.filed()->survey.gaps) adding.before.insert(gap.id);
-    entry.taken.assign(adding.before.begin(), adding.before.end());
-    for (const Width& width : widths_) {
+    for (const Gap& gap : document_.filed()->survey.gaps) entry.taken.push_back(gap.id);
+    for (const WidthRow& width : widths_) {
         const auto size = width.field->size();
         if (size && std::abs(*size - width.row->width) > same)
-            adding.measured.emplace_back(width.row, width.field->text().toStdString());
+            entry.measured.emplace_back(width.row->id, width.field->text().toStdString());
     }
-    adding_ = std::move(adding);
-    show_adding(true);
-    if (!survey_.change(entry)) {
-        if (adding_) take_failed(tr("Another job is being opened."));
+    ask({entry}, {});
+}
+
+void FeatureForm::ask(const std::vector<Edit>& edits, AskedFeature asked) {
+    problem_->set_fault({});
+    asked_ = std::move(asked);
+    show_asking(true);
+    if (!survey_.change(edits)) {
+        if (asked_) take_failed(tr("Another job is being opened."));
         return;
     }
-    adding_->id = survey_.changed_id();
+    if (asked_ && asked_->id.empty()) asked_->id = survey_.changed_id();
+    if (survey_.is_read()) take_read();  // it was so before
 }
 
 void FeatureForm::take_read() {
     places_.reset();
-    if (!adding_ || adding_->id.empty() || type() == nullptr) return;
-    std::vector<std::string> made;
-    for (const Gap& gap : document_.filed()->survey.gaps) {
-        if (!adding_->before.contains(gap.id) && gap.id.starts_with(adding_->id)) made.push_back(gap.id);
-    }
-    if (made.empty()) return;  // read for an earlier change
-    const Adding done = *std::exchange(adding_, std::nullopt);
-    const Feature& added_type = *type();
-    for (const auto& [row, width] : done.measured) {
-        const std::string id = gap_id(added_type, done.place, *row, done.id);
-        for (const std::string& gap : made) {
-            if (gap != id && !gap.starts_with(id + "-")) continue;
-            ChangeGap edit{.id = gap};
-            edit.shape = ShapeText{shape_word(row->shape), width, std::nullopt};
-            edit.how = Evidence::How::measured;
-            edit.plus_minus = "";
-            (void)survey_.change(edit);
+    if (!asked_) {
+        // Somebody took a change back: what is shown may be another.
+        if (present_ && !begin_change(std::string(present_->id))) {
+            forget();
+            emit cancelled();
         }
+        return;
     }
+    if (asked_->id.empty() || !survey_.is_read()) return;
+    const AskedFeature done = *std::exchange(asked_, std::nullopt);
+    const Job& job = *document_.filed();
+    const std::vector<GapIndex> gaps = gaps_of_feature(job, done.id);
+    const QString first = gaps.empty() ? QString() : QString::fromStdString(job.survey[gaps.front()].id);
     forget();
-    emit added(QString::fromStdString(made.front()));
+    if (done.removal)
+        emit removed();
+    else
+        emit added(first);
 }
 
 void FeatureForm::take_failed(const QString& why) {
-    if (!adding_) return;
-    adding_.reset();
-    show_adding(false);
+    if (!asked_) return;
+    asked_.reset();
+    show_asking(false);
     problem_->set_fault(reason_of(QString(why).remove(QStringLiteral(" (in the house of %1)").arg(document_.path()))));
 }
 
-void FeatureForm::show_adding(bool adding) {
-    add_->setEnabled(!adding && place_ && type() != nullptr);
-    body_->setEnabled(!adding);
-    show_->setEnabled(!adding);
+void FeatureForm::show_asking(bool asking) {
+    add_->setEnabled(!asking && (place_ || present_) && type() != nullptr);
+    remove_->setEnabled(!asking);
+    body_->setEnabled(!asking);
+    show_->setEnabled(!asking);
 }
 
 void FeatureForm::keyPressEvent(QKeyEvent* event) {

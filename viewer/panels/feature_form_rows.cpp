@@ -30,6 +30,7 @@ void FeatureForm::set_up() {
     name_label_->setBuddy(name_);
     name_->setMaxLength(120);
     add_->setDefault(true);
+    remove_->hide();
 }
 
 void FeatureForm::lay_out() {
@@ -75,18 +76,47 @@ void FeatureForm::lay_out() {
     buttons->setSpacing(8);
     buttons->addWidget(add_);
     buttons->addWidget(cancel_);
+    buttons->addWidget(remove_);
     buttons->addStretch();
     auto* foot = new QVBoxLayout;
     foot->setContentsMargins(18, 6, 18, 14);
     foot->addWidget(problem_);
     foot->addLayout(buttons);
-    const std::array<QWidget*, 8> order{show_, search_, types_, &along_->line(), &up_->line(), name_, add_, cancel_};
+    const std::array<QWidget*, 6> order{show_, search_, types_, &along_->line(), &up_->line(), name_};
     for (std::size_t i = 0; i + 1 < order.size(); ++i) setTabOrder(order.at(i), order.at(i + 1));
+    put_in_order();
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
     whole->setSpacing(0);
     whole->addWidget(scroll_, 1);
     whole->addLayout(foot);
+}
+
+void FeatureForm::add_width(WidthRow width, const QString& called, double size) {
+    width.label = new QLabel(called, gap_box_);
+    width.label->setWordWrap(true);
+    width.field = new SizeField(gap_box_);
+    width.field->setObjectName(QStringLiteral("feature_width"));
+    width.field->show_size(size, true);
+    width.field->line().setAccessibleName(called);
+    width.label->setBuddy(width.field);
+    width.label->ensurePolished();
+    width.field->line().ensurePolished();
+    gap_rows_->addWidget(width.label);
+    gap_rows_->addWidget(width.field);
+    widths_.push_back(std::move(width));
+}
+
+void FeatureForm::put_in_order() {
+    QWidget* before = name_;
+    for (const WidthRow& width : widths_) {
+        setTabOrder(before, &width.field->line());
+        before = &width.field->line();
+    }
+    for (QPushButton* button : {add_, cancel_, remove_}) {
+        setTabOrder(before, button);
+        before = button;
+    }
 }
 
 bool FeatureForm::eventFilter(QObject* watched, QEvent* event) {
@@ -116,6 +146,7 @@ void FeatureForm::connect_fields() {
             take_values();
         });
     connect(add_, &QPushButton::clicked, this, &FeatureForm::add);
+    connect(remove_, &QPushButton::clicked, this, &FeatureForm::remove);
     connect(cancel_, &QPushButton::clicked, this, [this] {
         forget();
         emit cancelled();
@@ -125,7 +156,7 @@ void FeatureForm::connect_fields() {
 }
 
 void FeatureForm::retranslate() {
-    heading_->setText(tr("Add to the house"));
+    heading_->setText(present_ ? tr("Change %1", "something on the house").arg(present_->name) : tr("Add to the house"));
     what_label_->setText(tr("What &is there?"));
     search_->setPlaceholderText(tr("Find it by a word, such as pipe"));
     search_->setAccessibleName(tr("Find a type by a word"));
@@ -134,11 +165,22 @@ void FeatureForm::retranslate() {
     name_->setAccessibleName(tr("Name"));
     gaps_label_->setText(tr("Its gaps"));
     gaps_hint_->setText(
-        tr("These are the usual widths, assumed until somebody measures. One that you change counts as measured."));
+        present_ ? tr("A width that you change counts as measured.")
+                 : tr("These are the usual widths, assumed until somebody measures. One that you change counts as measured."));
     show_->setToolTip(tr("Then click in the picture where it is."));
-    add_->setText(tr("&Add to the house"));
-    add_->setToolTip(tr("It stands in the file of the house from then on. It can be undone."));
+    add_->setText(present_ ? tr("&Apply the changes") : tr("&Add to the house"));
+    add_->setToolTip(present_
+                         ? tr("Its place goes into the file of the house, %1, measured widths into that of the job. It can be "
+                              "undone.")
+                               .arg(house_name())
+                         : tr("It stands in the file of the house from then on. It can be undone."));
     cancel_->setText(tr("Cancel"));
+    remove_->setText(tr("Remove"));
+    remove_->setToolTip(
+        present_ ? tr("Takes it out of the file of the house, %1, with all of its gaps, and what the job says of them. "
+                      "It can be undone.")
+                       .arg(house_name())
+                 : QString());
     tell_sides();
     if (place_) fill_types();
     tell_place();

@@ -114,7 +114,7 @@ void FirstHints::place() {
     const int least = layout()->minimumSize().width();
     const int width = std::min(std::max(wanted, least), std::max(over.width() - 2 * margin, 0));
     const int height = layout()->hasHeightForWidth() ? layout()->totalHeightForWidth(width) : layout()->sizeHint().height();
-    setGeometry(margin, over.height() - margin - height, width, height);
+    setGeometry(margin, margin, width, height);  // the card of facts has the lower corner
 }
 
 bool FirstHints::eventFilter(QObject* watched, QEvent* event) {

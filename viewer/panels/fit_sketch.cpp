@@ -250,7 +250,7 @@ QStringList FitSketch::description() const {
     for (const FitAnimal& animal : subject_.animals) {
         const QString sentence = animal.fit == Fit::through ? tr("%1, cross-section %2 by %3: fits.")
                                  : animal.fit == Fit::perhaps
-                                     ? tr("%1, cross-section %2 by %3: perhaps fits, if the gap is wider by its plus-minus.")
+                                     ? tr("%1, cross-section %2 by %3: perhaps fits, if the gap is as wide as it may be.")
                                      : tr("%1, cross-section %2 by %3: kept out.");
         all << sentence.arg(animal_text(animal.pest), width_words(animal.pest.size.slit), width_words(animal.pest.size.hole));
     }

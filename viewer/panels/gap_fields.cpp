@@ -48,6 +48,7 @@ GapFields::GapFields(QWidget* parent)
       note(named<QPlainTextEdit>(this, "gap_note")),
       close(named<QPushButton>(this, "gap_close")),
       remove(named<QPushButton>(this, "gap_remove")),
+      feature(named<QPushButton>(this, "gap_feature")),
       add(named<QPushButton>(this, "gap_add")),
       cancel(named<QPushButton>(this, "gap_cancel")),
       shape_choice(named<ChoiceBox>(this, "gap_shape")),
@@ -57,7 +58,7 @@ GapFields::GapFields(QWidget* parent)
     set_up();
     make_rows();
     auto* buttons = new QHBoxLayout;
-    for (QPushButton* button : {add, cancel, close, remove}) buttons->addWidget(button);
+    for (QPushButton* button : {add, cancel, close, remove, feature}) buttons->addWidget(button);
     buttons->addStretch();
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(18, 14, 18, 16);
@@ -170,7 +171,7 @@ void GapFields::fill_spaces(const Job& job) {
 }
 
 void GapFields::show_gap(const Job& job, const GapFacts& facts, const QString& folder, bool afresh) {
-    show_states(false, facts.of_house, facts.closed != nullptr);
+    show_states(false, facts);
     fill_spaces(job);
     if (afresh) show_problem({});
     heading->setText(QString::fromStdString(facts.gap.label()));
@@ -197,13 +198,16 @@ QString GapFields::origin_words(const Job& job, const GapFacts& facts) {
     if (!facts.of_house) return closed;
     const QString shape =
         tr("%1, %2.", "sides of a gap, its shape").arg(sides_words(job.survey, facts.gap), shape_words(facts.gap.shape));
-    const QString house = tr("It is part of the described house, so that it cannot be removed here, only marked as closed.");
+    const QString house =
+        facts.feature.empty()
+            ? tr("It is part of the described house, so that it cannot be removed here, only marked as closed.")
+            : tr("It is part of the described house: what makes it can be moved or removed, with all of its gaps.");
     return closed.isEmpty() ? tr("%1 %2", "two sentences").arg(shape, house)
                             : tr("%1 %2 %3", "three sentences").arg(shape, closed, house);
 }
 
 void GapFields::show_new(const Job& job, std::array<SpaceIndex, 2> between) {
-    show_states(true, false, false);
+    show_states(true, {});
     fill_spaces(job);
     show_problem({});
     name->clear();
@@ -217,18 +221,19 @@ void GapFields::show_new(const Job& job, std::array<SpaceIndex, 2> between) {
     note->clear();
 }
 
-void GapFields::show_states(bool is_new, bool of_house, bool closed) {
+void GapFields::show_states(bool is_new, const GapFacts& facts) {
     is_new_ = is_new;
-    of_house_ = of_house;
-    closed_ = closed;
-    for (QWidget* widget : of_job_) widget->setVisible(!of_house);
-    heading->setVisible(is_new || of_house);
+    of_house_ = facts.of_house;
+    closed_ = facts.closed != nullptr;
+    for (QWidget* widget : of_job_) widget->setVisible(!of_house_);
+    heading->setVisible(is_new || of_house_);
     photo_label_->setVisible(!is_new);
     photo->setVisible(!is_new);
     add->setVisible(is_new);
     cancel->setVisible(is_new);
     close->setVisible(!is_new);
-    remove->setVisible(!is_new && !of_house);
+    remove->setVisible(!is_new && !of_house_);
+    feature->setVisible(!facts.feature.empty());
     origin->setVisible(!is_new);
     retranslate();
 }
@@ -238,7 +243,7 @@ void GapFields::show_place(const std::optional<Point>& at) {
     const auto number = [](double meters) { return QLocale::c().toString(meters, 'f', 2); };
     place_->setText(at ? tr("%1, %2, %3 m", "x, y and height").arg(number(at->x), number(at->y), number(at->z)) : QString());
     place_->setVisible(at.has_value());
-    move->setText(at ? tr("&Move...") : tr("S&how..."));
+    move->setText(at ? tr("Mo&ve...") : tr("Sh&ow..."));
 }
 
 void GapFields::show_problem(const QString& why) {
@@ -253,8 +258,8 @@ void GapFields::follow_shape() {
     second->set_of(shape() == mesh ? SizeField::Of::area : shape() == slot ? SizeField::Of::length : SizeField::Of::plus_minus);
     switch (shape()) {
         case slot: second_label_->setText(tr("&Length")); break;
-        case ring: second_label_->setText(tr("Pip&e")); break;
-        default: second_label_->setText(tr("Scre&en")); break;
+        case ring: second_label_->setText(tr("P&ipe")); break;
+        default: second_label_->setText(tr("Screen")); break;
     }
     second->line().setPlaceholderText(shape() == slot   ? tr("9 m or 12 ft 6 in")
                                       : shape() == ring ? tr("its diameter, such as 22 mm")
@@ -292,14 +297,14 @@ void GapFields::retranslate_choices() {
 void GapFields::retranslate() {
     retranslate_choices();
     if (is_new_) heading->setText(tr("A new gap"));
-    name_label_->setText(tr("&Name"));
+    name_label_->setText(tr("Na&me"));
     plus_minus_label_->setText(tr("Give or ta&ke"));
     how_label_->setText(tr("Known &by"));
     shape_label_->setText(tr("&Shape"));
     from_label_->setText(tr("F&rom"));
-    to_label_->setText(tr("&To"));
+    to_label_->setText(tr("To"));
     place_label_->setText(tr("Place"));
-    note_label_->setText(tr("N&ote"));
+    note_label_->setText(tr("&Note"));
     photo_label_->setText(tr("Photo"));
     name->setPlaceholderText(tr("such as hose bibb, north wall"));
     width->line().setPlaceholderText(tr("1/16 in or 1.6 mm"));
@@ -319,6 +324,8 @@ void GapFields::retranslate() {
                               : tr("The gap was closed for good; ways in no longer lead through it."));
     remove->setText(tr("Remove"));
     remove->setToolTip(tr("Takes the gap out of the survey. It can be undone."));
+    feature->setText(tr("Mo&ve or remove..."));
+    feature->setToolTip(tr("What makes this gap, such as a pipe or a door's sweep: its place, its name and all of its gaps."));
     add->setText(tr("&Add this gap"));
     cancel->setText(tr("Cancel"));
     follow_shape();

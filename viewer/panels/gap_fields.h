@@ -62,6 +62,7 @@ public:
     QPlainTextEdit* note;
     QPushButton* close;
     QPushButton* remove;
+    QPushButton* feature;  ///< what of the house makes the gap
     QPushButton* add;
     QPushButton* cancel;
     QComboBox* shape_choice;
@@ -84,7 +85,7 @@ private:
     QLabel* add_row(QWidget* field);
     void lay_out();
     [[nodiscard]] static QString origin_words(const Job& job, const GapFacts& facts);
-    void show_states(bool is_new, bool of_house, bool closed);
+    void show_states(bool is_new, const GapFacts& facts);
     void retranslate_choices();
 
     QLabel *name_label_, *width_label_, *plus_minus_label_, *how_label_, *shape_label_, *second_label_, *from_label_, *to_label_,

@@ -36,7 +36,6 @@ GapForm::GapForm(JobDocument& document, SurveyDocument& survey, QWidget* parent)
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(fields_);
     fields_->note->installEventFilter(this);
-    connect(&survey_, &SurveyDocument::edit_failed, this, &GapForm::tell_failed);
     connect_fields();
 }
 
@@ -63,6 +62,10 @@ void GapForm::connect_fields() {
     });
     connect(f.close, &QPushButton::clicked, this, &GapForm::mark_closed);
     connect(f.remove, &QPushButton::clicked, this, &GapForm::remove_gap);
+    connect(f.feature, &QPushButton::clicked, this, [this] {
+        commit();
+        if (const auto at = gap()) emit feature_wanted(gap_facts(*document_.filed(), *at).feature);
+    });
     connect(f.add, &QPushButton::clicked, this, &GapForm::add_gap);
     connect(f.cancel, &QPushButton::clicked, this, [this] {
         is_new_ = false;
@@ -174,12 +177,7 @@ void GapForm::change_evidence(std::optional<Evidence::How> how, std::optional<QS
     ChangeGap edit{.id = id_};
     edit.how = how;
     if (plus_minus) edit.plus_minus = plus_minus->toStdString();
-    const GapFacts facts = gap_facts(*document_.filed(), *at);
-    if (facts.of_house) {  // what the job says of a gap of the house replaces both
-        if (!how) edit.how = facts.gap.evidence.how;
-        const double off = facts.gap.evidence.plus_minus;
-        if (!plus_minus) edit.plus_minus = off > 0 ? typed_length(off).toStdString() : "";
-    }
+    complete_evidence(edit, gap_facts(*document_.filed(), *at));
     change(std::move(edit), from);
 }
 
@@ -187,19 +185,18 @@ void GapForm::change_shape(SizeField* from) {
     const std::optional<GapIndex> at = gap();
     if (is_new_ || !at) return;
     const GapFacts facts = gap_facts(*document_.filed(), *at);
-    ChangeGap edit{.id = id_};
-    edit.shape = ShapeText{fields_->shape_word(), std::nullopt, std::nullopt};
-    const bool other = edit.shape->word != seamward::shape_word(facts.gap.shape);
+    const bool other = fields_->shape_word() != seamward::shape_word(facts.gap.shape);
     const auto text = [](const SizeField* field) { return field->text().toStdString(); };
     if (!other && from == nullptr) return;
+    ChangeGap edit = from == fields_->width ? measured_width(facts, text(from)) : ChangeGap{.id = id_};
+    if (!edit.shape) edit.shape = ShapeText{};
+    edit.shape->word = fields_->shape_word();
     if (other) {
         if (from == nullptr && fields_->needs_second()) fields_->second->show_size(std::nullopt, true);
         if (!fields_->width->check() || (fields_->needs_second() && !fields_->second->check())) return;
         edit.shape->width = text(fields_->width);
-        if (fields_->needs_second()) edit.shape->second = text(fields_->second);
-    } else {
-        (from == fields_->width ? edit.shape->width : edit.shape->second) = text(from);
     }
+    if ((other && fields_->needs_second()) || from == fields_->second) edit.shape->second = text(fields_->second);
     change(std::move(edit), from);
 }
 

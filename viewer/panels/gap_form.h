@@ -29,6 +29,8 @@ public:
     /// Enters what is typed and not entered yet, as leaving its field would.
     void commit();
     void remove_gap();
+    /// What was entered last cannot be: why.
+    void tell_failed(const QString& why);
     [[nodiscard]] bool is_new() const { return is_new_; }
     [[nodiscard]] GapFields& fields() const { return *fields_; }
 
@@ -38,6 +40,8 @@ signals:
     void added(const std::string& id);
     /// Whether a gap, known or new, is there to be seen.
     void shows(bool anything);
+    /// What of the house makes the gap is to be changed: its id.
+    void feature_wanted(const std::string& id);
     /// The new gap is not wanted after all.
     void cancelled();
 
@@ -55,7 +59,6 @@ private:
     void enter_note();
     void mark_closed();
     void add_gap();
-    void tell_failed(const QString& why);
     [[nodiscard]] std::string made_space();
     [[nodiscard]] std::array<SpaceIndex, 2> likely_sides(const std::optional<Point>& at) const;
     [[nodiscard]] std::optional<GapIndex> gap() const;

@@ -11,6 +11,7 @@
 #include <tuple>
 
 #include "document/gap_facts.h"
+#include "document/model_words.h"
 #include "document/way_text.h"
 #include "panels/gap_list_row.h"
 
@@ -43,6 +44,7 @@ GapList::GapList(JobDocument& document, QWidget* parent)
       add_(new QPushButton(this)),
       order_(new QComboBox(this)),
       unmeasured_(new QCheckBox(this)),
+      indoors_(new QCheckBox(this)),
       rows_(new QListWidget(this)) {
     QFont large = font();
     large.setPointSizeF(large.pointSizeF() * 1.45);
@@ -56,6 +58,7 @@ GapList::GapList(JobDocument& document, QWidget* parent)
     order_->setObjectName("order_gaps");
     order_->addItems({{}, {}});
     unmeasured_->setObjectName("unmeasured");
+    indoors_->setObjectName("indoors");
     rows_->setObjectName("gaps");
     rows_->setItemDelegate(new GapListRow(rows_));
     rows_->setResizeMode(QListView::Adjust);
@@ -69,6 +72,7 @@ GapList::GapList(JobDocument& document, QWidget* parent)
     connect(search_, &QLineEdit::textChanged, this, &GapList::fill);
     connect(order_, qOverload<int>(&QComboBox::currentIndexChanged), this, &GapList::fill);
     connect(unmeasured_, &QCheckBox::toggled, this, &GapList::fill);
+    connect(indoors_, &QCheckBox::toggled, this, &GapList::fill);
     connect(rows_, &QListWidget::itemActivated, this, &GapList::entered);
     connect(rows_, &QListWidget::currentItemChanged, this, [this](QListWidgetItem* row) {
         if (row == nullptr) return;
@@ -94,6 +98,7 @@ void GapList::lay_out() {
     head->addWidget(count_);
     head->addLayout(tools);
     head->addWidget(unmeasured_);
+    head->addWidget(indoors_);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
@@ -105,7 +110,9 @@ std::vector<GapIndex> GapList::wanted() const {
     const Job& job = *document_.filed();
     std::vector<GapIndex> all;
     std::vector<double> widths(job.survey.gaps.size());
+    const bool folded = !indoors_->isChecked() && search_->text().trimmed().isEmpty();
     for (std::uint32_t i = 0; i < job.survey.gaps.size(); ++i) {
+        if (folded && only_indoors_[i]) continue;
         const GapFacts facts = gap_facts(job, {i});
         widths[i] = facts.width();
         const QString text =
@@ -136,6 +143,11 @@ void GapList::fill() {
     rows_->clear();
     if (!document_.has_job()) return;
     const Job& job = *document_.filed();
+    only_indoors_ = only_indoors(job);
+    const auto indoors = static_cast<int>(std::ranges::count(only_indoors_, true));
+    indoors_->setVisible(indoors > 0);
+    indoors_->setText(tr("Also %n gap(s) between two places indoors", nullptr, indoors));
+    indoors_->setToolTip(tr("They lie on no way in, whatever is open: inside of cabinets, or between two rooms"));
     const std::vector<GapIndex> gaps = wanted();
     for (const GapIndex gap : gaps) add_row(gap);
     int unmeasured = 0;
@@ -183,6 +195,7 @@ void GapList::choose(const std::string& id) {
         search_->clear();
         unmeasured_->setChecked(false);
     }
+    if (row_of(id) == nullptr) indoors_->setChecked(true);
     QListWidgetItem* row = row_of(id);
     if (row == nullptr) return;
     rows_->setCurrentItem(row);

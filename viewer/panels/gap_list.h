@@ -55,7 +55,8 @@ private:
     QLineEdit* search_;
     QPushButton* add_;
     QComboBox* order_;
-    QCheckBox* unmeasured_;
+    QCheckBox *unmeasured_, *indoors_;
+    std::vector<bool> only_indoors_;  ///< of each gap, on no way in whatever is open
     QListWidget* rows_;
     std::string chosen_;
 };

@@ -11,6 +11,7 @@
 
 #include "base/quantity.h"
 #include "document/new_house.h"
+#include "document/way_text.h"
 #include "exchange/model_kinds.h"
 
 namespace seamward::viewer {
@@ -279,18 +280,32 @@ void ModelForm::show_finding(const ModelFinding& finding) {
 void ModelForm::write_finding() {
     if (finding_.job.isEmpty()) return;
     const QString spaces = tr("%n space(s)", "", finding_.spaces);
-    count_->setText(tr("Found: %n gap(s) between %1.", "%1: so many spaces", finding_.gaps).arg(spaces));
+    count_->setText(finding_.gaps == 0 ? tr("The model draws no gap that could be measured.")
+                                       : tr("Found: %n gap(s) between %1.", "%1: so many spaces", finding_.gaps).arg(spaces));
     const auto list = [](const QString& heading, const QStringList& lines) {
         if (lines.isEmpty()) return QString();
         QString html = "<h4>" + heading.toHtmlEscaped() + "</h4><ul>";
         for (const QString& line : lines) html += "<li>" + line.toHtmlEscaped() + "</li>";
         return html + "</ul>";
     };
+    const QString parts = tr("Looked at: %n part(s) of the model, for gaps from %1 to %2.", "", finding_.parts)
+                              .arg(width_words(finding_.smallest), width_words(finding_.widest));
+    QStringList means;
+    if (finding_.joints > 0)
+        means << tr(
+            "%n joint(s) between parts are drawn shut, and nobody has measured them. They stand in the survey with no width.", "",
+            finding_.joints);
+    means << tr(
+        "A house drawn tight need not be tight: what is not found here proves nothing. Look at the joints on site, and measure.");
+    if (finding_.rooms == 0)
+        means << tr(
+            "No air of the model is closed in enough to be a room, so no way in can end anywhere. Perhaps it draws only a part "
+            "of a house, or walls without a floor and a roof.");
     const QString file = tr("The job file is %1.").arg(QDir::toNativeSeparators(finding_.job));
     const QString none =
         finding_.lost.isEmpty() ? "<p>" + tr("All parts that the file lists came through.").toHtmlEscaped() + "</p>" : QString();
-    lost_->setHtml("<p>" + file.toHtmlEscaped() + "</p>" + none + list(tr("Lost on the way"), finding_.lost) +
-                   list(tr("Good to know"), finding_.notes));
+    lost_->setHtml("<p>" + parts.toHtmlEscaped() + "</p>" + list(tr("What that means"), means) + "<p>" + file.toHtmlEscaped() +
+                   "</p>" + none + list(tr("Lost on the way"), finding_.lost) + list(tr("Good to know"), finding_.notes));
 }
 
 void ModelForm::changeEvent(QEvent* event) {

@@ -64,6 +64,10 @@ NewHouseForm::NewHouseForm(QWidget* parent)
     files_->setObjectName("files");
     auto* right = new QVBoxLayout;
     right->setContentsMargins(0, 14, 18, 0);
+    floor_ = new QComboBox(this);
+    floor_->setObjectName("floor");
+    connect(floor_, qOverload<int>(&QComboBox::currentIndexChanged), sketch_, [this](int at) { sketch_->show_story(at + 1); });
+    right->addWidget(floor_, 0, Qt::AlignLeft);
     right->addWidget(sketch_, 1);
     right->addWidget(promise_);
     right->addWidget(files_);
@@ -74,8 +78,25 @@ NewHouseForm::NewHouseForm(QWidget* parent)
     column->setContentsMargins(0, 0, 0, 0);
     column->addLayout(halves, 1);
     column->addLayout(make_foot());
-    folder_->setText(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
+    folder_->setText(QDir::toNativeSeparators(usual_house_folder()));
     retranslate();
+    begin_afresh();
+}
+
+void NewHouseForm::begin_afresh() {
+    const NewHouse first;
+    tried_ = false;
+    for (QLineEdit* edit : {name_, address_}) edit->clear();
+    shapes_->button(static_cast<int>(first.shape))->setChecked(true);
+    for (const Size& size : sizes_) size.edit->setText(first_text(first.*size.into));
+    corners_->clear();
+    for (const Choice& choice : {stories_, garage_, cladding_, foundation_, roof_}) choice.box->setCurrentIndex(0);
+    bedrooms_.box->setCurrentIndex(first.bedrooms);
+    baths_.box->setCurrentIndex(first.baths - 1);
+    for (const auto& [box, id] : animals_) box->setChecked(std::ranges::count(chosen_at_first, std::string_view(id)) > 0);
+    folder_field_->set_fault({});
+    read();
+    questions_->ensureVisible(0, 0);
     name_->setFocus();
 }
 
@@ -117,7 +138,6 @@ void NewHouseForm::add_shapes(QWidget* page, QVBoxLayout* column) {
     for (const Shape shape : {Shape::rectangle, Shape::l, Shape::t, Shape::u, Shape::corners}) {
         auto* button = new ShapeButton(shape, page);
         button->setObjectName(QStringLiteral("shape_%1").arg(static_cast<int>(shape)));
-        button->setChecked(shape == Shape::rectangle);
         shapes_->addButton(button, static_cast<int>(shape));
         row->addWidget(button);
     }
@@ -126,7 +146,7 @@ void NewHouseForm::add_shapes(QWidget* page, QVBoxLayout* column) {
     auto* grid = new QGridLayout;
     grid->setHorizontalSpacing(12);
     const auto size = [&](const char* name, double NewHouse::*into, Of of) {
-        auto* edit = new QLineEdit(first_text(house_.*into));
+        auto* edit = new QLineEdit;
         edit->setObjectName(name);
         auto* field = new FormField(edit, page);
         const auto at = static_cast<int>(sizes_.size());
@@ -153,8 +173,9 @@ void NewHouseForm::add_choices(QWidget* page, QVBoxLayout* column) {
     grid->setHorizontalSpacing(12);
     int at = 0;
     for (const auto& [choice, name] :
-         {std::pair{&stories_, "stories"}, std::pair{&garage_, "garage"}, std::pair{&cladding_, "cladding"},
-          std::pair{&foundation_, "foundation"}, std::pair{&roof_, "roof"}}) {
+         {std::pair{&stories_, "stories"}, std::pair{&garage_, "garage"}, std::pair{&bedrooms_, "bedrooms"},
+          std::pair{&baths_, "baths"}, std::pair{&cladding_, "cladding"}, std::pair{&foundation_, "foundation"},
+          std::pair{&roof_, "roof"}}) {
         choice->box = new QComboBox;
         choice->box->setObjectName(name);
         choice->box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
@@ -174,7 +195,6 @@ void NewHouseForm::add_animals(QWidget* page, QVBoxLayout* column) {
         if (shipped_pests().find(id) == nullptr) continue;
         auto* box = new QCheckBox(page);
         box->setObjectName(QStringLiteral("animal_") + id);
-        box->setChecked(std::ranges::count(chosen_at_first, std::string_view(id)) > 0);
         const auto at = static_cast<int>(animals_.size());
         grid->addWidget(box, at / 2, at % 2);
         animals_.emplace_back(box, id);
@@ -187,6 +207,10 @@ QLayout* NewHouseForm::make_foot() {
     fault_->setObjectName("form_fault");
     cancel_ = new QPushButton(this);
     cancel_->setAutoDefault(false);
+    afresh_ = new QPushButton(this);
+    afresh_->setObjectName("afresh");
+    afresh_->setAutoDefault(false);
+    connect(afresh_, &QPushButton::clicked, this, &NewHouseForm::begin_afresh);
     make_ = new QPushButton(this);
     make_->setObjectName("make");
     make_->setDefault(true);
@@ -196,6 +220,7 @@ QLayout* NewHouseForm::make_foot() {
     foot->setContentsMargins(18, 4, 18, 14);
     foot->addWidget(fault_, 1);
     foot->addStretch();
+    foot->addWidget(afresh_);
     foot->addWidget(cancel_);
     foot->addWidget(make_);
     return foot;
@@ -223,6 +248,9 @@ void NewHouseForm::read() {
     if (house_.shape == Shape::corners) read_corners();
     house_.stories = stories_.box->currentIndex() + 1;
     house_.garage = static_cast<NewHouse::Garage>(garage_.box->currentIndex());
+    house_.bedrooms = bedrooms_.box->currentIndex();
+    house_.baths = baths_.box->currentIndex() + 1;
+    baths_.field->setEnabled(house_.bedrooms > 0);
     house_.cladding = static_cast<NewHouse::Cladding>(cladding_.box->currentIndex());
     house_.foundation = static_cast<NewHouse::Foundation>(foundation_.box->currentIndex());
     house_.roof = static_cast<NewHouse::Roof>(roof_.box->currentIndex());
@@ -259,6 +287,7 @@ FormField* NewHouseForm::field_of(Of of) const {
         case Of::corners: return corners_field_;
         case Of::roof: return roof_.field;
         case Of::garage: return garage_.field;
+        case Of::rooms: return bedrooms_.field;
         default: break;
     }
     return std::ranges::find(sizes_, of, &Size::of)->field;
@@ -271,7 +300,7 @@ void NewHouseForm::show_faults() {
         sizes_[i].field->setVisible(shape != Shape::corners && (i < 2 || wing));
     }
     corners_field_->setVisible(shape == Shape::corners);
-    std::vector<FormField*> fields{name_field_, corners_field_, roof_.field, garage_.field};
+    std::vector<FormField*> fields{name_field_, corners_field_, roof_.field, garage_.field, bedrooms_.field};
     for (const Size& size : sizes_) fields.push_back(size.field);
     const std::vector<NewHouseFault> faults = faults_of(house_);
     bool whole = unread_.empty();
@@ -283,12 +312,16 @@ void NewHouseForm::show_faults() {
         for (const auto& [unread, why] : unread_) {
             if (unread == field) text = why;
         }
-        if (field != name_field_ && field != garage_.field && !text.isEmpty()) whole = false;
+        const bool of_outline = field != name_field_ && field != garage_.field && field != bedrooms_.field;
+        if (of_outline && !text.isEmpty()) whole = false;
         const bool empty = (field == name_field_ && house_.name.empty()) ||
                            (field == corners_field_ && corners_->toPlainText().trimmed().isEmpty());
         field->set_fault(empty && !tried_ ? QString() : text);
     }
     fault_->set_fault({});
+    const bool floors = house_.stories > 1 && house_.bedrooms > 0;
+    floor_->setVisible(floors);
+    if (!floors) floor_->setCurrentIndex(0);
     sketch_->show_house(house_, whole);
     const NewHouseFiles files = new_house_files(QString(), QString::fromStdString(house_.name));
     files_->setText(house_.name.empty() ? QString()
@@ -322,6 +355,7 @@ void NewHouseForm::make() {
             answer = [this, files] {
                 set_busy(false);
                 accept();
+                begin_afresh();
                 emit job_wanted(files.job);
             };
             if (!of_folder.isEmpty()) answer = [this, of_folder] { fail(of_folder, {}); };
@@ -380,17 +414,28 @@ void NewHouseForm::retranslate() {
     fill(stories_.box, QStringList{tr("One"), tr("Two")});
     garage_.field->set_question(tr("&Garage"));
     fill(garage_.box, QStringList{tr("None"), tr("For one car"), tr("For two cars")});
+    bedrooms_.field->set_question(tr("B&edrooms"));
+    fill(bedrooms_.box, QStringList{tr("No rooms laid out"), tr("1 bedroom"), tr("2 bedrooms"), tr("3 bedrooms"),
+                                    tr("4 bedrooms"), tr("5 bedrooms")});
+    baths_.field->set_question(tr("Bathroo&ms"));
+    fill(baths_.box, QStringList{tr("1 bath"), tr("2 baths"), tr("3 baths")});
     cladding_.field->set_question(tr("&Outside of the walls"));
     fill(cladding_.box, QStringList{tr("Stucco"), tr("Brick"), tr("Siding")});
     foundation_.field->set_question(tr("It s&tands on"));
     fill(foundation_.box, QStringList{tr("A slab"), tr("A crawl space"), tr("A basement")});
     roof_.field->set_question(tr("&Roof"));
     fill(roof_.box, QStringList{tr("Hip: slopes on all sides"), tr("Gables"), tr("Shed: one slope"), tr("Flat")});
+    floor_->setAccessibleName(tr("Floor that the sketch shows"));
+    fill(floor_, QStringList{tr("Ground floor"), tr("Upper floor")});
     for (const auto& [box, id] : animals_) box->setText(catalog_text(shipped_pests().find(id)->name));
-    promise_->setText(tr(
-        "Doors, windows, pipes and vents come at their usual places with usual widths, marked as assumed. Check each on site."));
-    cancel_->setText(tr("Cancel"));
-    make_->setText(tr("&Make the house"));
+    promise_->setText(
+        tr("Rooms, doors, windows, pipes and vents come at their usual places, gaps with usual widths, marked as assumed. Check "
+           "each on site."));
+    cancel_->setText(tr("Close"));
+    cancel_->setToolTip(tr("Closes this; the answers stay until the program ends"));
+    afresh_->setText(tr("Begin afresh"));
+    afresh_->setToolTip(tr("Takes back all answers"));
+    make_->setText(tr("Ma&ke the house"));
     read();
 }
 

@@ -30,6 +30,8 @@ public:
     [[nodiscard]] const NewHouse& house() const { return house_; }
     /// Writes both files; job_wanted() follows, or what is wrong is shown.
     void make();
+    /// All answers as they are at first, but the folder, which is that of the last house.
+    void begin_afresh();
 
 signals:
     void job_wanted(const QString& path);
@@ -72,12 +74,13 @@ private:
     FormField *name_field_, *address_field_, *folder_field_, *corners_field_;
     std::vector<Size> sizes_;
     QButtonGroup* shapes_;
-    Choice stories_{}, garage_{}, cladding_{}, foundation_{}, roof_{};
+    Choice stories_{}, garage_{}, bedrooms_{}, baths_{}, cladding_{}, foundation_{}, roof_{};
     std::vector<std::pair<QCheckBox*, std::string>> animals_;
     QLabel *shape_heading_, *build_heading_, *animals_heading_, *files_, *promise_;
     OutlineSketch* sketch_;
+    QComboBox* floor_;  ///< whose rooms the sketch shows
     FaultLabel* fault_;
-    QPushButton *make_, *cancel_;
+    QPushButton *make_, *cancel_, *afresh_;
     bool tried_ = false;  ///< what is still empty is told from then on
     bool busy_ = false;
     NewestTask task_;  ///< last, so that its thread ends before the rest goes

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "document/house_places.h"
 #include "document/units_text.h"
 #include "geometry/straight_skeleton.h"
 #include "layers/palette.h"
@@ -55,7 +56,26 @@ void OutlineSketch::show_house(const NewHouse& house, bool whole) {
     house_ = house;
     outline_ = outline_of(house);
     whole_ = whole && !outline_.empty();
+    plan_ = whole_ ? usual_rooms(house) : std::nullopt;
     retranslate();
+}
+
+void OutlineSketch::show_story(int story) {
+    story_ = story;
+    update();
+}
+
+QString OutlineSketch::room_words(const UsualRoom& room) {
+    switch (room.use) {
+        case RoomUse::living: return tr("living room");
+        case RoomUse::kitchen: return tr("kitchen");
+        case RoomUse::hall: return tr("hall");
+        case RoomUse::bedroom: return room.id == "main-bedroom" ? tr("main bedroom") : tr("bedroom");
+        case RoomUse::bath: return tr("bath");
+        case RoomUse::garage: return tr("garage");
+        case RoomUse::whole: break;
+    }
+    return {};
 }
 
 void OutlineSketch::paintEvent(QPaintEvent* /*event*/) {
@@ -97,14 +117,53 @@ void OutlineSketch::paintEvent(QPaintEvent* /*event*/) {
     painter.setBrush(palette::ground);
     painter.drawPolygon(shape);
     if (whole_) {
+        painter.setOpacity(plan_ && house_.bedrooms > 0 ? 0.4 : 1);  // rooms are easier to read then
         paint_roof(painter, to_screen);
-        paint_garage(painter, to_screen);
+        painter.setOpacity(1);
+        if (plan_ && house_.bedrooms > 0)
+            paint_rooms(painter, to_screen);
+        else
+            paint_garage(painter, to_screen);
     }
     painter.setBrush(Qt::NoBrush);
     painter.setPen(
         QPen(whole_ ? palette::way : palette::outline, 3, whole_ ? Qt::SolidLine : Qt::DotLine, Qt::FlatCap, Qt::MiterJoin));
     painter.drawPolygon(shape);
     paint_lengths(painter, to_screen);
+}
+
+void OutlineSketch::paint_rooms(QPainter& painter, const QTransform& to_screen) const {
+    const auto map = [&](Point2 point) { return to_screen.map(QPointF(point.x, point.y)); };
+    painter.setBrush(Qt::NoBrush);
+    for (const UsualPartition& partition : plan_->partitions) {
+        if (partition.story != story_) continue;
+        painter.setPen(QPen(palette::way, 2));
+        painter.drawLine(map(partition.from), map(partition.to));
+    }
+    for (const UsualDoor& door : plan_->doors) {
+        const UsualPartition& in = plan_->partitions[door.partition];
+        if (in.story != story_) continue;
+        const Point2 way = in.to - in.from;
+        const Point2 along = way * (1 / std::hypot(way.x, way.y));
+        painter.setPen(QPen(palette::ground, 4));
+        painter.drawLine(map(in.from + along * (door.of_line - door.width / 2)),
+                         map(in.from + along * (door.of_line + door.width / 2)));
+    }
+    QFont small = font();
+    small.setPointSizeF(small.pointSizeF() * 0.85);
+    painter.setFont(small);
+    const QFontMetrics metrics(small);
+    painter.setPen(palette::ink);
+    for (const UsualRoom& room : plan_->rooms) {
+        if (room.story != story_) continue;
+        const double reach = to_edge(room.loop, HousePlaces::inside_of(room));
+        const QPointF middle = map(HousePlaces::inside_of(room));
+        const double wide = std::max(2 * reach * std::abs(to_screen.m11()), static_cast<double>(metrics.averageCharWidth() * 9));
+        QRectF box(0, 0, wide - 4, metrics.height() * 3);
+        box.moveCenter(middle);
+        painter.drawText(box, Qt::AlignCenter | Qt::TextWordWrap, room_words(room));
+    }
+    painter.setFont(font());
 }
 
 void OutlineSketch::paint_garage(QPainter& painter, const QTransform& to_screen) const {

@@ -97,7 +97,7 @@ void PhotoField::take_file(const QString& file) {
 }
 
 void PhotoField::retranslate() {
-    choose_->setText(path_.isEmpty() ? tr("Choose a &photo...") : tr("&Photo..."));
+    choose_->setText(path_.isEmpty() ? tr("Choose a photo...") : tr("Photo..."));
     choose_->setToolTip(tr("The picture stays where it is; the job file notes its place from its own folder."));
     remove_->setText(tr("None"));
     remove_->setToolTip(tr("The picture itself is not deleted."));

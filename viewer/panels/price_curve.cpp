@@ -7,6 +7,7 @@
 #include <QPainter>
 #include <algorithm>
 #include <cmath>
+#include <cstdint>
 
 #include "document/closings_text.h"
 #include "layers/palette.h"
@@ -21,6 +22,8 @@ constexpr double knob_size = 7;
 constexpr double no_way_room = 16;  ///< between the narrowest width and the line on which nothing gets in
 constexpr double grasp = 4;         ///< so many pixels from a stair it is taken
 constexpr int nothing_dragged = -2;
+constexpr std::int64_t beyond_plan = 5;  ///< the scale ends a fifth above the plan, so that one sees what comes next
+constexpr int arrow = 9;                 ///< room for the arrow where the stairs go on
 
 QFont small(QFont font) {
     font.setPointSizeF(font.pointSizeF() * 0.88);
@@ -49,7 +52,10 @@ void PriceCurve::changeEvent(QEvent* event) {
 
 void PriceCurve::show(Shown shown) {
     shown_ = std::move(shown);
-    setAccessibleDescription(shown_.words);
+    // A scale that changed under the mouse would take the knob with it.
+    if (!dragged_) scale();
+    setAccessibleDescription(goes_on() ? tr("%1 The prices go on to %2.").arg(shown_.words, money_words(dearest()))
+                                       : shown_.words);
     update();
 }
 
@@ -66,13 +72,20 @@ QRectF PriceCurve::field() const {
     return QRectF(rect()).adjusted(side, top, -side, -words);
 }
 
-Money PriceCurve::dearest() const {
-    const Money last = shown_.stairs.empty() ? Money{} : shown_.stairs.back().price;
-    return std::max({last, shown_.knob.price, Money{1}});
+void PriceCurve::scale() {
+    const Money around_plan{shown_.plan.cents + shown_.plan.cents / beyond_plan};
+    const bool far = around_plan > Money{} && dearest().cents > around_plan.cents + around_plan.cents / beyond_plan;
+    const bool knob_inside = shown_.knob.price <= around_plan;
+    up_to_ = std::max({far && knob_inside ? around_plan : dearest(), shown_.knob.price, Money{1}});
 }
 
 double PriceCurve::x_of(Money price) const {
-    return field().left() + field().width() * static_cast<double>(price.cents) / static_cast<double>(dearest().cents);
+    return field().left() + field().width() * static_cast<double>(price.cents) / static_cast<double>(up_to_.cents);
+}
+
+int PriceCurve::last_shown() const {
+    const auto inside = [this](const Stair& one) { return one.price <= up_to_; };
+    return static_cast<int>(std::ranges::count_if(shown_.stairs, inside)) - 1;
 }
 
 double PriceCurve::y_of(double width) const {
@@ -83,7 +96,7 @@ double PriceCurve::y_of(double width) const {
         low = std::min(low, value);
         high = std::max(high, value);
     };
-    for (const Stair& stair : shown_.stairs) take(stair.width);
+    for (int i = 0; i <= last_shown(); ++i) take(shown_.stairs[static_cast<std::size_t>(i)].width);
     for (const Animal& animal : shown_.animals) take(animal.needs);
     take(shown_.knob.width);
     const QRectF in = field();
@@ -108,7 +121,8 @@ void PriceCurve::paintEvent(QPaintEvent* /*event*/) {
 
 QPainterPath PriceCurve::stairs() const {
     QPainterPath path({field().left(), y_of(shown_.width_now)});
-    for (const Stair& stair : shown_.stairs) {
+    for (int i = 0; i <= last_shown(); ++i) {
+        const Stair& stair = shown_.stairs[static_cast<std::size_t>(i)];
         path.lineTo(x_of(stair.price), path.currentPosition().y());
         path.lineTo(place(stair));
     }
@@ -127,6 +141,11 @@ void PriceCurve::paint_stairs(QPainter& painter) const {
     painter.drawPath(path);
     painter.setPen(QPen(palette::outline, 1));
     painter.drawLine(in.bottomLeft(), in.bottomRight());
+    if (!goes_on()) return;
+    const QPointF tip(in.right() + arrow, path.currentPosition().y());
+    painter.setPen(QPen(palette::outline, 2, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+    painter.drawLine(path.currentPosition(), tip);
+    painter.drawPolyline(QPolygonF{{tip + QPointF(-4, -4), tip, tip + QPointF(-4, 4)}});
 }
 
 QRectF PriceCurve::free_place(QSizeF size, double y, const std::vector<QRectF>& taken) const {
@@ -171,10 +190,35 @@ void PriceCurve::paint_animals(QPainter& painter) const {
 void PriceCurve::paint_scale(QPainter& painter) const {
     const QRectF in = field();
     const QRectF words(in.left() - 10, in.bottom() + 2, in.width() + 20, height() - in.bottom() - 2);
+    const QFontMetrics metrics(painter.font());
+    const auto wide = [&](const QString& text) { return metrics.horizontalAdvance(text) + 2; };
+    const bool planned = shown_.plan > Money{} && shown_.plan <= up_to_;
+    const bool ends_at_plan = shown_.plan == up_to_;
+    const QString left = money_words({});
+    // Where prices go on it is said over the line, so that the plan's price stands under its mark.
+    const QString right = goes_on() || ends_at_plan ? QString() : money_words(up_to_);
     painter.setPen(palette::soft_ink);
-    painter.drawText(words, Qt::AlignLeft | Qt::AlignVCenter, money_words({}));
-    painter.drawText(words, Qt::AlignRight | Qt::AlignVCenter, money_words(dearest()));
-    painter.drawText(words, Qt::AlignHCenter | Qt::AlignVCenter, tr("price"));
+    painter.drawText(words, Qt::AlignLeft | Qt::AlignVCenter, left);
+    painter.drawText(words, Qt::AlignRight | Qt::AlignVCenter, right);
+    if (goes_on()) {
+        const QRectF over(in.left(), in.bottom() - metrics.height() - 1, in.width() - 2, metrics.height());
+        painter.drawText(over, Qt::AlignRight | Qt::AlignVCenter, tr("goes on to %1").arg(money_words(dearest())));
+    }
+    const QRectF between = words.adjusted(wide(left) + 10, 0, right.isEmpty() ? 0 : -wide(right) - 10, 0);
+    if (!planned) {
+        if (wide(tr("price")) <= between.width()) painter.drawText(between, Qt::AlignCenter, tr("price"));
+        return;
+    }
+    const double at = x_of(shown_.plan);
+    painter.setPen(QPen(palette::ink, 1.5));
+    painter.drawLine(QPointF(at, in.bottom() - 4), QPointF(at, in.bottom() + 3));
+    for (const QString& text : {tr("plan %1").arg(money_words(shown_.plan)), tr("plan")}) {
+        const double size = wide(text);
+        if (size > between.width()) continue;
+        const double from = std::clamp(at - size / 2, between.left(), between.right() - size);
+        painter.drawText(QRectF(from, between.top(), size, between.height()), Qt::AlignCenter, text);
+        break;
+    }
 }
 
 void PriceCurve::paint_knob(QPainter& painter) const {
@@ -191,7 +235,7 @@ int PriceCurve::stair_at(double x) const {
     if (x <= field().left()) return beginning;
     int stair = beginning;
     double nearest = grasp;
-    for (int i = 0; i < static_cast<int>(shown_.stairs.size()); ++i) {
+    for (int i = 0; i <= last_shown(); ++i) {
         const double to = x - x_of(shown_.stairs[static_cast<std::size_t>(i)].price);
         if (std::abs(to) < nearest || (to > 0 && nearest == grasp)) stair = i;
         nearest = std::min(nearest, std::abs(to));
@@ -219,11 +263,18 @@ void PriceCurve::go(int stair) {
 void PriceCurve::mousePressEvent(QMouseEvent* event) {
     if (event->button() != Qt::LeftButton || shown_.stairs.empty()) return;
     last_ = nothing_dragged;
+    dragged_ = true;
     go(stair_at(event->localPos().x()));
 }
 
 void PriceCurve::mouseMoveEvent(QMouseEvent* event) {
     if ((event->buttons() & Qt::LeftButton) != 0 && !shown_.stairs.empty()) go(stair_at(event->localPos().x()));
+}
+
+void PriceCurve::mouseReleaseEvent(QMouseEvent* /*event*/) {
+    dragged_ = false;
+    scale();
+    update();
 }
 
 void PriceCurve::keyPressEvent(QKeyEvent* event) {

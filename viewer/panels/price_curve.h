@@ -31,6 +31,7 @@ public:
         double width_now = 0;       ///< of the widest way where nothing is paid
         std::vector<Stair> stairs;  ///< rising prices, falling widths
         std::vector<Animal> animals;
+        Money plan;     ///< of the whole plan; 0: there is none
         Stair knob;     ///< what is ticked
         QString words;  ///< the same for a screen reader
     };
@@ -39,6 +40,8 @@ public:
 
     void show(Shown shown);
     [[nodiscard]] const Shown& shown() const { return shown_; }
+    /// The price at the right edge. Stairs far dearer than the plan go on beyond it, until the knob is taken there.
+    [[nodiscard]] Money shown_up_to() const { return up_to_; }
     /// Where the knob and a stair stand, in pixels.
     [[nodiscard]] QPointF knob_place() const { return place(shown_.knob); }
     [[nodiscard]] QPointF stair_place(int stair) const;
@@ -54,6 +57,7 @@ protected:
     void paintEvent(QPaintEvent* event) override;
     void mousePressEvent(QMouseEvent* event) override;
     void mouseMoveEvent(QMouseEvent* event) override;
+    void mouseReleaseEvent(QMouseEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
     void changeEvent(QEvent* event) override;
 
@@ -64,7 +68,11 @@ private:
     [[nodiscard]] int before_knob() const;
     [[nodiscard]] int after_knob() const;
     [[nodiscard]] QRectF field() const;
-    [[nodiscard]] Money dearest() const;
+    void scale();
+    [[nodiscard]] Money dearest() const { return shown_.stairs.empty() ? Money{} : shown_.stairs.back().price; }
+    [[nodiscard]] bool goes_on() const { return dearest() > up_to_; }
+    /// The last stair that the scale has.
+    [[nodiscard]] int last_shown() const;
     [[nodiscard]] double x_of(Money price) const;
     [[nodiscard]] double y_of(double width) const;
     [[nodiscard]] QPointF place(const Stair& stair) const { return {x_of(stair.price), y_of(stair.width)}; }
@@ -77,6 +85,8 @@ private:
     void paint_scale(QPainter& painter) const;
 
     Shown shown_;
+    Money up_to_{1};
+    bool dragged_ = false;
     int last_ = -2;  ///< where a drag went last
 };
 

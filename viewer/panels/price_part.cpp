@@ -49,6 +49,7 @@ PricePart::PricePart(ClosingsDocument& closings, QWidget* parent)
     words_->setObjectName("price_words");
     words_->setTextFormat(Qt::PlainText);
     words_->setWordWrap(true);
+    words_->setAlignment(Qt::AlignTop);
     against_->setObjectName("against");
     against_->setMenu(new QMenu(against_));
     others_->setObjectName("plan_against_others");
@@ -117,6 +118,7 @@ void PricePart::retranslate() {
 void PricePart::changeEvent(QEvent* event) {
     if (event->type() == QEvent::LanguageChange) retranslate();
     QWidget::changeEvent(event);
+    if (event->type() == QEvent::FontChange) keep_room();
 }
 
 void PricePart::refresh() {
@@ -147,9 +149,14 @@ void PricePart::refresh_curve() {
     words_->setVisible(closings_.has_plan());
     if (!closings_.has_plan()) return;
     words_->setText(price_words(closings_));
+    keep_room();
     if (stairs.empty()) return;
-    PriceCurve::Shown shown{
-        .width_now = closings_.plan().widest_now, .stairs = stairs, .animals = {}, .knob = {}, .words = words_->text()};
+    PriceCurve::Shown shown{.width_now = closings_.plan().widest_now,
+                            .stairs = stairs,
+                            .animals = {},
+                            .plan = {},
+                            .knob = {},
+                            .words = words_->text()};
     for (const AnimalOutlook& animal : closings_.outlook().animals)
         shown.animals.push_back({catalog_text(animal.pest.name), animal.pest.size.slit, !animal.way});
     std::ranges::stable_sort(shown.animals, std::greater<>(), &PriceCurve::Animal::needs);
@@ -157,8 +164,24 @@ void PricePart::refresh_curve() {
     const double now = rung == ClosingsDocument::none_done ? shown.width_now
                        : rung >= 0                         ? stairs[static_cast<std::size_t>(rung)].width
                                                            : closings_.outlook().widest;
+    if (closings_.plan().plan.feasible) shown.plan = closings_.plan().plan.cost;
     shown.knob = {closings_.ticked().cost, now};
     curve_->show(std::move(shown));
+}
+
+void PricePart::keep_room() {
+    if (!closings_.has_plan()) return;
+    const QMargins margins = words_->contentsMargins();
+    const QRect inside(0, 0, std::max(1, width() - margins.left() - margins.right()), QWIDGETSIZE_MAX);
+    int most = 0;
+    for (const QString& text : possible_price_words(closings_))
+        most = std::max(most, words_->fontMetrics().boundingRect(inside, Qt::TextWordWrap, text).height());
+    words_->setMinimumHeight(most + margins.top() + margins.bottom());
+}
+
+void PricePart::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    keep_room();
 }
 
 void PricePart::go_to(int stair) {

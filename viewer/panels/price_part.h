@@ -26,6 +26,7 @@ signals:
 
 protected:
     void changeEvent(QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
     void lay_out();
@@ -33,6 +34,8 @@ private:
     void refresh();
     void refresh_buttons();
     void refresh_curve();
+    /// For the longest that the words under the curve can become, so that no row moves when something is ticked.
+    void keep_room();
     void go_to(int stair);
     void fill_animals_menu();
     void choose_animal(const Pest& pest, bool against);

@@ -6,10 +6,12 @@
 #include <QSlider>
 #include <QToolButton>
 #include <QWidget>
+#include <cstdint>
+#include <vector>
 
 namespace seamward::viewer {
 
-/// What steers a ride: going on and stopping, where one is, leaving, and saving it as a film.
+/// What steers a ride: going on and stopping, how fast, where one is, leaving, and saving it as a film.
 class RideBar : public QWidget {
     Q_OBJECT
 
@@ -20,6 +22,8 @@ public:
     void set_duration(double seconds);
     void show_time(double seconds);
     void show_going(bool going);
+    /// `speed`: times the usual one.
+    void show_speed(double speed, bool can_slow, bool can_hasten);
     /// Where the ride is, in words.
     void set_words(const QString& words) { words_->setText(words); }
     [[nodiscard]] QString words() const { return words_->text(); }
@@ -27,6 +31,7 @@ public:
 signals:
     void going_wanted(bool going);
     void time_wanted(double seconds);
+    void speed_wanted(bool faster);
     void leave_wanted();
     void film_wanted();
 
@@ -37,12 +42,18 @@ protected:
 private:
     void retranslate();
     void arrange();
+    [[nodiscard]] std::vector<QWidget*> steering() const { return {going_, slower_, speed_, faster_}; }
 
-    QToolButton *going_, *film_, *leave_;
+    enum class Lines : std::uint8_t { unknown, one, slider_apart, three };
+
+    QToolButton *going_, *slower_, *faster_, *film_, *leave_;
+    QLabel* speed_;
     QSlider* time_;
     QLabel* words_;
     QVBoxLayout* column_;
-    QHBoxLayout* row_;
+    QHBoxLayout *row_, *second_row_;
+    Lines lines_ = Lines::unknown;
+    double times_ = 1;
     bool goes_ = false;
 };
 

@@ -19,7 +19,7 @@ SpaceDialog::SpaceDialog(QWidget* parent)
     kind_->addItem(tr("a garage or a porch"), static_cast<int>(SpaceKind::attached));
     kind_->addItem(tr("outdoors"), static_cast<int>(SpaceKind::outdoors));
     kind_->addItem(tr("where animals live, as in a block wall"), static_cast<int>(SpaceKind::harborage));
-    source_->setText(tr("A&nimals may already be there"));
+    source_->setText(tr("Animals &may already be there"));
     source_->setToolTip(tr("Such as a dry floor drain or a neighbor's unit: ways in start there too."));
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel, this);
     buttons->button(QDialogButtonBox::Ok)->setText(tr("&Add"));

@@ -68,6 +68,9 @@ SurveyPanel::SurveyPanel(JobDocument& document, SurveyDocument& survey, QWidget*
         emit gap_chosen(gap);
     });
     connect(list_, &GapList::entered, this, [this] { form_->fields().width->setFocus(); });
+    connect(&survey, &SurveyDocument::edit_failed, this, [this](const QString& why) {
+        if (feature_form_->isHidden()) form_->tell_failed(why);  // otherwise it was changed there, and is told there
+    });
     connect(form_, &GapForm::wants_point, this, &SurveyPanel::wants_point);
     connect(form_, &GapForm::added, this, [this](const std::string& id) { to_choose_ = id; });
     connect(form_, &GapForm::cancelled, this, [this] { form_->show_gap(list_->chosen()); });
@@ -113,6 +116,10 @@ void SurveyPanel::connect_feature_form() {
         show_feature_form(true);
         feature_form_->begin();
     });
+    connect(form_, &GapForm::feature_wanted, this, [this](const std::string& id) {
+        if (feature_form_->begin_change(id)) show_feature_form(true);
+    });
+    connect(feature_form_, &FeatureForm::removed, this, [this] { show_feature_form(false); });
     connect(feature_form_, &FeatureForm::wants_point, this, &SurveyPanel::wants_point);
     connect(feature_form_, &FeatureForm::cancelled, this, [this] {
         show_feature_form(false);

@@ -8,6 +8,7 @@
 #include <QSplitter>
 #include <QVBoxLayout>
 
+#include "document/model_words.h"
 #include "document/way_text.h"
 #include "panels/choice_box.h"
 #include "panels/way_row.h"
@@ -95,7 +96,11 @@ void WaysPanel::resizeEvent(QResizeEvent* event) {
 }
 
 void WaysPanel::place_sketch() {
-    sketch_->setVisible(document_.chosen() != nullptr && height() >= lines_for_sketch * fontMetrics().height());
+    const bool low = height() < lines_for_sketch * fontMetrics().height();
+    sketch_->setVisible(document_.chosen() != nullptr && !low);
+    // Large letters leave little room: the list has the larger part of it, and the remarks stand under the steps anyway.
+    ways_->setMinimumHeight(low ? height() * 2 / 5 : 0);
+    if (!document_.ways().paths.empty()) remarks_->setVisible(!low && !document_.remarks().isEmpty());
 }
 
 void WaysPanel::retranslate() {
@@ -212,6 +217,7 @@ void WaysPanel::show_remarks() {
         remarks_->setText(tr("To check: %1.").arg(all.join(".\n")));
     }
     remarks_->setVisible(!all.isEmpty());
+    place_sketch();
 }
 
 QString WaysPanel::animal_asked() const {
@@ -226,6 +232,11 @@ QString WaysPanel::room_asked() const {
 }
 
 QString WaysPanel::none_text() const {
+    const QString model = model_words(document_.job());
+    return model.isEmpty() ? none_found_text() : none_found_text() + "\n\n" + model;
+}
+
+QString WaysPanel::none_found_text() const {
     const QString animal = animal_asked();
     const QString room = room_asked();
     if (animal.isEmpty() && room.isEmpty()) return tr("No way in, as far as this survey goes.");

@@ -36,6 +36,7 @@ private:
     [[nodiscard]] QString animal_asked() const;
     [[nodiscard]] QString room_asked() const;
     [[nodiscard]] QString none_text() const;
+    [[nodiscard]] QString none_found_text() const;
     [[nodiscard]] QString count_text() const;
     void show_chosen(int way);
 

@@ -19,6 +19,40 @@
     </message>
 </context>
 <context>
+    <name>model_words</name>
+    <message numerus="yes">
+        <source>This survey was found in a builder&apos;s model, which draws %n gap(s).</source>
+        <translation>
+            <numerusform>This survey was found in a builder&apos;s model, which draws %n gap.</numerusform>
+            <numerusform>This survey was found in a builder&apos;s model, which draws %n gaps.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n joint(s) between its parts are drawn shut, and nobody has measured them.</source>
+        <translation>
+            <numerusform>%n joint between its parts is drawn shut, and nobody has measured it.</numerusform>
+            <numerusform>%n joints between its parts are drawn shut, and nobody has measured them.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>new_house</name>
+    <message numerus="yes">
+        <source>%n bedroom(s)</source>
+        <translation>
+            <numerusform>%n bedroom</numerusform>
+            <numerusform>%n bedrooms</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n bath(s)</source>
+        <translation>
+            <numerusform>%n bath</numerusform>
+            <numerusform>%n baths</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>seamward::viewer::ClosingsHead</name>
     <message numerus="yes">
         <source>%n gaps ticked</source>
@@ -82,6 +116,13 @@
             <numerusform>%n not measured</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>Also %n gap(s) between two places indoors</source>
+        <translation>
+            <numerusform>Also %n gap between two places indoors</numerusform>
+            <numerusform>Also %n gaps between two places indoors</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>seamward::viewer::HelpPages</name>
@@ -108,6 +149,20 @@
         <translation>
             <numerusform>Found: %n gap between %1.</numerusform>
             <numerusform>Found: %n gaps between %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Looked at: %n part(s) of the model, for gaps from %1 to %2.</source>
+        <translation>
+            <numerusform>Looked at: %n part of the model, for gaps from %1 to %2.</numerusform>
+            <numerusform>Looked at: %n parts of the model, for gaps from %1 to %2.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n joint(s) between parts are drawn shut, and nobody has measured them. They stand in the survey with no width.</source>
+        <translation>
+            <numerusform>%n joint between parts is drawn shut, and nobody has measured it. It stands in the survey with no width.</numerusform>
+            <numerusform>%n joints between parts are drawn shut, and nobody has measured them. They stand in the survey with no width.</numerusform>
         </translation>
     </message>
 </context>

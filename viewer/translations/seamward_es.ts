@@ -17,2393 +17,6 @@
     </message>
 </context>
 <context>
-    <name>catalog</name>
-    <message>
-        <source>1/2 in hardware cloth, 19 gage</source>
-        <translation>malla soldada de 1/2 pulg, calibre 19</translation>
-    </message>
-    <message>
-        <source>1/3 in hardware cloth</source>
-        <translation>malla soldada de 1/3 pulg</translation>
-    </message>
-    <message>
-        <source>1/4 in hardware cloth</source>
-        <translation>malla soldada de 1/4 pulg</translation>
-    </message>
-    <message>
-        <source>1/4 in hardware cloth, 23 gage</source>
-        <translation>malla soldada de 1/4 pulg, calibre 23</translation>
-    </message>
-    <message>
-        <source>1/4 in hardware cloth, code weight</source>
-        <translation>malla soldada de 1/4 pulg, del peso que pide el código</translation>
-    </message>
-    <message>
-        <source>1/8 in hardware cloth</source>
-        <translation>malla soldada de 1/8 pulg</translation>
-    </message>
-    <message>
-        <source>1/8 in hardware cloth, 27 gage</source>
-        <translation>malla soldada de 1/8 pulg, calibre 27</translation>
-    </message>
-    <message>
-        <source>1/8 in hardware cloth, heavy</source>
-        <translation>malla soldada de 1/8 pulg, gruesa</translation>
-    </message>
-    <message>
-        <source>14 mesh</source>
-        <translation>malla 14</translation>
-    </message>
-    <message>
-        <source>14-mesh screen</source>
-        <translation>tela de alambre, malla 14</translation>
-    </message>
-    <message>
-        <source>14-mesh screen, 3 ft x 7 ft</source>
-        <translation>tela de alambre, malla 14, 3 x 7 pies</translation>
-    </message>
-    <message>
-        <source>16 mesh, insect screen</source>
-        <translation>malla 16, mosquitero</translation>
-    </message>
-    <message>
-        <source>16-mesh insect screen</source>
-        <translation>mosquitero, malla 16</translation>
-    </message>
-    <message>
-        <source>16-mesh insect screen, 3 ft x 7 ft</source>
-        <translation>mosquitero, malla 16, 3 x 7 pies</translation>
-    </message>
-    <message>
-        <source>18 mesh</source>
-        <translation>malla 18</translation>
-    </message>
-    <message>
-        <source>18 x 16 mesh, insect screen</source>
-        <translation>malla 18 x 16, mosquitero</translation>
-    </message>
-    <message>
-        <source>20 mesh, stainless</source>
-        <translation>malla 20, inoxidable</translation>
-    </message>
-    <message>
-        <source>20-mesh stainless screen</source>
-        <translation>tela inoxidable, malla 20</translation>
-    </message>
-    <message>
-        <source>20-mesh stainless screen, 1 ft x 3 ft</source>
-        <translation>tela inoxidable, malla 20, 1 x 3 pies</translation>
-    </message>
-    <message>
-        <source>40 to 100 F (4 to 38 C), dry until it has cured</source>
-        <translation>40 a 100 F (4 a 38 C), en seco hasta que cure</translation>
-    </message>
-    <message>
-        <source>40 to 90 F (4 to 32 C), no frost for a day</source>
-        <translation>40 a 90 F (4 a 32 C), sin heladas por un día</translation>
-    </message>
-    <message>
-        <source>60 to 90 F (16 to 32 C) for can and surface; damp is welcome, standing water is not</source>
-        <translation>60 a 90 F (16 a 32 C) para el bote y la superficie; humedad sí, agua encharcada no</translation>
-    </message>
-    <message>
-        <source>A rated wall or ceiling takes a listed system only; ordinary foam and sealant spoil its rating.</source>
-        <translation>Un muro o techo contra fuego solo admite un sistema aprobado; la espuma y el sellador comunes le quitan su clasificación.</translation>
-    </message>
-    <message>
-        <source>A seal that does not let the water down floods the room; local plumbing codes say which ones may be used.</source>
-        <translation>Un sello que no deja bajar el agua inunda el cuarto; los códigos locales de plomería dicen cuáles se pueden usar.</translation>
-    </message>
-    <message>
-        <source>American cockroach</source>
-        <translation>Cucaracha americana</translation>
-    </message>
-    <message>
-        <source>Argentine ant</source>
-        <translation>Hormiga argentina</translation>
-    </message>
-    <message>
-        <source>Attic: it can be hotter than 140 F (60 C): go early, drink, let somebody know; step on framing only, look out for nails, wires and lights</source>
-        <translation>Ático: puede pasar de 140 F (60 C): vaya temprano, tome agua, avise a alguien; pise solo la madera estructural, cuidado con clavos, cables y lámparas</translation>
-    </message>
-    <message>
-        <source>Bark scorpion</source>
-        <translation>Alacrán de corteza</translation>
-    </message>
-    <message>
-        <source>Bat</source>
-        <translation>Murciélago</translation>
-    </message>
-    <message>
-        <source>Bats are protected in many states, and any bite is a case for a doctor: no bare hands, and ask the state&apos;s wildlife agency first.</source>
-        <translation>Los murciélagos están protegidos en muchos estados, y cualquier mordida es para el médico: nada de manos desnudas, y pregunte primero a la agencia estatal de fauna.</translation>
-    </message>
-    <message>
-        <source>Be sure of the kind: nests, eggs and young of native birds are protected by law and stay until they are empty.</source>
-        <translation>Asegúrese de la especie: los nidos, huevos y crías de aves nativas están protegidos por ley y se quedan hasta que estén vacíos.</translation>
-    </message>
-    <message>
-        <source>Bed it in sealant and screw it down</source>
-        <translation>Asiéntelo en sellador y atorníllelo</translation>
-    </message>
-    <message>
-        <source>Bend its leaf open until the door or lid presses it all along; it must close without force</source>
-        <translation>Abra la lengüeta doblándola hasta que la puerta o tapa la presione en todo su largo; debe cerrar sin forzar</translation>
-    </message>
-    <message>
-        <source>Black widow</source>
-        <translation>Viuda negra</translation>
-    </message>
-    <message>
-        <source>Both shoulders stay between the rails; move the ladder rather than lean out</source>
-        <translation>Los dos hombros quedan entre los largueros; mueva la escalera en vez de estirarse</translation>
-    </message>
-    <message>
-        <source>By its name this is at an electrical box or wire: power off and tested before you touch it, no metal wool in or near boxes, panels and bare wires</source>
-        <translation>Por su nombre está en una caja o cable eléctrico: corriente cortada y comprobada antes de tocar, nada de lana metálica dentro o cerca de cajas, tableros y cables pelados</translation>
-    </message>
-    <message>
-        <source>By its name this is at gas, a flue or an appliance: lines and valves are not moved, no foam and no plastic near a flue, and the appliances are tested afterwards</source>
-        <translation>Por su nombre está en gas, un tiro o un aparato: no se mueven líneas ni válvulas, nada de espuma ni plástico cerca de un tiro, y después se prueban los aparatos</translation>
-    </message>
-    <message>
-        <source>Carpenter ant</source>
-        <translation>Hormiga carpintera</translation>
-    </message>
-    <message>
-        <source>Clean and dry the joint; cut out loose and old sealant</source>
-        <translation>Limpie y seque la junta; corte el sellador suelto y viejo</translation>
-    </message>
-    <message>
-        <source>Clean and dry the joint; cut out loose and old sealant, silicone wholly</source>
-        <translation>Limpie y seque la junta; corte el sellador suelto y viejo, el silicón por completo</translation>
-    </message>
-    <message>
-        <source>Clean and dry the opening; cut out loose and old sealant</source>
-        <translation>Limpie y seque la abertura; corte el sellador suelto y viejo</translation>
-    </message>
-    <message>
-        <source>Clean pipe and wall</source>
-        <translation>Limpie el tubo y el muro</translation>
-    </message>
-    <message>
-        <source>Clean the frame; take away nests only when nobody lives in them</source>
-        <translation>Limpie el marco; quite nidos solo cuando nadie viva en ellos</translation>
-    </message>
-    <message>
-        <source>Clean the joint; pack copper or stainless wool tightly, 1 in deep, to below the depth of the bead</source>
-        <translation>Limpie la junta; meta lana de cobre o inoxidable bien apretada, 1 pulg de fondo, hasta debajo de la profundidad del cordón</translation>
-    </message>
-    <message>
-        <source>Clean the joint; pack mineral wool behind the bead where the system asks for it</source>
-        <translation>Limpie la junta; meta lana mineral detrás del cordón donde el sistema lo pida</translation>
-    </message>
-    <message>
-        <source>Clean the opening</source>
-        <translation>Limpie la abertura</translation>
-    </message>
-    <message>
-        <source>Clean the opening and brush out dust</source>
-        <translation>Limpie la abertura y cepille el polvo</translation>
-    </message>
-    <message>
-        <source>Clean the opening and wet it a little; protect what stands below</source>
-        <translation>Limpie la abertura y humedézcala un poco; proteja lo que está abajo</translation>
-    </message>
-    <message>
-        <source>Clean the surface and lay the gasket without a gap at its ends</source>
-        <translation>Limpie la superficie y ponga el empaque sin hueco en las puntas</translation>
-    </message>
-    <message>
-        <source>Clean the surface around the opening</source>
-        <translation>Limpie la superficie alrededor de la abertura</translation>
-    </message>
-    <message>
-        <source>Clear the weep of mortar and dirt; water must run out of it</source>
-        <translation>Limpie el lloradero de mortero y tierra; el agua debe poder salir</translation>
-    </message>
-    <message>
-        <source>Close the two halves of the ring around the pipe and press it to the wall; it must sit tight</source>
-        <translation>Cierre las dos mitades del anillo alrededor del tubo y presiónelo contra el muro; debe quedar justo</translation>
-    </message>
-    <message>
-        <source>Crawl space: a second person outside, air and light brought in, look for wires, water, gas and animals before you go in</source>
-        <translation>Espacio bajo el piso: otra persona afuera, aire y luz adentro, busque cables, agua, gas y animales antes de entrar</translation>
-    </message>
-    <message>
-        <source>Cut a collar of sheet metal in two halves that fit the flue closely; no foam, no plastic, no wood</source>
-        <translation>Corte un collarín de lámina en dos mitades que ajusten al tiro; nada de espuma, plástico ni madera</translation>
-    </message>
-    <message>
-        <source>Cut edges are sharp; look for wires and pipes before you drill.</source>
-        <translation>Los bordes cortados tienen filo; busque cables y tubos antes de taladrar.</translation>
-    </message>
-    <message>
-        <source>Cut sheet metal at least 1 in wider at every edge; around a pipe in two halves that overlap</source>
-        <translation>Corte la lámina 1 pulg más ancha en cada borde por lo menos; alrededor de un tubo, en dos mitades que se traslapen</translation>
-    </message>
-    <message>
-        <source>Cut the mesh 1 in wider at every edge and fold sharp edges over</source>
-        <translation>Corte la malla 1 pulg más ancha en cada borde y doble los filos</translation>
-    </message>
-    <message>
-        <source>Cut the new one between the jambs, bed it in sealant and screw it down</source>
-        <translation>Corte el nuevo a la medida entre las jambas, asiéntelo en sellador y atorníllelo</translation>
-    </message>
-    <message>
-        <source>Desert centipede</source>
-        <translation>Ciempiés del desierto</translation>
-    </message>
-    <message>
-        <source>Desert hairy scorpion</source>
-        <translation>Alacrán velludo del desierto</translation>
-    </message>
-    <message>
-        <source>Do not paint it, and clean it every year: dust closes fine mesh</source>
-        <translation>No la pinte, y límpiela cada año: el polvo tapa la malla fina</translation>
-    </message>
-    <message>
-        <source>Do not reach where you cannot see; be sure of the kind before you come near a snake.</source>
-        <translation>No meta la mano donde no ve; asegúrese de la especie antes de acercarse a una víbora.</translation>
-    </message>
-    <message>
-        <source>Droppings and nests: no dry sweeping; wet them with disinfectant, wear gloves and a respirator.</source>
-        <translation>Excremento y nidos: no barrer en seco; mójelos con desinfectante, use guantes y respirador.</translation>
-    </message>
-    <message>
-        <source>Droppings: no dry sweeping; wet them with disinfectant, wear gloves and a respirator</source>
-        <translation>Excremento: no barrer en seco; mójelo con desinfectante, use guantes y respirador</translation>
-    </message>
-    <message>
-        <source>Dry mix and dust of masonry hold silica, and wet mortar burns the skin.</source>
-        <translation>La mezcla seca y el polvo de mampostería llevan sílice, y el mortero fresco quema la piel.</translation>
-    </message>
-    <message>
-        <source>Earwig</source>
-        <translation>Tijerilla</translation>
-    </message>
-    <message>
-        <source>Fill half of the opening; the foam grows</source>
-        <translation>Llene la mitad de la abertura; la espuma crece</translation>
-    </message>
-    <message>
-        <source>Fill the trap with water: a dry trap is open to the sewer</source>
-        <translation>Llene la trampa con agua: una trampa seca queda abierta al drenaje</translation>
-    </message>
-    <message>
-        <source>Flue: 1 in from metal flues and 2 in from masonry chimneys to anything that burns, or as the label of the flue says.</source>
-        <translation>Tiro: 1 pulg de los tiros de metal y 2 pulg de las chimeneas de mampostería a todo lo que arde, o lo que diga la etiqueta del tiro.</translation>
-    </message>
-    <message>
-        <source>Foam roof: its skin dents and leaks: soft soles, boards to kneel on, seal every scratch</source>
-        <translation>Techo de espuma: su piel se marca y gotea: suela blanda, tablas para arrodillarse, selle cada rasguño</translation>
-    </message>
-    <message>
-        <source>German cockroach</source>
-        <translation>Cucaracha alemana</translation>
-    </message>
-    <message>
-        <source>German cockroach, nymph</source>
-        <translation>Cucaracha alemana, ninfa</translation>
-    </message>
-    <message>
-        <source>Gun in the sealant to the depth of the system and tool it</source>
-        <translation>Aplique el sellador a la profundidad del sistema y alíselo</translation>
-    </message>
-    <message>
-        <source>Gun the bead and tool it to both sides; it must not stick to a third</source>
-        <translation>Aplique el cordón y alíselo a los dos lados; no debe pegarse a un tercero</translation>
-    </message>
-    <message>
-        <source>Gun the bead over the whole gap and tool it to both sides</source>
-        <translation>Aplique el cordón en todo el hueco y alíselo a los dos lados</translation>
-    </message>
-    <message>
-        <source>Gun the bead over the wool and tool it to both sides</source>
-        <translation>Aplique el cordón sobre la lana y alíselo a los dos lados</translation>
-    </message>
-    <message>
-        <source>Hang netting or a tube over the last hole, open below, so that bats can crawl out and not back in</source>
-        <translation>Cuelgue una red o un tubo sobre el último agujero, abierto abajo, para que los murciélagos puedan salir y no volver a entrar</translation>
-    </message>
-    <message>
-        <source>Have the draft of the appliance tested again when the house has become tighter</source>
-        <translation>Haga probar otra vez el tiro del aparato cuando la casa haya quedado más cerrada</translation>
-    </message>
-    <message>
-        <source>Have the wood inspected and treated first; closing gaps does not end them and hides what tells of them</source>
-        <translation>Haga revisar y tratar la madera primero; cerrar huecos no acaba con ellos y esconde sus señales</translation>
-    </message>
-    <message>
-        <source>Honey bee</source>
-        <translation>Abeja melífera</translation>
-    </message>
-    <message>
-        <source>House centipede</source>
-        <translation>Ciempiés doméstico</translation>
-    </message>
-    <message>
-        <source>House cricket</source>
-        <translation>Grillo doméstico</translation>
-    </message>
-    <message>
-        <source>House gecko</source>
-        <translation>Cuija casera</translation>
-    </message>
-    <message>
-        <source>House mouse</source>
-        <translation>Ratón casero</translation>
-    </message>
-    <message>
-        <source>House sparrow</source>
-        <translation>Gorrión doméstico</translation>
-    </message>
-    <message>
-        <source>Insulation, plaster and sheets of this age may hold asbestos: do not disturb vermiculite or crumbling material; have it tested first</source>
-        <translation>El aislante, el yeso y las láminas de esa época pueden llevar asbesto: no mueva vermiculita ni material que se desmorona; hágalo analizar primero</translation>
-    </message>
-    <message>
-        <source>Isocyanates: air the room; the ceiling limit is 0.2 mg/m3 in air. Nobody without protection.</source>
-        <translation>Isocianatos: ventile el cuarto; el límite máximo es 0.2 mg/m3 en el aire. Nadie sin protección.</translation>
-    </message>
-    <message>
-        <source>Keep it damp for a day</source>
-        <translation>Manténgalo húmedo un día</translation>
-    </message>
-    <message>
-        <source>Ladder: its foot stands out by a quarter of its working length, it reaches 3 ft (0.9 m) above a landing, and power lines are far away</source>
-        <translation>Escalera: su pie se separa un cuarto de su largo de trabajo, pasa 3 pies (0.9 m) del punto de llegada, y los cables de luz están lejos</translation>
-    </message>
-    <message>
-        <source>Leave it alone until it has set; do not trim it fresh</source>
-        <translation>Déjela hasta que endurezca; no la recorte fresca</translation>
-    </message>
-    <message>
-        <source>Let the appliance and its flue grow cold; keep insulation away from the flue</source>
-        <translation>Deje enfriar el aparato y su tiro; mantenga el aislante lejos del tiro</translation>
-    </message>
-    <message>
-        <source>Look into the nest first; with no eggs and no young in it, put a one-way door over the hole</source>
-        <translation>Mire primero el nido; si no hay huevos ni crías, ponga una puerta de un solo sentido sobre el agujero</translation>
-    </message>
-    <message>
-        <source>Look up the listed system for this wall and this pipe or wire; its sheet says how deep</source>
-        <translation>Busque el sistema aprobado para este muro y este tubo o cable; su hoja dice qué tan profundo</translation>
-    </message>
-    <message>
-        <source>Look up the listed system for this wall and this pipe or wire; its sheet says what may stand behind the sealant</source>
-        <translation>Busque el sistema aprobado para este muro y este tubo o cable; su hoja dice qué puede ir detrás del sellador</translation>
-    </message>
-    <message>
-        <source>Measure the door, cut the sweep to its width</source>
-        <translation>Mida la puerta, corte el guardapolvo a su ancho</translation>
-    </message>
-    <message>
-        <source>Measure the door, cut the sweep to its width, close the cut end</source>
-        <translation>Mida la puerta, corte el guardapolvo a su ancho, cierre la punta cortada</translation>
-    </message>
-    <message>
-        <source>Membrane: no sharp tools and no solvents on it, and look for soft spots first</source>
-        <translation>Membrana: sin herramientas con filo ni solventes, y busque primero partes blandas</translation>
-    </message>
-    <message>
-        <source>Metal is slick when wet or dusty and burns skin in the sun: step along the screw lines</source>
-        <translation>La lámina resbala mojada o con polvo y quema la piel al sol: pise por las líneas de tornillos</translation>
-    </message>
-    <message>
-        <source>Nail or screw the strip of bronze or stainless steel to the stop, its open edge outward; miter the corners</source>
-        <translation>Clave o atornille la tira de bronce o acero inoxidable al tope, con el borde abierto hacia afuera; corte las esquinas a inglete</translation>
-    </message>
-    <message>
-        <source>Never close a weep: water that stays behind the brick rots the wall.</source>
-        <translation>Nunca cierre un lloradero: el agua que se queda detrás del ladrillo pudre el muro.</translation>
-    </message>
-    <message>
-        <source>No metal wool in or near electrical boxes, panels and bare wires.</source>
-        <translation>Nada de lana metálica dentro o cerca de cajas eléctricas, tableros y cables pelados.</translation>
-    </message>
-    <message>
-        <source>Nobody without protection comes back for 8 to 24 hours.</source>
-        <translation>Nadie regresa sin protección durante 8 a 24 horas.</translation>
-    </message>
-    <message>
-        <source>Norway rat</source>
-        <translation>Rata noruega</translation>
-    </message>
-    <message>
-        <source>Not while nights are cold: bats that sleep through the winter do not leave.</source>
-        <translation>No mientras las noches estén frías: los murciélagos que duermen el invierno no salen.</translation>
-    </message>
-    <message>
-        <source>Open and shut it a few times; it must close without force</source>
-        <translation>Ábralo y ciérrelo unas veces; debe cerrar sin forzar</translation>
-    </message>
-    <message>
-        <source>Open and shut the door a few times</source>
-        <translation>Abra y cierre la puerta unas veces</translation>
-    </message>
-    <message>
-        <source>Open the door halfway and unplug the opener; leave the springs alone</source>
-        <translation>Abra la puerta a la mitad y desconecte el motor; no toque los resortes</translation>
-    </message>
-    <message>
-        <source>Oriental cockroach</source>
-        <translation>Cucaracha oriental</translation>
-    </message>
-    <message>
-        <source>Pack copper or stainless wool tightly, 1 in deep, to just below the face; ordinary steel wool rusts and stains</source>
-        <translation>Meta lana de cobre o inoxidable bien apretada, 1 pulg de fondo, hasta justo debajo de la cara; la lana de acero común se oxida y mancha</translation>
-    </message>
-    <message>
-        <source>Pack copper or stainless wool tightly, 1 in deep; ordinary steel wool rusts and stains</source>
-        <translation>Meta lana de cobre o inoxidable bien apretada, 1 pulg de fondo; la lana de acero común se oxida y mancha</translation>
-    </message>
-    <message>
-        <source>Paint of this age may hold lead: no dry scraping or sanding; more than small areas take a certified renovator (40 CFR 745)</source>
-        <translation>La pintura de esa época puede llevar plomo: no raspar ni lijar en seco; más que áreas pequeñas piden un renovador certificado (40 CFR 745)</translation>
-    </message>
-    <message>
-        <source>Plug the opener in and test that the door still turns back when it meets something</source>
-        <translation>Conecte el motor y compruebe que la puerta todavía regresa cuando topa con algo</translation>
-    </message>
-    <message>
-        <source>Poison inside makes them die in the wall; who uses it for hire needs a license.</source>
-        <translation>Con veneno adentro mueren en el muro; quien lo usa por paga necesita licencia.</translation>
-    </message>
-    <message>
-        <source>Pour in a bucket of water: it must run off freely; put the grate back</source>
-        <translation>Eche una cubeta de agua: debe irse libremente; ponga de nuevo la rejilla</translation>
-    </message>
-    <message>
-        <source>Press in closed-cell backer rod, larger than the joint, to the depth of the bead; do not pierce it</source>
-        <translation>Meta cordón de respaldo de celda cerrada, más grueso que la junta, a la profundidad del sellador; no lo pique</translation>
-    </message>
-    <message>
-        <source>Press in stiff mortar 2 in deep, or as deep as the part is, and strike it off</source>
-        <translation>Meta mortero duro 2 pulg de fondo, o lo que tenga de fondo la pieza, y enráselo</translation>
-    </message>
-    <message>
-        <source>Prime porous masonry where the label asks for it</source>
-        <translation>Ponga primario en la mampostería porosa donde la etiqueta lo pida</translation>
-    </message>
-    <message>
-        <source>Pull at it: it must not come out</source>
-        <translation>Jálelo: no debe salirse</translation>
-    </message>
-    <message>
-        <source>Pull the old seal out of its track or off the frame, clean it</source>
-        <translation>Saque el sello viejo de su riel o del marco, límpielo</translation>
-    </message>
-    <message>
-        <source>Push the insert in, loosely enough that water and air still get through; no sealant, no mortar</source>
-        <translation>Meta la pieza, tan suelta que pasen el agua y el aire; sin sellador, sin mortero</translation>
-    </message>
-    <message>
-        <source>Put a one-way door over the last hole and fasten it all round, or they gnaw past it</source>
-        <translation>Ponga una puerta de un solo sentido sobre el último agujero y fíjela por todos lados, o pasan royendo</translation>
-    </message>
-    <message>
-        <source>Put a one-way flap over the last hole, close to the ground</source>
-        <translation>Ponga una tapa de un solo sentido sobre el último agujero, cerca del suelo</translation>
-    </message>
-    <message>
-        <source>Put the cover back so that it presses evenly</source>
-        <translation>Ponga de nuevo la tapa de modo que presione parejo</translation>
-    </message>
-    <message>
-        <source>Put the new strip on so that the leaf presses it by about half; no gap at the corners</source>
-        <translation>Ponga la tira nueva de modo que la hoja la presione a la mitad; sin huecos en las esquinas</translation>
-    </message>
-    <message>
-        <source>Recluse spider</source>
-        <translation>Araña reclusa</translation>
-    </message>
-    <message>
-        <source>Roof rat</source>
-        <translation>Rata de techo</translation>
-    </message>
-    <message>
-        <source>Roof: dry, in the cool of the day, with a harness where it is steep; stay off where you can work from its edge</source>
-        <translation>Techo: seco, en las horas frescas, con arnés donde esté empinado; no suba si puede trabajar desde la orilla</translation>
-    </message>
-    <message>
-        <source>Screw it to the leaf so that it is pressed to the sill along its whole length</source>
-        <translation>Atorníllelo a la hoja de modo que presione el umbral en todo su largo</translation>
-    </message>
-    <message>
-        <source>Screw it to the leaf so that it touches the sill along its whole length; light must not show under it</source>
-        <translation>Atorníllelo a la hoja de modo que toque el umbral en todo su largo; no debe verse luz por debajo</translation>
-    </message>
-    <message>
-        <source>Screw or staple it down flat, every 4 in</source>
-        <translation>Atorníllela o engrápela plana, cada 4 pulg</translation>
-    </message>
-    <message>
-        <source>Screw the collar to the framing and seal its edges with sealant for high temperatures, as flues need</source>
-        <translation>Atornille el collarín a la madera y selle sus bordes con sellador de alta temperatura, como piden los tiros</translation>
-    </message>
-    <message>
-        <source>Set its height so that the leaf presses on the seal along its whole length</source>
-        <translation>Ajuste su altura para que la hoja presione el sello en todo su largo</translation>
-    </message>
-    <message>
-        <source>Set traps along their runs inside, in boxes that children and pets cannot open, and look at them every day</source>
-        <translation>Ponga trampas en sus pasos por dentro, en cajas que niños y mascotas no puedan abrir, y revíselas cada día</translation>
-    </message>
-    <message>
-        <source>Shingles scuff in the heat and slip when dusty: soft soles, early in the day</source>
-        <translation>Las tejas asfálticas se raspan con el calor y resbalan con polvo: suela blanda, temprano en el día</translation>
-    </message>
-    <message>
-        <source>Silverfish</source>
-        <translation>Pececillo de plata</translation>
-    </message>
-    <message>
-        <source>Slide or nail in the new seal, let it stand past each end a little; fill the corners</source>
-        <translation>Deslice o clave el sello nuevo, que salga un poco en cada punta; rellene las esquinas</translation>
-    </message>
-    <message>
-        <source>Snake</source>
-        <translation>Víbora</translation>
-    </message>
-    <message>
-        <source>Somebody licensed takes the colony and all comb away; a hole shut over a living colony drives it into the rooms</source>
-        <translation>Alguien con licencia se lleva la colonia y todo el panal; un agujero cerrado sobre una colonia viva la empuja a los cuartos</translation>
-    </message>
-    <message>
-        <source>Somebody licensed treats the nest; a hole shut over a living nest drives it into the rooms</source>
-        <translation>Alguien con licencia trata el nido; un agujero cerrado sobre un nido vivo lo empuja a los cuartos</translation>
-    </message>
-    <message>
-        <source>Squirrels are game or protected in many states: ask before you trap them.</source>
-        <translation>Las ardillas son de caza o están protegidas en muchos estados: pregunte antes de atraparlas.</translation>
-    </message>
-    <message>
-        <source>Starling</source>
-        <translation>Estornino</translation>
-    </message>
-    <message>
-        <source>Stings can kill: keep away from a colony, and do not spray it.</source>
-        <translation>Las picaduras pueden matar: no se acerque a una colonia, y no la rocíe.</translation>
-    </message>
-    <message>
-        <source>Stings can kill: keep away from a nest.</source>
-        <translation>Las picaduras pueden matar: no se acerque a un nido.</translation>
-    </message>
-    <message>
-        <source>Subterranean termite</source>
-        <translation>Termita subterránea</translation>
-    </message>
-    <message>
-        <source>Take the cover off; at outlets and lights switch the circuit off first and test that it is dead</source>
-        <translation>Quite la tapa; en contactos y lámparas corte primero el circuito y compruebe que no hay corriente</translation>
-    </message>
-    <message>
-        <source>Take the grate off, clean the throat of the drain and push the seal in as its sheet says; one serves all slots of the grate</source>
-        <translation>Quite la rejilla, limpie la garganta del desagüe y meta el sello como dice su hoja; uno sirve para todas las ranuras de la rejilla</translation>
-    </message>
-    <message>
-        <source>Take the old strip off, clean and dry the stop</source>
-        <translation>Quite la tira vieja, limpie y seque el tope</translation>
-    </message>
-    <message>
-        <source>Take the old threshold out, clean the sill</source>
-        <translation>Saque el umbral viejo, limpie la base</translation>
-    </message>
-    <message>
-        <source>The dust of foam that is trimmed fresh may hold unreacted isocyanate.</source>
-        <translation>El polvo de la espuma recortada fresca puede llevar isocianato sin reaccionar.</translation>
-    </message>
-    <message>
-        <source>The springs of a garage door are under great tension: never loosen them.</source>
-        <translation>Los resortes de una puerta de garaje tienen mucha tensión: nunca los afloje.</translation>
-    </message>
-    <message>
-        <source>Tiles break underfoot: step on their lower third, over the overlap, and bring spare tiles</source>
-        <translation>Las tejas se rompen al pisar: pise el tercio de abajo, sobre el traslape, y lleve tejas de repuesto</translation>
-    </message>
-    <message>
-        <source>Tree squirrel</source>
-        <translation>Ardilla de árbol</translation>
-    </message>
-    <message>
-        <source>Two people: one works, one stays at the foot of the ladder</source>
-        <translation>Dos personas: una trabaja, la otra se queda al pie de la escalera</translation>
-    </message>
-    <message>
-        <source>Wet the masonry; hold large openings with a form or with hardware cloth behind</source>
-        <translation>Moje la mampostería; en aberturas grandes ponga atrás una cimbra o malla soldada</translation>
-    </message>
-    <message>
-        <source>What is inside stays inside for some weeks: expect to see some in the rooms until they are gone, caught or treated</source>
-        <translation>Lo que está adentro sigue adentro unas semanas: es normal ver algunos en los cuartos hasta que se vayan, los atrapen o los traten</translation>
-    </message>
-    <message>
-        <source>Write product, system and date on a label beside it</source>
-        <translation>Escriba producto, sistema y fecha en una etiqueta al lado</translation>
-    </message>
-    <message>
-        <source>Yellowjacket</source>
-        <translation>Avispa chaqueta amarilla</translation>
-    </message>
-    <message>
-        <source>Young bark scorpion</source>
-        <translation>Cría de alacrán de corteza</translation>
-    </message>
-    <message>
-        <source>a 1/2 in drill shank</source>
-        <translation>el vástago de una broca de 1/2 pulg</translation>
-    </message>
-    <message>
-        <source>a 1/4 in drill shank</source>
-        <translation>el vástago de una broca de 1/4 pulg</translation>
-    </message>
-    <message>
-        <source>a 3/8 in drill shank</source>
-        <translation>el vástago de una broca de 3/8 pulg</translation>
-    </message>
-    <message>
-        <source>a bead that sticks to the concrete behind the drain line; not sure which line it is: leave it and ask</source>
-        <translation>un cordón que se pega al concreto detrás de la línea de desagüe; si no está seguro de qué línea es: déjela y pregunte</translation>
-    </message>
-    <message>
-        <source>a card</source>
-        <translation>una tarjeta</translation>
-    </message>
-    <message>
-        <source>a cent</source>
-        <translation>un centavo</translation>
-    </message>
-    <message>
-        <source>a collar of sheet metal, its edges in high-temperature sealant</source>
-        <translation>un collarín de lámina, sus bordes en sellador de alta temperatura</translation>
-    </message>
-    <message>
-        <source>a damper that seats, or one that seals the top of the flue</source>
-        <translation>una compuerta que asiente, o una que selle la boca del tiro</translation>
-    </message>
-    <message>
-        <source>a dime</source>
-        <translation>una moneda de diez centavos</translation>
-    </message>
-    <message>
-        <source>a dollar coin</source>
-        <translation>una moneda de un dólar</translation>
-    </message>
-    <message>
-        <source>a fan blows out here; a flap that seats, never a plug</source>
-        <translation>aquí sopla un ventilador; una tapa que asiente, nunca un tapón</translation>
-    </message>
-    <message>
-        <source>a fan or an appliance blows out here</source>
-        <translation>aquí sopla un ventilador o un aparato</translation>
-    </message>
-    <message>
-        <source>a flap or damper that seats; no plug, and at a dryer no screen</source>
-        <translation>una tapa o compuerta que asiente; nada de tapón, y en una secadora nada de malla</translation>
-    </message>
-    <message>
-        <source>a gasket behind the plate, or sealant between the wall and the box</source>
-        <translation>un empaque detrás de la placa, o sellador entre el muro y la caja</translation>
-    </message>
-    <message>
-        <source>a gasket or sealant at the trim, or a light that is made to be covered</source>
-        <translation>un empaque o sellador en el marco, o una lámpara hecha para cubrirse</translation>
-    </message>
-    <message>
-        <source>a half dollar</source>
-        <translation>una moneda de medio dólar</translation>
-    </message>
-    <message>
-        <source>a hood whose flap seats; no screen</source>
-        <translation>una campana cuya tapa asiente; sin malla</translation>
-    </message>
-    <message>
-        <source>a light that is not made to be covered keeps about 3 in of air round it: no foam, and never boxed in tightly</source>
-        <translation>una lámpara que no está hecha para cubrirse conserva unas 3 pulg de aire alrededor: nada de espuma, y nunca encajonada</translation>
-    </message>
-    <message>
-        <source>a light that is not made to be covered keeps its air round it: seal its trim, never box it in</source>
-        <translation>una lámpara que no está hecha para cubrirse conserva su aire alrededor: selle su marco, nunca la encajone</translation>
-    </message>
-    <message>
-        <source>a listed cover or hardware cloth of 0.035 in wire, openings of 1/4 in at most, as long as enough free area is left</source>
-        <translation>una tapa aprobada o malla soldada de alambre de 0.035 pulg, con aberturas de 1/4 pulg como máximo, mientras quede suficiente área libre</translation>
-    </message>
-    <message>
-        <source>a listed fire stop: fire-rated sealant over its packing, or mortar</source>
-        <translation>un cortafuego aprobado: sellador contra fuego sobre su relleno, o mortero</translation>
-    </message>
-    <message>
-        <source>a listed flood vent whose flap seats</source>
-        <translation>una rejilla de inundación aprobada cuya tapa asiente</translation>
-    </message>
-    <message>
-        <source>a metal fire stop that keeps the flue clear of wood, never foam</source>
-        <translation>un cortafuego de metal que separe el tiro de la madera, nunca espuma</translation>
-    </message>
-    <message>
-        <source>a metal plate on the leaf, or a new leaf</source>
-        <translation>una placa de metal en la hoja, o una hoja nueva</translation>
-    </message>
-    <message>
-        <source>a nickel</source>
-        <translation>una moneda de cinco centavos</translation>
-    </message>
-    <message>
-        <source>a party wall holds back fire; what closes it must too</source>
-        <translation>un muro medianero detiene el fuego; lo que lo cierra también debe hacerlo</translation>
-    </message>
-    <message>
-        <source>a pencil</source>
-        <translation>un lápiz</translation>
-    </message>
-    <message>
-        <source>a plumbing vent, the drains cannot breathe without it</source>
-        <translation>un respiradero de plomería, sin él los desagües no respiran</translation>
-    </message>
-    <message>
-        <source>a quarter</source>
-        <translation>una moneda de veinticinco centavos</translation>
-    </message>
-    <message>
-        <source>a trap seal under the grate, which lets water down and nothing up, and water in the trap</source>
-        <translation>un sello de trampa bajo la rejilla, que deja bajar el agua y nada subir, y agua en la trampa</translation>
-    </message>
-    <message>
-        <source>a trap that stands dry is open to the sewer: fill it</source>
-        <translation>una trampa seca queda abierta al drenaje: llénela</translation>
-    </message>
-    <message>
-        <source>a weep screed drains the wall; only the joint under it may be closed</source>
-        <translation>un perfil de goteo desagua el muro; solo se puede cerrar la junta debajo de él</translation>
-    </message>
-    <message>
-        <source>access panel</source>
-        <translation>tapa de registro</translation>
-    </message>
-    <message>
-        <source>adjustable threshold, 3 ft</source>
-        <translation>umbral ajustable, 3 pies</translation>
-    </message>
-    <message>
-        <source>air baffle over the top plate</source>
-        <translation>deflector de aire sobre la solera superior</translation>
-    </message>
-    <message>
-        <source>air conditioner&apos;s secondary drain through the soffit</source>
-        <translation>desagüe secundario del aire acondicionado por el sofito</translation>
-    </message>
-    <message>
-        <source>an appliance breathes here; closed, its fumes come into the house</source>
-        <translation>aquí respira un aparato; si se cierra, sus gases entran a la casa</translation>
-    </message>
-    <message>
-        <source>an appliance breathes here; no screen finer than 1/4 in</source>
-        <translation>aquí respira un aparato; ninguna malla más fina que 1/4 pulg</translation>
-    </message>
-    <message>
-        <source>an electrician&apos;s work, power off, no metal wool</source>
-        <translation>trabajo de electricista, sin corriente, nada de lana metálica</translation>
-    </message>
-    <message>
-        <source>an open mesh insert</source>
-        <translation>una pieza de malla abierta</translation>
-    </message>
-    <message>
-        <source>any</source>
-        <translation>cualquiera</translation>
-    </message>
-    <message>
-        <source>anything else of a weep screed</source>
-        <translation>cualquier otra parte de un perfil de goteo</translation>
-    </message>
-    <message>
-        <source>around the pipe only: its mouth is never plugged</source>
-        <translation>solo alrededor del tubo: su boca nunca se tapa</translation>
-    </message>
-    <message>
-        <source>around the pipe only: its mouth is never plugged, steam and hot water leave there</source>
-        <translation>solo alrededor del tubo: su boca nunca se tapa, por ahí salen vapor y agua caliente</translation>
-    </message>
-    <message>
-        <source>ask an electrician for a listed knockout plug</source>
-        <translation>pida a un electricista un tapón aprobado para la perforación</translation>
-    </message>
-    <message>
-        <source>ask the utility or an electrician for duct seal and listed knockout plugs</source>
-        <translation>pida a la compañía de luz o a un electricista masilla para ductos y tapones aprobados</translation>
-    </message>
-    <message>
-        <source>attic hatch</source>
-        <translation>trampilla del ático</translation>
-    </message>
-    <message>
-        <source>attic, ridge and soffit vents</source>
-        <translation>rejillas de ático, cumbrera y sofito</translation>
-    </message>
-    <message>
-        <source>backer rod and sealant bead</source>
-        <translation>cordón de respaldo y cordón de sellador</translation>
-    </message>
-    <message>
-        <source>backer rod roller</source>
-        <translation>rodillo para cordón de respaldo</translation>
-    </message>
-    <message>
-        <source>backer rod, 1 1/2 in</source>
-        <translation>cordón de respaldo, 1 1/2 pulg</translation>
-    </message>
-    <message>
-        <source>backer rod, 1 1/4 in</source>
-        <translation>cordón de respaldo, 1 1/4 pulg</translation>
-    </message>
-    <message>
-        <source>backer rod, 1 in</source>
-        <translation>cordón de respaldo, 1 pulg</translation>
-    </message>
-    <message>
-        <source>backer rod, 1/2 in</source>
-        <translation>cordón de respaldo, 1/2 pulg</translation>
-    </message>
-    <message>
-        <source>backer rod, 1/4 in</source>
-        <translation>cordón de respaldo, 1/4 pulg</translation>
-    </message>
-    <message>
-        <source>backer rod, 2 in</source>
-        <translation>cordón de respaldo, 2 pulg</translation>
-    </message>
-    <message>
-        <source>backer rod, 3/4 in</source>
-        <translation>cordón de respaldo, 3/4 pulg</translation>
-    </message>
-    <message>
-        <source>backer rod, 3/8 in</source>
-        <translation>cordón de respaldo, 3/8 pulg</translation>
-    </message>
-    <message>
-        <source>backer rod, 5/8 in</source>
-        <translation>cordón de respaldo, 5/8 pulg</translation>
-    </message>
-    <message>
-        <source>backer rod, 7/8 in</source>
-        <translation>cordón de respaldo, 7/8 pulg</translation>
-    </message>
-    <message>
-        <source>bag</source>
-        <translation>saco</translation>
-    </message>
-    <message>
-        <source>baseboard-to-floor joint</source>
-        <translation>junta del zócalo con el piso</translation>
-    </message>
-    <message>
-        <source>bath fan</source>
-        <translation>extractor del baño</translation>
-    </message>
-    <message>
-        <source>bats rear young that cannot fly yet</source>
-        <translation>los murciélagos crían y sus crías aún no vuelan</translation>
-    </message>
-    <message>
-        <source>bats rear young that cannot fly yet; the state may have dates of its own</source>
-        <translation>los murciélagos crían y sus crías aún no vuelan; el estado puede tener sus propias fechas</translation>
-    </message>
-    <message>
-        <source>behind the apron; the flashing&apos;s lower edge stays free to drain</source>
-        <translation>detrás del faldón; el borde de abajo del vierteaguas queda libre para desaguar</translation>
-    </message>
-    <message>
-        <source>behind the drain line only, held to the concrete, and never smeared over the nose or the holes of the screed</source>
-        <translation>solo detrás de la línea de desagüe, pegado al concreto, y nunca untado sobre la nariz o los agujeros del perfil</translation>
-    </message>
-    <message>
-        <source>behind the gutter and under the drip edge water has to run off the deck: nothing that dams it</source>
-        <translation>detrás de la canaleta y bajo el goterón el agua debe escurrir del techo: nada que la detenga</translation>
-    </message>
-    <message>
-        <source>behind the plate only: the alarm&apos;s own openings stay free</source>
-        <translation>solo detrás de la placa: las aberturas de la alarma quedan libres</translation>
-    </message>
-    <message>
-        <source>between a garage and the house</source>
-        <translation>entre un garaje y la casa</translation>
-    </message>
-    <message>
-        <source>between a garage or another unit and the attic</source>
-        <translation>entre un garaje u otra vivienda y el ático</translation>
-    </message>
-    <message>
-        <source>between an enclosed porch and the house</source>
-        <translation>entre un porche cerrado y la casa</translation>
-    </message>
-    <message>
-        <source>between garage and house, a fill that holds back fire</source>
-        <translation>entre garaje y casa, un relleno que detenga el fuego</translation>
-    </message>
-    <message>
-        <source>between the house and an attached space of another kind</source>
-        <translation>entre la casa y un espacio anexo de otro tipo</translation>
-    </message>
-    <message>
-        <source>box</source>
-        <translation>caja</translation>
-    </message>
-    <message>
-        <source>boxes and plates of outlets, switches and lights</source>
-        <translation>cajas y placas de contactos, apagadores y lámparas</translation>
-    </message>
-    <message>
-        <source>brush</source>
-        <translation>cepillo</translation>
-    </message>
-    <message>
-        <source>bucket</source>
-        <translation>cubeta</translation>
-    </message>
-    <message>
-        <source>cable line</source>
-        <translation>línea de cable</translation>
-    </message>
-    <message>
-        <source>cable or telephone plate</source>
-        <translation>placa de cable o teléfono</translation>
-    </message>
-    <message>
-        <source>can</source>
-        <translation>bote</translation>
-    </message>
-    <message>
-        <source>carpet edge at the wall</source>
-        <translation>orilla de la alfombra en el muro</translation>
-    </message>
-    <message>
-        <source>cartridge</source>
-        <translation>cartucho</translation>
-    </message>
-    <message>
-        <source>caulking gun</source>
-        <translation>pistola de sellador</translation>
-    </message>
-    <message>
-        <source>ceiling light&apos;s box</source>
-        <translation>caja de la lámpara del techo</translation>
-    </message>
-    <message>
-        <source>close the crack between the frame and the wall behind it</source>
-        <translation>cierre la grieta entre el marco y el muro de atrás</translation>
-    </message>
-    <message>
-        <source>close the joint between screed and foundation behind them</source>
-        <translation>cierre la junta entre el perfil y el cimiento detrás de ellos</translation>
-    </message>
-    <message>
-        <source>close the joint between screed and foundation below it</source>
-        <translation>cierre la junta entre el perfil y el cimiento debajo de él</translation>
-    </message>
-    <message>
-        <source>close the joint between screed and foundation below it; if it is another joint, say with `at` how high it lies</source>
-        <translation>cierre la junta entre el perfil y el cimiento debajo de él; si es otra junta, diga con `at` a qué altura está</translation>
-    </message>
-    <message>
-        <source>close where the wall or the roof behind it is open; if it is no lap, say what else its sides are made of</source>
-        <translation>cierre donde el muro o el techo de atrás está abierto; si no es un traslape, diga de qué más son sus lados</translation>
-    </message>
-    <message>
-        <source>closing it sends the fumes of a gas appliance into the house</source>
-        <translation>cerrarlo manda los gases de un aparato de gas a la casa</translation>
-    </message>
-    <message>
-        <source>combustion air</source>
-        <translation>aire de combustión</translation>
-    </message>
-    <message>
-        <source>combustion-air louver</source>
-        <translation>rejilla de aire de combustión</translation>
-    </message>
-    <message>
-        <source>condensate line through the foundation</source>
-        <translation>línea de condensado por el cimiento</translation>
-    </message>
-    <message>
-        <source>control joint</source>
-        <translation>junta de control</translation>
-    </message>
-    <message>
-        <source>control joint where a block wall meets the house</source>
-        <translation>junta de control donde una barda de bloque llega a la casa</translation>
-    </message>
-    <message>
-        <source>copper wool</source>
-        <translation>lana de cobre</translation>
-    </message>
-    <message>
-        <source>cracked corner of a window frame</source>
-        <translation>esquina rota de un marco de ventana</translation>
-    </message>
-    <message>
-        <source>crawl door, sides and head</source>
-        <translation>puerta al espacio bajo el piso, lados y dintel</translation>
-    </message>
-    <message>
-        <source>crawl vent</source>
-        <translation>rejilla del espacio bajo el piso</translation>
-    </message>
-    <message>
-        <source>crawl vents</source>
-        <translation>rejillas del espacio bajo el piso</translation>
-    </message>
-    <message>
-        <source>cut-out in the floor under the tub drain</source>
-        <translation>corte en el piso bajo el desagüe de la tina</translation>
-    </message>
-    <message>
-        <source>cut-out round the stack</source>
-        <translation>corte alrededor de la bajante</translation>
-    </message>
-    <message>
-        <source>cut-resistant gloves</source>
-        <translation>guantes anticorte</translation>
-    </message>
-    <message>
-        <source>door or hatch</source>
-        <translation>puerta o trampilla</translation>
-    </message>
-    <message>
-        <source>door sweep</source>
-        <translation>guardapolvo de puerta</translation>
-    </message>
-    <message>
-        <source>door sweep with a core of metal wool</source>
-        <translation>guardapolvo con alma de lana metálica</translation>
-    </message>
-    <message>
-        <source>door sweep with metal wool, 3 ft</source>
-        <translation>guardapolvo con lana metálica, 3 pies</translation>
-    </message>
-    <message>
-        <source>door sweep, 3 ft</source>
-        <translation>guardapolvo de puerta, 3 pies</translation>
-    </message>
-    <message>
-        <source>doorbell</source>
-        <translation>timbre</translation>
-    </message>
-    <message>
-        <source>doors, hatches and sashes</source>
-        <translation>puertas, trampillas y hojas de ventana</translation>
-    </message>
-    <message>
-        <source>drain</source>
-        <translation>desagüe</translation>
-    </message>
-    <message>
-        <source>drain and weep openings in stucco, casing beads and screeds</source>
-        <translation>aberturas de desagüe en estuco, remates y perfiles</translation>
-    </message>
-    <message>
-        <source>drain holes of a weep screed</source>
-        <translation>agujeros de desagüe de un perfil de goteo</translation>
-    </message>
-    <message>
-        <source>drain holes of the weep screed, stopped up they hold water in the wall</source>
-        <translation>agujeros de desagüe del perfil de goteo, tapados retienen agua en el muro</translation>
-    </message>
-    <message>
-        <source>drain pipe under a sink</source>
-        <translation>tubo de desagüe bajo un fregadero</translation>
-    </message>
-    <message>
-        <source>drains the wall; an open mesh insert at most</source>
-        <translation>desagua el muro; como mucho una pieza de malla abierta</translation>
-    </message>
-    <message>
-        <source>drill</source>
-        <translation>taladro</translation>
-    </message>
-    <message>
-        <source>drop cloth</source>
-        <translation>lona de protección</translation>
-    </message>
-    <message>
-        <source>dry surface</source>
-        <translation>superficie seca</translation>
-    </message>
-    <message>
-        <source>dry surface, 40 to 100 F (4 to 38 C)</source>
-        <translation>superficie seca, 40 a 100 F (4 a 38 C)</translation>
-    </message>
-    <message>
-        <source>dry surface, above 50 F (10 C) for self-adhesive strips</source>
-        <translation>superficie seca, más de 50 F (10 C) para tiras autoadhesivas</translation>
-    </message>
-    <message>
-        <source>dryer duct through the floor</source>
-        <translation>ducto de la secadora por el piso</translation>
-    </message>
-    <message>
-        <source>dryer exhaust, stopped up it is a fire hazard; a flap that seats, and no screen</source>
-        <translation>salida de la secadora, tapada es peligro de incendio; una tapa que asiente, y sin malla</translation>
-    </message>
-    <message>
-        <source>dryer outlet</source>
-        <translation>salida de la secadora</translation>
-    </message>
-    <message>
-        <source>dust mask</source>
-        <translation>mascarilla para polvo</translation>
-    </message>
-    <message>
-        <source>edges of flashings and nail flanges</source>
-        <translation>bordes de vierteaguas y aletas de clavar</translation>
-    </message>
-    <message>
-        <source>eggs and young may be in the nest</source>
-        <translation>puede haber huevos y crías en el nido</translation>
-    </message>
-    <message>
-        <source>elastic fire-rated sealant</source>
-        <translation>sellador elástico contra fuego</translation>
-    </message>
-    <message>
-        <source>elastic sealant over backer rod</source>
-        <translation>sellador elástico sobre cordón de respaldo</translation>
-    </message>
-    <message>
-        <source>elastic sealant over backer rod only: wall and house move apart</source>
-        <translation>solo sellador elástico sobre cordón de respaldo: barda y casa se separan</translation>
-    </message>
-    <message>
-        <source>elastic sealant over backer rod only; mortar or hard foam would crack the wall beside it</source>
-        <translation>solo sellador elástico sobre cordón de respaldo; el mortero o la espuma dura agrietarían el muro de al lado</translation>
-    </message>
-    <message>
-        <source>electric meter can</source>
-        <translation>caja del medidor de luz</translation>
-    </message>
-    <message>
-        <source>electrical panel&apos;s frame</source>
-        <translation>marco del tablero eléctrico</translation>
-    </message>
-    <message>
-        <source>electrical service conduit</source>
-        <translation>tubo de la acometida eléctrica</translation>
-    </message>
-    <message>
-        <source>electrical service conduit and panel frame, at the wall</source>
-        <translation>tubo de la acometida y marco del tablero, en el muro</translation>
-    </message>
-    <message>
-        <source>empty irrigation sleeve</source>
-        <translation>camisa de riego vacía</translation>
-    </message>
-    <message>
-        <source>exhaust</source>
-        <translation>salida de aire</translation>
-    </message>
-    <message>
-        <source>exhaust cap</source>
-        <translation>capuchón de salida de aire</translation>
-    </message>
-    <message>
-        <source>fascia-to-roof-deck joint</source>
-        <translation>junta de la fascia con el techo</translation>
-    </message>
-    <message>
-        <source>fiber line</source>
-        <translation>línea de fibra óptica</translation>
-    </message>
-    <message>
-        <source>fire-rated sealant</source>
-        <translation>sellador contra fuego</translation>
-    </message>
-    <message>
-        <source>fire-rated sealant over its packing, or mortar</source>
-        <translation>sellador contra fuego sobre su relleno, o mortero</translation>
-    </message>
-    <message>
-        <source>fire-rated sealant over its packing, or mortar; an enclosed porch is free: name it so</source>
-        <translation>sellador contra fuego sobre su relleno, o mortero; un porche cerrado queda libre: nómbrelo así</translation>
-    </message>
-    <message>
-        <source>fireplace damper</source>
-        <translation>compuerta de la chimenea</translation>
-    </message>
-    <message>
-        <source>fitted ring around a pipe</source>
-        <translation>anillo ajustado a un tubo</translation>
-    </message>
-    <message>
-        <source>flashing at a chimney</source>
-        <translation>vierteaguas en una chimenea</translation>
-    </message>
-    <message>
-        <source>flashing at the chimney</source>
-        <translation>vierteaguas en la chimenea</translation>
-    </message>
-    <message>
-        <source>flat screwdriver</source>
-        <translation>desarmador plano</translation>
-    </message>
-    <message>
-        <source>flood opening</source>
-        <translation>abertura para inundación</translation>
-    </message>
-    <message>
-        <source>flood opening&apos;s flap</source>
-        <translation>tapa de la abertura para inundación</translation>
-    </message>
-    <message>
-        <source>flood openings</source>
-        <translation>aberturas para inundación</translation>
-    </message>
-    <message>
-        <source>flood water has to pass by itself, both ways</source>
-        <translation>el agua de inundación debe pasar por sí sola, en los dos sentidos</translation>
-    </message>
-    <message>
-        <source>floor drain</source>
-        <translation>coladera de piso</translation>
-    </message>
-    <message>
-        <source>flue cold</source>
-        <translation>tiro frío</translation>
-    </message>
-    <message>
-        <source>flue collar in the ceiling</source>
-        <translation>collarín del tiro en el techo</translation>
-    </message>
-    <message>
-        <source>flues are hot: never foam or plain sealant, and wood stays 1 in off metal flues and 2 in off masonry chimneys</source>
-        <translation>los tiros están calientes: nunca espuma ni sellador común, y la madera queda a 1 pulg de tiros de metal y a 2 pulg de chimeneas de mampostería</translation>
-    </message>
-    <message>
-        <source>foam</source>
-        <translation>espuma</translation>
-    </message>
-    <message>
-        <source>foam gun or straw</source>
-        <translation>pistola o popote de espuma</translation>
-    </message>
-    <message>
-        <source>framing round the chimney</source>
-        <translation>madera alrededor de la chimenea</translation>
-    </message>
-    <message>
-        <source>gable vent</source>
-        <translation>rejilla del hastial</translation>
-    </message>
-    <message>
-        <source>galvanized sheet, 26 gauge, 2 ft x 3 ft</source>
-        <translation>lámina galvanizada, calibre 26, 2 x 3 pies</translation>
-    </message>
-    <message>
-        <source>gap under the door</source>
-        <translation>hueco bajo la puerta</translation>
-    </message>
-    <message>
-        <source>gaps round flues and chimneys</source>
-        <translation>huecos alrededor de tiros y chimeneas</translation>
-    </message>
-    <message>
-        <source>gaps whose side is a flue or a chimney</source>
-        <translation>huecos que tienen a un lado un tiro o una chimenea</translation>
-    </message>
-    <message>
-        <source>garage door seal</source>
-        <translation>sello de la puerta del garaje</translation>
-    </message>
-    <message>
-        <source>garage door&apos;s bottom seal</source>
-        <translation>sello inferior de la puerta del garaje</translation>
-    </message>
-    <message>
-        <source>garage door&apos;s lower corners</source>
-        <translation>esquinas inferiores de la puerta del garaje</translation>
-    </message>
-    <message>
-        <source>garage door&apos;s side seals</source>
-        <translation>sellos laterales de la puerta del garaje</translation>
-    </message>
-    <message>
-        <source>gas line through the floor</source>
-        <translation>línea de gas por el piso</translation>
-    </message>
-    <message>
-        <source>gas riser</source>
-        <translation>subida de gas</translation>
-    </message>
-    <message>
-        <source>gas stub-out</source>
-        <translation>salida de gas</translation>
-    </message>
-    <message>
-        <source>gasket</source>
-        <translation>empaque</translation>
-    </message>
-    <message>
-        <source>gasket strip, closed cell</source>
-        <translation>tira de empaque, celda cerrada</translation>
-    </message>
-    <message>
-        <source>glasses</source>
-        <translation>lentes</translation>
-    </message>
-    <message>
-        <source>gloves</source>
-        <translation>guantes</translation>
-    </message>
-    <message>
-        <source>goggles</source>
-        <translation>goggles</translation>
-    </message>
-    <message>
-        <source>grate of a floor drain</source>
-        <translation>rejilla de una coladera de piso</translation>
-    </message>
-    <message>
-        <source>hacksaw</source>
-        <translation>segueta</translation>
-    </message>
-    <message>
-        <source>hammer</source>
-        <translation>martillo</translation>
-    </message>
-    <message>
-        <source>hardware cloth, 1/4 in, 0.035 in wire, 2 ft x 5 ft</source>
-        <translation>malla soldada, 1/4 pulg, alambre de 0.035 pulg, 2 x 5 pies</translation>
-    </message>
-    <message>
-        <source>hardware cloth, 1/8 in, 2 ft x 5 ft</source>
-        <translation>malla soldada, 1/8 pulg, 2 x 5 pies</translation>
-    </message>
-    <message>
-        <source>hole</source>
-        <translation>agujero</translation>
-    </message>
-    <message>
-        <source>hole in the ceiling or floor</source>
-        <translation>agujero en el techo o el piso</translation>
-    </message>
-    <message>
-        <source>hole in the drywall</source>
-        <translation>agujero en la tablaroca</translation>
-    </message>
-    <message>
-        <source>hole in the outside wall</source>
-        <translation>agujero en el muro exterior</translation>
-    </message>
-    <message>
-        <source>hose bibb</source>
-        <translation>llave de manguera</translation>
-    </message>
-    <message>
-        <source>in a wall or floor that holds back fire, a listed fire stop only</source>
-        <translation>en un muro o piso que detiene el fuego, solo un cortafuego aprobado</translation>
-    </message>
-    <message>
-        <source>in a wall that holds back fire, a listed fire stop only</source>
-        <translation>en un muro que detiene el fuego, solo un cortafuego aprobado</translation>
-    </message>
-    <message>
-        <source>it must go on opening; a way out in a fire stays one</source>
-        <translation>debe seguir abriendo; una salida en caso de incendio lo sigue siendo</translation>
-    </message>
-    <message>
-        <source>joint between mantel and drywall</source>
-        <translation>junta entre la repisa y la tablaroca</translation>
-    </message>
-    <message>
-        <source>joint between sill plate and foundation</source>
-        <translation>junta entre la solera y el cimiento</translation>
-    </message>
-    <message>
-        <source>joint between sill plate and slab</source>
-        <translation>junta entre la solera y la losa</translation>
-    </message>
-    <message>
-        <source>joint between weep screed and foundation</source>
-        <translation>junta entre el perfil de goteo y el cimiento</translation>
-    </message>
-    <message>
-        <source>joint under the rim joist</source>
-        <translation>junta bajo la vigueta perimetral</translation>
-    </message>
-    <message>
-        <source>joints between floor boards</source>
-        <translation>juntas entre las tablas del piso</translation>
-    </message>
-    <message>
-        <source>joist pocket in a party wall</source>
-        <translation>hueco de vigueta en un muro medianero</translation>
-    </message>
-    <message>
-        <source>knockout of an electrical panel</source>
-        <translation>perforación de un tablero eléctrico</translation>
-    </message>
-    <message>
-        <source>laps of siding and tiles shed water and let what is behind them dry</source>
-        <translation>los traslapes de tablas y tejas escurren el agua y dejan secar lo que está detrás</translation>
-    </message>
-    <message>
-        <source>laps of siding or of roof tiles that were typed in</source>
-        <translation>traslapes de tablas o tejas que se anotaron a mano</translation>
-    </message>
-    <message>
-        <source>leave the bottom of the plate open to drain, and switch the power off</source>
-        <translation>deje abierta la parte de abajo de la placa para desaguar, y corte la corriente</translation>
-    </message>
-    <message>
-        <source>line set of the air conditioner</source>
-        <translation>líneas de refrigerante del aire acondicionado</translation>
-    </message>
-    <message>
-        <source>lint catches on a screen, and a dryer that cannot blow out is a fire hazard</source>
-        <translation>la pelusa se atora en una malla, y una secadora que no puede soplar es peligro de incendio</translation>
-    </message>
-    <message>
-        <source>long sleeves</source>
-        <translation>mangas largas</translation>
-    </message>
-    <message>
-        <source>long slot at the foot of stucco, of which nobody said which line it is</source>
-        <translation>rendija larga al pie del estuco, de la que nadie dijo qué línea es</translation>
-    </message>
-    <message>
-        <source>long slot at the foot of stucco, screed and concrete, of which nobody said which line it is</source>
-        <translation>rendija larga al pie de estuco, perfil y concreto, de la que nadie dijo qué línea es</translation>
-    </message>
-    <message>
-        <source>long slot between stucco and metal at the foot of a wall</source>
-        <translation>rendija larga entre estuco y metal al pie de un muro</translation>
-    </message>
-    <message>
-        <source>long slot between stucco or its screed and concrete at the foot of a wall</source>
-        <translation>rendija larga entre el estuco o su perfil y el concreto al pie de un muro</translation>
-    </message>
-    <message>
-        <source>look for birds, bats and bees first: no animal is shut in</source>
-        <translation>busque primero aves, murciélagos y abejas: no se encierra a ningún animal</translation>
-    </message>
-    <message>
-        <source>look, and say what its sides are made of: [stucco, concrete] is the joint, [stucco, metal] is the line that drains</source>
-        <translation>mire, y diga de qué son sus lados: [stucco, concrete] es la junta, [stucco, metal] es la línea que desagua</translation>
-    </message>
-    <message>
-        <source>lower corner of a door</source>
-        <translation>esquina inferior de una puerta</translation>
-    </message>
-    <message>
-        <source>mesh</source>
-        <translation>malla</translation>
-    </message>
-    <message>
-        <source>mesh insert for brick weeps</source>
-        <translation>pieza de malla para lloraderos de ladrillo</translation>
-    </message>
-    <message>
-        <source>mesh of a chimney cap</source>
-        <translation>malla de un capuchón de chimenea</translation>
-    </message>
-    <message>
-        <source>mesh with clear openings of 1/16 in to 1/4 in, as long as enough free area is left</source>
-        <translation>malla con aberturas libres de 1/16 a 1/4 pulg, mientras quede suficiente área libre</translation>
-    </message>
-    <message>
-        <source>mesh with clear openings of 1/16 in to 1/4 in, as long as enough free area is left; a plumbing vent gets none</source>
-        <translation>malla con aberturas libres de 1/16 a 1/4 pulg, mientras quede suficiente área libre; un respiradero de plomería no lleva ninguna</translation>
-    </message>
-    <message>
-        <source>mesh with clear openings of 1/4 in or more, and the free area that the appliances&apos; input asks for</source>
-        <translation>malla con aberturas libres de 1/4 pulg o más, y el área libre que pide la potencia de los aparatos</translation>
-    </message>
-    <message>
-        <source>metal mesh</source>
-        <translation>malla metálica</translation>
-    </message>
-    <message>
-        <source>metal plate</source>
-        <translation>placa de metal</translation>
-    </message>
-    <message>
-        <source>metal-wool fill</source>
-        <translation>relleno de lana metálica</translation>
-    </message>
-    <message>
-        <source>metal-wool fill under a sealant bead</source>
-        <translation>relleno de lana metálica bajo un cordón de sellador</translation>
-    </message>
-    <message>
-        <source>metal-wool fill under fire-rated sealant</source>
-        <translation>relleno de lana metálica bajo sellador contra fuego</translation>
-    </message>
-    <message>
-        <source>missing knockout of the electrical panel</source>
-        <translation>perforación sin tapón del tablero eléctrico</translation>
-    </message>
-    <message>
-        <source>mortar</source>
-        <translation>mortero</translation>
-    </message>
-    <message>
-        <source>mortar joints of the block wall</source>
-        <translation>juntas de mortero de la barda de bloque</translation>
-    </message>
-    <message>
-        <source>mortar mix, 10 lb</source>
-        <translation>mezcla de mortero, 10 lb</translation>
-    </message>
-    <message>
-        <source>mortar, or fire-rated sealant over its packing</source>
-        <translation>mortero, o sellador contra fuego sobre su relleno</translation>
-    </message>
-    <message>
-        <source>mouth of a plumbing vent</source>
-        <translation>boca de un respiradero de plomería</translation>
-    </message>
-    <message>
-        <source>movement joint</source>
-        <translation>junta de movimiento</translation>
-    </message>
-    <message>
-        <source>movement joint between a garage or another unit and the house</source>
-        <translation>junta de movimiento entre un garaje u otra vivienda y la casa</translation>
-    </message>
-    <message>
-        <source>no foam at a chimney, and the flashing&apos;s lower edge stays free to drain</source>
-        <translation>nada de espuma en una chimenea, y el borde de abajo del vierteaguas queda libre para desaguar</translation>
-    </message>
-    <message>
-        <source>no metal wool on a wire whose jacket is worn</source>
-        <translation>nada de lana metálica en un cable con el forro gastado</translation>
-    </message>
-    <message>
-        <source>no screws into the duct and no screen at its mouth: lint catches on them</source>
-        <translation>sin tornillos en el ducto y sin malla en su boca: ahí se atora la pelusa</translation>
-    </message>
-    <message>
-        <source>no screws into the duct: lint catches on them</source>
-        <translation>sin tornillos en el ducto: ahí se atora la pelusa</translation>
-    </message>
-    <message>
-        <source>one-component foam, 12 oz</source>
-        <translation>espuma de un componente, 12 oz</translation>
-    </message>
-    <message>
-        <source>one-way door or netting</source>
-        <translation>puerta o red de un solo sentido</translation>
-    </message>
-    <message>
-        <source>only the joint, behind the drain line, never over nose or holes; not sure which line it is: leave it</source>
-        <translation>solo la junta, detrás de la línea de desagüe, nunca sobre nariz o agujeros; si no está seguro de qué línea es: déjela</translation>
-    </message>
-    <message>
-        <source>open box in the slab under the tub trap</source>
-        <translation>caja abierta en la losa bajo la trampa de la tina</translation>
-    </message>
-    <message>
-        <source>open drywall seam</source>
-        <translation>unión abierta de la tablaroca</translation>
-    </message>
-    <message>
-        <source>open joist bays behind the porch ledger</source>
-        <translation>vanos abiertos entre viguetas detrás del larguero del porche</translation>
-    </message>
-    <message>
-        <source>open mesh insert for brick weeps</source>
-        <translation>pieza de malla abierta para lloraderos de ladrillo</translation>
-    </message>
-    <message>
-        <source>open miter at a fascia corner</source>
-        <translation>inglete abierto en una esquina de la fascia</translation>
-    </message>
-    <message>
-        <source>open mouth of a pipe that is a vent</source>
-        <translation>boca abierta de un tubo que es respiradero</translation>
-    </message>
-    <message>
-        <source>open rake return</source>
-        <translation>retorno de alero abierto</translation>
-    </message>
-    <message>
-        <source>open top of a chase or a party wall</source>
-        <translation>parte de arriba abierta de un ducto de obra o un muro medianero</translation>
-    </message>
-    <message>
-        <source>open tops of the block wall&apos;s cells</source>
-        <translation>celdas abiertas arriba de la barda de bloque</translation>
-    </message>
-    <message>
-        <source>open weep joint in the brick</source>
-        <translation>junta de lloradero abierta en el ladrillo</translation>
-    </message>
-    <message>
-        <source>other drains</source>
-        <translation>otros desagües</translation>
-    </message>
-    <message>
-        <source>other exhaust</source>
-        <translation>otras salidas de aire</translation>
-    </message>
-    <message>
-        <source>other movement joints</source>
-        <translation>otras juntas de movimiento</translation>
-    </message>
-    <message>
-        <source>other vents</source>
-        <translation>otras rejillas</translation>
-    </message>
-    <message>
-        <source>other weeps</source>
-        <translation>otros lloraderos</translation>
-    </message>
-    <message>
-        <source>outdoor light, plate to wall</source>
-        <translation>lámpara exterior, placa al muro</translation>
-    </message>
-    <message>
-        <source>outdoor outlet cover</source>
-        <translation>tapa de contacto exterior</translation>
-    </message>
-    <message>
-        <source>outlet</source>
-        <translation>contacto</translation>
-    </message>
-    <message>
-        <source>piece</source>
-        <translation>pieza</translation>
-    </message>
-    <message>
-        <source>pipe through the bottom plate</source>
-        <translation>tubo por la solera inferior</translation>
-    </message>
-    <message>
-        <source>pipe through the drywall</source>
-        <translation>tubo por la tablaroca</translation>
-    </message>
-    <message>
-        <source>pipe through the outside wall</source>
-        <translation>tubo por el muro exterior</translation>
-    </message>
-    <message>
-        <source>pipe through the rim joist</source>
-        <translation>tubo por la vigueta perimetral</translation>
-    </message>
-    <message>
-        <source>pipe through the whole partition</source>
-        <translation>tubo por todo el muro divisorio</translation>
-    </message>
-    <message>
-        <source>plumbing vent through the roof</source>
-        <translation>respiradero de plomería por el techo</translation>
-    </message>
-    <message>
-        <source>plumbing vent through the top plate</source>
-        <translation>respiradero de plomería por la solera superior</translation>
-    </message>
-    <message>
-        <source>pointing trowel</source>
-        <translation>cuchara de albañil</translation>
-    </message>
-    <message>
-        <source>polyurethane sealant</source>
-        <translation>sellador de poliuretano</translation>
-    </message>
-    <message>
-        <source>power off; no metal in or near the box, and no foam in it</source>
-        <translation>sin corriente; nada de metal dentro o cerca de la caja, y nada de espuma en ella</translation>
-    </message>
-    <message>
-        <source>power off; no metal wool in or near the box</source>
-        <translation>sin corriente; nada de lana metálica dentro o cerca de la caja</translation>
-    </message>
-    <message>
-        <source>pull-down attic stair</source>
-        <translation>escalera plegable del ático</translation>
-    </message>
-    <message>
-        <source>pushed together and taped with foil; no screws into a dryer duct</source>
-        <translation>se empuja y se sella con cinta de aluminio; sin tornillos en un ducto de secadora</translation>
-    </message>
-    <message>
-        <source>rags</source>
-        <translation>trapos</translation>
-    </message>
-    <message>
-        <source>range hood duct</source>
-        <translation>ducto de la campana de cocina</translation>
-    </message>
-    <message>
-        <source>recessed light</source>
-        <translation>lámpara empotrada</translation>
-    </message>
-    <message>
-        <source>relief and condensate outlets, vents of gas regulators</source>
-        <translation>salidas de alivio y condensado, respiraderos de reguladores de gas</translation>
-    </message>
-    <message>
-        <source>relief outlet</source>
-        <translation>salida de alivio</translation>
-    </message>
-    <message>
-        <source>respirator</source>
-        <translation>respirador</translation>
-    </message>
-    <message>
-        <source>respirator for organic vapor</source>
-        <translation>respirador para vapores orgánicos</translation>
-    </message>
-    <message>
-        <source>return grille frame</source>
-        <translation>marco de la rejilla de retorno</translation>
-    </message>
-    <message>
-        <source>return grille in the ceiling or floor</source>
-        <translation>rejilla de retorno en el techo o el piso</translation>
-    </message>
-    <message>
-        <source>ridge vent</source>
-        <translation>ventilación de cumbrera</translation>
-    </message>
-    <message>
-        <source>ring</source>
-        <translation>anillo</translation>
-    </message>
-    <message>
-        <source>roll</source>
-        <translation>rollo</translation>
-    </message>
-    <message>
-        <source>roof vent</source>
-        <translation>rejilla de techo</translation>
-    </message>
-    <message>
-        <source>roof-to-wall joint</source>
-        <translation>junta del techo con el muro</translation>
-    </message>
-    <message>
-        <source>rotted corner of a crawl door</source>
-        <translation>esquina podrida de la puerta al espacio bajo el piso</translation>
-    </message>
-    <message>
-        <source>rotted corner of a door</source>
-        <translation>esquina podrida de una puerta</translation>
-    </message>
-    <message>
-        <source>round weep hole in the brick</source>
-        <translation>lloradero redondo en el ladrillo</translation>
-    </message>
-    <message>
-        <source>scissors</source>
-        <translation>tijeras</translation>
-    </message>
-    <message>
-        <source>scissors for wool</source>
-        <translation>tijeras para lana</translation>
-    </message>
-    <message>
-        <source>screw gun</source>
-        <translation>atornillador</translation>
-    </message>
-    <message>
-        <source>screw gun or stapler</source>
-        <translation>atornillador o engrapadora</translation>
-    </message>
-    <message>
-        <source>screwdriver</source>
-        <translation>desarmador</translation>
-    </message>
-    <message>
-        <source>screws with washers</source>
-        <translation>tornillos con rondana</translation>
-    </message>
-    <message>
-        <source>seal round the pipe, never its mouth</source>
-        <translation>selle alrededor del tubo, nunca su boca</translation>
-    </message>
-    <message>
-        <source>seal the sides only, and leave the edge that drains</source>
-        <translation>selle solo los lados, y deje el borde que desagua</translation>
-    </message>
-    <message>
-        <source>sealant bead</source>
-        <translation>cordón de sellador</translation>
-    </message>
-    <message>
-        <source>sealant between the wall and the conduit or frame</source>
-        <translation>sellador entre el muro y el tubo o marco</translation>
-    </message>
-    <message>
-        <source>sealant for high temperatures</source>
-        <translation>sellador de alta temperatura</translation>
-    </message>
-    <message>
-        <source>sealant or metal at the sides and the upper edge</source>
-        <translation>sellador o metal en los lados y el borde de arriba</translation>
-    </message>
-    <message>
-        <source>sealant round the conduit only; all else is the utility&apos;s or an electrician&apos;s work</source>
-        <translation>sellador solo alrededor del tubo; todo lo demás es trabajo de la compañía de luz o de un electricista</translation>
-    </message>
-    <message>
-        <source>sealant round the outside only, and no metal near live parts; all else is the utility&apos;s or an electrician&apos;s work</source>
-        <translation>sellador solo por fuera, y nada de metal cerca de partes con corriente; todo lo demás es trabajo de la compañía de luz o de un electricista</translation>
-    </message>
-    <message>
-        <source>service equipment is opened by the utility or an electrician only</source>
-        <translation>el equipo de acometida solo lo abre la compañía de luz o un electricista</translation>
-    </message>
-    <message>
-        <source>service equipment is opened by the utility or an electrician only, and the can drains through its weep</source>
-        <translation>el equipo de acometida solo lo abre la compañía de luz o un electricista, y la caja desagua por su lloradero</translation>
-    </message>
-    <message>
-        <source>set</source>
-        <translation>juego</translation>
-    </message>
-    <message>
-        <source>sheathing joints</source>
-        <translation>juntas del forro</translation>
-    </message>
-    <message>
-        <source>sheet</source>
-        <translation>hoja</translation>
-    </message>
-    <message>
-        <source>sheet metal and high-temperature sealant, never foam; wood stays 1 in away</source>
-        <translation>lámina y sellador de alta temperatura, nunca espuma; la madera queda a 1 pulg</translation>
-    </message>
-    <message>
-        <source>sheet metal and high-temperature sealant, never foam; wood stays 2 in away</source>
-        <translation>lámina y sellador de alta temperatura, nunca espuma; la madera queda a 2 pulg</translation>
-    </message>
-    <message>
-        <source>sheet metal collar and high-temperature sealant</source>
-        <translation>collarín de lámina y sellador de alta temperatura</translation>
-    </message>
-    <message>
-        <source>shower arm behind its trim plate</source>
-        <translation>brazo de la regadera detrás de su chapetón</translation>
-    </message>
-    <message>
-        <source>sides only: head flashing and bottom flange stay open to drain</source>
-        <translation>solo los lados: el vierteaguas de arriba y la aleta de abajo quedan abiertos para desaguar</translation>
-    </message>
-    <message>
-        <source>siding laps</source>
-        <translation>traslapes de las tablas</translation>
-    </message>
-    <message>
-        <source>siding laps let the wall behind them drain and dry</source>
-        <translation>los traslapes de las tablas dejan desaguar y secar el muro de atrás</translation>
-    </message>
-    <message>
-        <source>siding laps let the wall behind them dry</source>
-        <translation>los traslapes de las tablas dejan secar el muro de atrás</translation>
-    </message>
-    <message>
-        <source>sill weeps, the track drains through them</source>
-        <translation>lloraderos del umbral, el riel desagua por ellos</translation>
-    </message>
-    <message>
-        <source>sliding door&apos;s sill weeps</source>
-        <translation>lloraderos del umbral de la puerta corrediza</translation>
-    </message>
-    <message>
-        <source>sliding door&apos;s track, inner edge</source>
-        <translation>riel de la puerta corrediza, borde interior</translation>
-    </message>
-    <message>
-        <source>slipped joint of a duct</source>
-        <translation>unión zafada de un ducto</translation>
-    </message>
-    <message>
-        <source>slot</source>
-        <translation>rendija</translation>
-    </message>
-    <message>
-        <source>small hammer</source>
-        <translation>martillo chico</translation>
-    </message>
-    <message>
-        <source>smoke alarm&apos;s box</source>
-        <translation>caja de la alarma de humo</translation>
-    </message>
-    <message>
-        <source>smoke has to leave, and a finer mesh clogs</source>
-        <translation>el humo tiene que salir, y una malla más fina se tapa</translation>
-    </message>
-    <message>
-        <source>smoke has to leave; the mesh stays as it is</source>
-        <translation>el humo tiene que salir; la malla se queda como está</translation>
-    </message>
-    <message>
-        <source>soap water</source>
-        <translation>agua jabonosa</translation>
-    </message>
-    <message>
-        <source>soffit vent</source>
-        <translation>rejilla del sofito</translation>
-    </message>
-    <message>
-        <source>soffit-to-fascia joint</source>
-        <translation>junta del sofito con la fascia</translation>
-    </message>
-    <message>
-        <source>soffit-to-wall joint</source>
-        <translation>junta del sofito con el muro</translation>
-    </message>
-    <message>
-        <source>spark-arrester mesh of the chimney cap</source>
-        <translation>malla matachispas del capuchón de la chimenea</translation>
-    </message>
-    <message>
-        <source>split rim joist</source>
-        <translation>vigueta perimetral rajada</translation>
-    </message>
-    <message>
-        <source>split ring for pipes</source>
-        <translation>anillo partido para tubos</translation>
-    </message>
-    <message>
-        <source>spring-metal weatherstrip</source>
-        <translation>burlete de metal flexible</translation>
-    </message>
-    <message>
-        <source>stains below it may be from bats: look first, and shut none in</source>
-        <translation>las manchas abajo pueden ser de murciélagos: mire primero, y no encierre a ninguno</translation>
-    </message>
-    <message>
-        <source>stair stringer at the wall</source>
-        <translation>zanca de la escalera en el muro</translation>
-    </message>
-    <message>
-        <source>steam, hot water or gas leaves here when something fails; plugged, it bursts or fills the house</source>
-        <translation>por aquí sale vapor, agua caliente o gas cuando algo falla; tapado, revienta o llena la casa</translation>
-    </message>
-    <message>
-        <source>stub-out behind a toilet</source>
-        <translation>salida de agua detrás de un inodoro</translation>
-    </message>
-    <message>
-        <source>stub-outs under a sink</source>
-        <translation>salidas de agua bajo un fregadero</translation>
-    </message>
-    <message>
-        <source>stub-up behind a toilet</source>
-        <translation>salida del piso detrás de un inodoro</translation>
-    </message>
-    <message>
-        <source>stucco-to-screed line</source>
-        <translation>línea del estuco con el perfil</translation>
-    </message>
-    <message>
-        <source>supply pipes through the floor</source>
-        <translation>tubos de agua por el piso</translation>
-    </message>
-    <message>
-        <source>supply register boot</source>
-        <translation>caja de la rejilla de aire</translation>
-    </message>
-    <message>
-        <source>sweep, weatherstrip, gasket, threshold or bottom seal</source>
-        <translation>guardapolvo, burlete, empaque, umbral o sello inferior</translation>
-    </message>
-    <message>
-        <source>switch box</source>
-        <translation>caja de apagador</translation>
-    </message>
-    <message>
-        <source>taken for a garage, a corridor or another unit, which are parted from the house by what holds back fire</source>
-        <translation>tomado por un garaje, un pasillo u otra vivienda, que se separan de la casa con lo que detiene el fuego</translation>
-    </message>
-    <message>
-        <source>taken for a plumbing vent, without which the drains cannot breathe</source>
-        <translation>tomado por un respiradero de plomería, sin el cual los desagües no respiran</translation>
-    </message>
-    <message>
-        <source>taken for the joint under the screed: behind the drain line only, never smeared over its nose or holes</source>
-        <translation>tomado por la junta bajo el perfil: solo detrás de la línea de desagüe, nunca untado sobre su nariz o agujeros</translation>
-    </message>
-    <message>
-        <source>taken for the stucco-to-screed line, where water behind the stucco runs out</source>
-        <translation>tomado por la línea del estuco con el perfil, por donde sale el agua detrás del estuco</translation>
-    </message>
-    <message>
-        <source>tape</source>
-        <translation>cinta</translation>
-    </message>
-    <message>
-        <source>the attic breathes through it</source>
-        <translation>por ahí respira el ático</translation>
-    </message>
-    <message>
-        <source>the attic is parted from a garage by what holds back fire; plain foam does not</source>
-        <translation>el ático se separa de un garaje con lo que detiene el fuego; la espuma común no lo hace</translation>
-    </message>
-    <message>
-        <source>the bath fan blows out through it; a damper that seats, never a plug</source>
-        <translation>por ahí sopla el extractor del baño; una compuerta que asiente, nunca un tapón</translation>
-    </message>
-    <message>
-        <source>the can is the utility&apos;s to open; duct seal behind it is an electrician&apos;s work</source>
-        <translation>la caja la abre la compañía de luz; la masilla detrás es trabajo de electricista</translation>
-    </message>
-    <message>
-        <source>the crawl space breathes through it</source>
-        <translation>por ahí respira el espacio bajo el piso</translation>
-    </message>
-    <message>
-        <source>the damper is opened when there is a fire: it is never sealed shut</source>
-        <translation>la compuerta se abre cuando hay fuego: nunca se sella cerrada</translation>
-    </message>
-    <message>
-        <source>the damper is opened when there is a fire: it must go on opening, and what seals it must stand the heat</source>
-        <translation>la compuerta se abre cuando hay fuego: debe seguir abriendo, y lo que la sella debe aguantar el calor</translation>
-    </message>
-    <message>
-        <source>the door must go on opening</source>
-        <translation>la puerta debe seguir abriendo</translation>
-    </message>
-    <message>
-        <source>the drains cannot breathe without it</source>
-        <translation>sin él los desagües no respiran</translation>
-    </message>
-    <message>
-        <source>the flashing&apos;s lower edge stays free to drain</source>
-        <translation>el borde de abajo del vierteaguas queda libre para desaguar</translation>
-    </message>
-    <message>
-        <source>the frame drains through them</source>
-        <translation>el marco desagua por ellos</translation>
-    </message>
-    <message>
-        <source>the garage is parted from the house by what holds back fire; plain foam does not</source>
-        <translation>el garaje se separa de la casa con lo que detiene el fuego; la espuma común no lo hace</translation>
-    </message>
-    <message>
-        <source>the joint moves, and what closes it must hold back fire</source>
-        <translation>la junta se mueve, y lo que la cierra debe detener el fuego</translation>
-    </message>
-    <message>
-        <source>the joint moves: mortar and hard foam crack out of it, or crack the wall beside it</source>
-        <translation>la junta se mueve: el mortero y la espuma dura se agrietan, o agrietan el muro de al lado</translation>
-    </message>
-    <message>
-        <source>the meter can drains through it</source>
-        <translation>la caja del medidor desagua por ahí</translation>
-    </message>
-    <message>
-        <source>the outside of the frame only; an electrician opens the panel, and no metal wool in or near it</source>
-        <translation>solo por fuera del marco; el tablero lo abre un electricista, y nada de lana metálica dentro o cerca</translation>
-    </message>
-    <message>
-        <source>the ring only: gas line and valve are not moved</source>
-        <translation>solo el anillo: la línea de gas y la válvula no se mueven</translation>
-    </message>
-    <message>
-        <source>the ring only: the regulator&apos;s vent is left alone, and the gas line is not moved</source>
-        <translation>solo el anillo: el respiradero del regulador no se toca, y la línea de gas no se mueve</translation>
-    </message>
-    <message>
-        <source>the survey does not say whether this is the joint under the screed or the line that drains the stucco</source>
-        <translation>la inspección no dice si esta es la junta bajo el perfil o la línea que desagua el estuco</translation>
-    </message>
-    <message>
-        <source>the survey does not say which of the three lines at the foot of the stucco this is, and two of them drain the wall</source>
-        <translation>la inspección no dice cuál de las tres líneas al pie del estuco es esta, y dos de ellas desaguan el muro</translation>
-    </message>
-    <message>
-        <source>the wall drains through the holes and over the nose of the screed; stopped up they hold water in it</source>
-        <translation>el muro desagua por los agujeros y sobre la nariz del perfil; tapados retienen el agua</translation>
-    </message>
-    <message>
-        <source>three stacked cents</source>
-        <translation>tres centavos apilados</translation>
-    </message>
-    <message>
-        <source>threshold</source>
-        <translation>umbral</translation>
-    </message>
-    <message>
-        <source>tin snips</source>
-        <translation>tijeras para lámina</translation>
-    </message>
-    <message>
-        <source>tooling stick</source>
-        <translation>palito para alisar</translation>
-    </message>
-    <message>
-        <source>top edge of the stucco above the soffit</source>
-        <translation>borde superior del estuco arriba del sofito</translation>
-    </message>
-    <message>
-        <source>top of a flue shaft, round the flue</source>
-        <translation>parte de arriba del ducto de un tiro, alrededor del tiro</translation>
-    </message>
-    <message>
-        <source>top of the brick behind the frieze board</source>
-        <translation>parte de arriba del ladrillo detrás de la tabla de friso</translation>
-    </message>
-    <message>
-        <source>trap seal for a floor drain</source>
-        <translation>sello de trampa para una coladera</translation>
-    </message>
-    <message>
-        <source>trap seal under the grate</source>
-        <translation>sello de trampa bajo la rejilla</translation>
-    </message>
-    <message>
-        <source>traps in boxes, a set</source>
-        <translation>trampas en cajas, un juego</translation>
-    </message>
-    <message>
-        <source>tub edge at the wall</source>
-        <translation>orilla de la tina en el muro</translation>
-    </message>
-    <message>
-        <source>tub spout behind its trim plate</source>
-        <translation>llave de la tina detrás de su chapetón</translation>
-    </message>
-    <message>
-        <source>two stacked cents</source>
-        <translation>dos centavos apilados</translation>
-    </message>
-    <message>
-        <source>utility knife</source>
-        <translation>cúter</translation>
-    </message>
-    <message>
-        <source>vent</source>
-        <translation>ventilación</translation>
-    </message>
-    <message>
-        <source>vent hole in the rafter blocking</source>
-        <translation>agujero de ventilación en el bloqueo de vigas</translation>
-    </message>
-    <message>
-        <source>voltage tester</source>
-        <translation>probador de voltaje</translation>
-    </message>
-    <message>
-        <source>walls and floors that hold back fire</source>
-        <translation>muros y pisos que detienen el fuego</translation>
-    </message>
-    <message>
-        <source>washer&apos;s supply box</source>
-        <translation>caja de agua de la lavadora</translation>
-    </message>
-    <message>
-        <source>waste pipe through the drywall</source>
-        <translation>tubo de desagüe por la tablaroca</translation>
-    </message>
-    <message>
-        <source>waste pipe through the floor</source>
-        <translation>tubo de desagüe por el piso</translation>
-    </message>
-    <message>
-        <source>water behind the stucco runs out over the screed here</source>
-        <translation>aquí el agua detrás del estuco sale sobre el perfil</translation>
-    </message>
-    <message>
-        <source>water has to run off here</source>
-        <translation>aquí el agua tiene que escurrir</translation>
-    </message>
-    <message>
-        <source>water has to run off here; a trap seal under the grate lets it down and nothing up</source>
-        <translation>aquí el agua tiene que escurrir; un sello de trampa bajo la rejilla la deja bajar y nada subir</translation>
-    </message>
-    <message>
-        <source>water heater&apos;s relief pipe</source>
-        <translation>tubo de alivio del calentador de agua</translation>
-    </message>
-    <message>
-        <source>water leaves here: condensate, a drain pan, a floor or a wall</source>
-        <translation>por aquí sale el agua: condensado, una charola, un piso o un muro</translation>
-    </message>
-    <message>
-        <source>water main through the foundation</source>
-        <translation>toma de agua por el cimiento</translation>
-    </message>
-    <message>
-        <source>weatherstrip</source>
-        <translation>burlete</translation>
-    </message>
-    <message>
-        <source>weatherstrip of a door</source>
-        <translation>burlete de una puerta</translation>
-    </message>
-    <message>
-        <source>weep</source>
-        <translation>lloradero</translation>
-    </message>
-    <message>
-        <source>weep screed</source>
-        <translation>perfil de goteo</translation>
-    </message>
-    <message>
-        <source>weeps drain the wall behind the brick and let it dry; never mortar or sealant</source>
-        <translation>los lloraderos desaguan el muro detrás del ladrillo y lo dejan secar; nunca mortero ni sellador</translation>
-    </message>
-    <message>
-        <source>weeps in brick or stone</source>
-        <translation>lloraderos en ladrillo o piedra</translation>
-    </message>
-    <message>
-        <source>weeps of a window whose frame is cracked open to the wall</source>
-        <translation>lloraderos de una ventana cuyo marco está roto hacia el muro</translation>
-    </message>
-    <message>
-        <source>weeps of casing beads and screeds drain the stucco; stopped up they hold water in the wall</source>
-        <translation>los lloraderos de remates y perfiles desaguan el estuco; tapados retienen agua en el muro</translation>
-    </message>
-    <message>
-        <source>weeps of window frames and sliding-door sills</source>
-        <translation>lloraderos de marcos de ventana y umbrales de puertas corredizas</translation>
-    </message>
-    <message>
-        <source>weeps whose sides are brick, stone or masonry</source>
-        <translation>lloraderos cuyos lados son ladrillo, piedra o mampostería</translation>
-    </message>
-    <message>
-        <source>what closes it must be approved to hold back flame and smoke; plain foam is not</source>
-        <translation>lo que lo cierra debe estar aprobado para detener llama y humo; la espuma común no lo está</translation>
-    </message>
-    <message>
-        <source>what is behind it breathes through it</source>
-        <translation>lo que está detrás respira por ahí</translation>
-    </message>
-    <message>
-        <source>what is behind it drains and dries through it</source>
-        <translation>lo que está detrás desagua y seca por ahí</translation>
-    </message>
-    <message>
-        <source>what runs down behind the cladding comes out over head flashings, bottom flanges and through-wall flashings</source>
-        <translation>lo que baja detrás del revestimiento sale sobre los vierteaguas de arriba, las aletas de abajo y los vierteaguas que atraviesan el muro</translation>
-    </message>
-    <message>
-        <source>window casing to drywall</source>
-        <translation>moldura de ventana con tablaroca</translation>
-    </message>
-    <message>
-        <source>window frame to cladding, at the sides</source>
-        <translation>marco de ventana con revestimiento, a los lados</translation>
-    </message>
-    <message>
-        <source>window sash</source>
-        <translation>hoja de ventana</translation>
-    </message>
-    <message>
-        <source>window sash over a hollow frame</source>
-        <translation>hoja de ventana sobre un marco hueco</translation>
-    </message>
-    <message>
-        <source>window weeps</source>
-        <translation>lloraderos de ventana</translation>
-    </message>
-    <message>
-        <source>window weeps, the frame drains through them</source>
-        <translation>lloraderos de ventana, el marco desagua por ellos</translation>
-    </message>
-    <message>
-        <source>wire hole in the bottom plate</source>
-        <translation>agujero de cable en la solera inferior</translation>
-    </message>
-    <message>
-        <source>wire hole in the top plate</source>
-        <translation>agujero de cable en la solera superior</translation>
-    </message>
-    <message>
-        <source>wire through the top plate</source>
-        <translation>cable por la solera superior</translation>
-    </message>
-    <message>
-        <source>young in the nest cannot leave yet</source>
-        <translation>las crías del nido aún no pueden salir</translation>
-    </message>
-    <message>
-        <source>block</source>
-        <translation>bloque</translation>
-    </message>
-    <message>
-        <source>brick</source>
-        <translation>ladrillo</translation>
-    </message>
-    <message>
-        <source>concrete</source>
-        <translation>concreto</translation>
-    </message>
-    <message>
-        <source>drywall</source>
-        <translation>tablaroca</translation>
-    </message>
-    <message>
-        <source>earth</source>
-        <translation>tierra</translation>
-    </message>
-    <message>
-        <source>fascia</source>
-        <translation>fascia</translation>
-    </message>
-    <message>
-        <source>glass</source>
-        <translation>vidrio</translation>
-    </message>
-    <message>
-        <source>membrane</source>
-        <translation>membrana</translation>
-    </message>
-    <message>
-        <source>metal</source>
-        <translation>metal</translation>
-    </message>
-    <message>
-        <source>shingle</source>
-        <translation>teja asfáltica</translation>
-    </message>
-    <message>
-        <source>stucco</source>
-        <translation>estuco</translation>
-    </message>
-    <message>
-        <source>tile</source>
-        <translation>teja</translation>
-    </message>
-    <message>
-        <source>wood</source>
-        <translation>madera</translation>
-    </message>
-    <message>
-        <source>attic and other hidden spaces</source>
-        <translation>ático y otros espacios ocultos</translation>
-    </message>
-    <message>
-        <source>crawl space</source>
-        <translation>espacio bajo el piso</translation>
-    </message>
-    <message>
-        <source>garage and porches</source>
-        <translation>garaje y porches</translation>
-    </message>
-    <message>
-        <source>on the roof</source>
-        <translation>en el techo de la casa</translation>
-    </message>
-    <message>
-        <source>outside, from a ladder</source>
-        <translation>afuera, desde una escalera</translation>
-    </message>
-    <message>
-        <source>outside, from the ground</source>
-        <translation>afuera, desde el suelo</translation>
-    </message>
-    <message>
-        <source>rooms</source>
-        <translation>cuartos</translation>
-    </message>
-</context>
-<context>
     <name>closings</name>
     <message>
         <source>%1 in %2</source>
@@ -2502,10 +115,6 @@
         <translation>Por poco: %1</translation>
     </message>
     <message>
-        <source>It stops %1 by %2 of its size, less than that size is known.</source>
-        <translation>Detiene a %1 por %2 de su tamaño, menos de lo que se conoce ese tamaño.</translation>
-    </message>
-    <message>
         <source>At the end: %1</source>
         <translation>Al final: %1</translation>
     </message>
@@ -2586,14 +195,6 @@
         <translation>%1, la escalera puesta %2 veces</translation>
     </message>
     <message>
-        <source>%1, perhaps %2, %3 pieces</source>
-        <translation>%1, quizá %2, %3 piezas</translation>
-    </message>
-    <message>
-        <source>%1, perhaps %2</source>
-        <translation>%1, quizá %2</translation>
-    </message>
-    <message>
         <source>as planned</source>
         <translation>según el plan</translation>
     </message>
@@ -2662,20 +263,8 @@
         <translation>; luego </translation>
     </message>
     <message>
-        <source>No price shuts the widest way in: %1 at %2: %3.</source>
-        <translation>A ningún precio se cierra el camino más ancho: %1 en %2: %3.</translation>
-    </message>
-    <message>
         <source>Nothing is ticked: the house as it stands. Slide along the price.</source>
         <translation>No hay nada marcado: la casa tal como está. Deslice por el precio.</translation>
-    </message>
-    <message>
-        <source>For %1 nothing %2 wide or wider gets in.</source>
-        <translation>Por %1 no entra nada de %2 de ancho o más.</translation>
-    </message>
-    <message>
-        <source>What is ticked leaves no way in at all.</source>
-        <translation>Lo marcado no deja ningún camino de entrada.</translation>
     </message>
     <message>
         <source>The whole plan fits in %1. A quote adds whole packs, the least charge of a visit, overhead and tax.</source>
@@ -2684,10 +273,6 @@
     <message>
         <source>Within %1: what is ticked costs %2; %3 is still to pay for the whole plan.</source>
         <translation>Dentro de %1: lo marcado cuesta %2; faltan %3 para el plan completo.</translation>
-    </message>
-    <message>
-        <source>%1 The widest way that stays open to an animal is %2, %3.</source>
-        <translation>%1 El camino más ancho que queda abierto a un animal es de %2, %3.</translation>
     </message>
     <message>
         <source>Not before the animal that lives here has left.</source>
@@ -2702,16 +287,44 @@
         <translation>Por %1 no le queda camino de entrada a ningún animal del plan.</translation>
     </message>
     <message>
-        <source>%1 No price shuts out what needs less than %2: %3: %4.</source>
-        <translation>%1 A ningún precio queda fuera lo que necesita menos de %2: %3: %4.</translation>
+        <source>No price goes further: %1 stays open at %2.</source>
+        <translation>Ningún precio llega más lejos: queda abierto %1 en %2.</translation>
     </message>
     <message>
-        <source>The widest way left is %1, counted with its plus-minus. As tight can be had for %2.</source>
-        <translation>El camino más ancho que queda es de %1, contado con su más o menos. Lo mismo se logra por %2.</translation>
+        <source>It is too narrow for %1 by only %2, and that animal&apos;s size is not known so exactly.</source>
+        <translation>Es demasiado estrecho para %1 por solo %2, y el tamaño de ese animal no se conoce con tanta exactitud.</translation>
     </message>
     <message>
-        <source>The widest way left is %1, counted with its plus-minus.</source>
-        <translation>El camino más ancho que queda es de %1, contado con su más o menos.</translation>
+        <source>Nothing is ticked: the house as it stands.</source>
+        <translation>No hay nada marcado: la casa tal como está.</translation>
+    </message>
+    <message>
+        <source>For %1 no way in at all is left.</source>
+        <translation>Por %1 no queda ningún camino de entrada.</translation>
+    </message>
+    <message>
+        <source>For %1 the widest way left is up to %2.</source>
+        <translation>Por %1 el camino más ancho que queda es de hasta %2.</translation>
+    </message>
+    <message>
+        <source>%1 Closing other gaps would do as much for %2.</source>
+        <translation>%1 Cerrar otros huecos lograría lo mismo por %2.</translation>
+    </message>
+    <message>
+        <source>%1, up to %2, %3 pieces</source>
+        <translation>%1, hasta %2, %3 piezas</translation>
+    </message>
+    <message>
+        <source>%1, up to %2</source>
+        <translation>%1, hasta %2</translation>
+    </message>
+    <message>
+        <source>* Not checked against the document itself: named from memory, or as others quote it.</source>
+        <translation>* Sin comparar con el documento mismo: citado de memoria, o como otros lo citan.</translation>
+    </message>
+    <message>
+        <source>%1 The widest way that stays open to an animal is up to %2, %3.</source>
+        <translation>%1 El camino más ancho que queda abierto a un animal es de hasta %2, %3.</translation>
     </message>
 </context>
 <context>
@@ -3140,6 +753,31 @@
     </message>
 </context>
 <context>
+    <name>model_words</name>
+    <message>
+        <source>This survey was found in a builder&apos;s model, which draws no gap at all.</source>
+        <translation>Esta inspección se sacó de un modelo del constructor, que no dibuja ningún hueco.</translation>
+    </message>
+    <message numerus="yes">
+        <source>This survey was found in a builder&apos;s model, which draws %n gap(s).</source>
+        <translation>
+            <numerusform>Esta inspección se sacó de un modelo del constructor, que dibuja %n hueco.</numerusform>
+            <numerusform>Esta inspección se sacó de un modelo del constructor, que dibuja %n huecos.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n joint(s) between its parts are drawn shut, and nobody has measured them.</source>
+        <translation>
+            <numerusform>%n junta entre sus partes está dibujada cerrada, y nadie la ha medido.</numerusform>
+            <numerusform>%n juntas entre sus partes están dibujadas cerradas, y nadie las ha medido.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>A house drawn tight need not be tight: look at the joints on site, and measure.</source>
+        <translation>Una casa dibujada sin huecos puede tenerlos: revise las juntas en el sitio, y mida.</translation>
+    </message>
+</context>
+<context>
     <name>new_house</name>
     <message>
         <source>An outline has three corners or more: one a line, such as 0 ft, 0 ft.</source>
@@ -3218,16 +856,46 @@
         <translation>Diga en qué carpeta se guardan los archivos.</translation>
     </message>
     <message>
-        <source>There is no such folder; make it first.</source>
-        <translation>No existe esa carpeta; créela primero.</translation>
-    </message>
-    <message>
         <source>Nothing can be written into this folder; choose another one.</source>
         <translation>No se puede escribir en esta carpeta; elija otra.</translation>
     </message>
     <message>
         <source>%1 is in this folder already; give the house another name, or choose another folder.</source>
         <translation>%1 ya está en esta carpeta; dé otro nombre a la casa, o elija otra carpeta.</translation>
+    </message>
+    <message>
+        <source>Rooms are laid out only where all walls run along the street or straight back from it; choose no rooms.</source>
+        <translation>Los cuartos se trazan solo donde todos los muros van a lo largo de la calle o derecho hacia el fondo; elija sin cuartos.</translation>
+    </message>
+    <message>
+        <source>This house is too small or too narrow for rooms; choose no rooms.</source>
+        <translation>Esta casa es demasiado chica o angosta para cuartos; elija sin cuartos.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n bedroom(s)</source>
+        <translation>
+            <numerusform>%n recámara</numerusform>
+            <numerusform>%n recámaras</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>So many rooms do not fit into this outline: %1 with %2 would.</source>
+        <translation>En este contorno no caben tantos cuartos: sí caben %1 con %2.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n bath(s)</source>
+        <translation>
+            <numerusform>%n baño</numerusform>
+            <numerusform>%n baños</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>This is a file; give a folder.</source>
+        <translation>Esto es un archivo; dé una carpeta.</translation>
+    </message>
+    <message>
+        <source>There is no such folder, nor the one that it would be in.</source>
+        <translation>No existe esa carpeta, ni aquella en la que estaría.</translation>
     </message>
 </context>
 <context>
@@ -3332,6 +1000,12 @@ unas %2</translation>
     <message>
         <source>Prices and times are made-up examples, not an offer.</source>
         <translation>Los precios y los tiempos son ejemplos inventados, no una oferta.</translation>
+    </message>
+    <message>
+        <source>%1
+%2</source>
+        <translation>%1
+%2</translation>
     </message>
 </context>
 <context>
@@ -3728,6 +1402,40 @@ unas %2</translation>
         <source>Up from the floor</source>
         <translation>Altura desde el piso</translation>
     </message>
+    <message>
+        <source>It cannot stand there: %1.</source>
+        <comment>a place</comment>
+        <translation>No puede ir ahí: %1.</translation>
+    </message>
+    <message>
+        <source>Where it is cannot be told by one place: it runs along several parts of the house, or through air that something else encloses. Its place is changed in the file of the house, %1.</source>
+        <translation>Dónde está no se puede decir con un solo lugar: corre por varias partes de la casa, o por aire que otra cosa encierra. Su lugar se cambia en el archivo de la casa, %1.</translation>
+    </message>
+    <message>
+        <source>Change %1</source>
+        <comment>something on the house</comment>
+        <translation>Cambiar %1</translation>
+    </message>
+    <message>
+        <source>A width that you change counts as measured.</source>
+        <translation>El ancho que usted cambie cuenta como medido.</translation>
+    </message>
+    <message>
+        <source>&amp;Apply the changes</source>
+        <translation>A&amp;plicar los cambios</translation>
+    </message>
+    <message>
+        <source>Its place goes into the file of the house, %1, measured widths into that of the job. It can be undone.</source>
+        <translation>Su lugar queda en el archivo de la casa, %1, y los anchos medidos en el del trabajo. Se puede deshacer.</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Quitar</translation>
+    </message>
+    <message>
+        <source>Takes it out of the file of the house, %1, with all of its gaps, and what the job says of them. It can be undone.</source>
+        <translation>Lo quita del archivo de la casa, %1, con todos sus huecos y lo que el trabajo dice de ellos. Se puede deshacer.</translation>
+    </message>
 </context>
 <context>
     <name>seamward::viewer::FirstHints</name>
@@ -3788,10 +1496,6 @@ unas %2</translation>
         <translation>%1, corte del cuerpo de %2 por %3: pasa.</translation>
     </message>
     <message>
-        <source>%1, cross-section %2 by %3: perhaps fits, if the gap is wider by its plus-minus.</source>
-        <translation>%1, corte del cuerpo de %2 por %3: quizá pasa, si el hueco es más ancho por su más o menos.</translation>
-    </message>
-    <message>
         <source>%1, cross-section %2 by %3: kept out.</source>
         <translation>%1, corte del cuerpo de %2 por %3: no pasa.</translation>
     </message>
@@ -3815,6 +1519,10 @@ unas %2</translation>
         <source>%1 is too large to be drawn whole beside it.</source>
         <translation>%1 no cabe entero en el dibujo al lado del hueco.</translation>
     </message>
+    <message>
+        <source>%1, cross-section %2 by %3: perhaps fits, if the gap is as wide as it may be.</source>
+        <translation>%1, corte del cuerpo de %2 por %3: quizá pasa, si el hueco es tan ancho como puede ser.</translation>
+    </message>
 </context>
 <context>
     <name>seamward::viewer::GapFields</name>
@@ -3823,20 +1531,12 @@ unas %2</translation>
         <translation>Otro espacio...</translation>
     </message>
     <message>
-        <source>&amp;Move...</source>
-        <translation>&amp;Mover...</translation>
-    </message>
-    <message>
         <source>⚠ %1</source>
         <translation>⚠ %1</translation>
     </message>
     <message>
         <source>&amp;Length</source>
         <translation>&amp;Largo</translation>
-    </message>
-    <message>
-        <source>Pip&amp;e</source>
-        <translation>Tu&amp;bo</translation>
     </message>
     <message>
         <source>How long the opening is, such as 9 m or 12 ft 6 in.</source>
@@ -3852,7 +1552,7 @@ unas %2</translation>
     </message>
     <message>
         <source>D&amp;iameter</source>
-        <translation>D&amp;iámetro</translation>
+        <translation>Diámetr&amp;o</translation>
     </message>
     <message>
         <source>&amp;Width</source>
@@ -3895,28 +1595,16 @@ unas %2</translation>
         <translation>Un hueco nuevo</translation>
     </message>
     <message>
-        <source>&amp;Name</source>
-        <translation>&amp;Nombre</translation>
-    </message>
-    <message>
         <source>Give or ta&amp;ke</source>
-        <translation>Más o m&amp;enos</translation>
+        <translation>Más o me&amp;nos</translation>
     </message>
     <message>
         <source>&amp;Shape</source>
         <translation>&amp;Forma</translation>
     </message>
     <message>
-        <source>&amp;To</source>
-        <translation>Has&amp;ta</translation>
-    </message>
-    <message>
         <source>Place</source>
         <translation>Lugar</translation>
-    </message>
-    <message>
-        <source>N&amp;ote</source>
-        <translation>Not&amp;a</translation>
     </message>
     <message>
         <source>Photo</source>
@@ -4020,10 +1708,6 @@ unas %2</translation>
         <translation>%1, %2, %3 m</translation>
     </message>
     <message>
-        <source>Scre&amp;en</source>
-        <translation>Ma&amp;lla</translation>
-    </message>
-    <message>
         <source>9 m or 12 ft 6 in</source>
         <translation>9 m o 12 ft 6 in</translation>
     </message>
@@ -4053,19 +1737,55 @@ unas %2</translation>
     </message>
     <message>
         <source>M&amp;ark as open</source>
-        <translation>Marcar &amp;como abierto</translation>
+        <translation>Marcar &amp;que está abierto</translation>
     </message>
     <message>
         <source>M&amp;ark as closed</source>
-        <translation>Marcar &amp;como cerrado</translation>
+        <translation>Marcar &amp;que está cerrado</translation>
     </message>
     <message>
         <source>Remove</source>
         <translation>Quitar</translation>
     </message>
     <message>
-        <source>S&amp;how...</source>
+        <source>It is part of the described house: what makes it can be moved or removed, with all of its gaps.</source>
+        <translation>Es parte de la casa descrita: lo que lo forma se puede mover o quitar, con todos sus huecos.</translation>
+    </message>
+    <message>
+        <source>Mo&amp;ve...</source>
+        <translation>Mo&amp;ver...</translation>
+    </message>
+    <message>
+        <source>Sh&amp;ow...</source>
         <translation>Mostrar en &amp;imagen...</translation>
+    </message>
+    <message>
+        <source>P&amp;ipe</source>
+        <translation>Tu&amp;bo</translation>
+    </message>
+    <message>
+        <source>Screen</source>
+        <translation>Malla</translation>
+    </message>
+    <message>
+        <source>Na&amp;me</source>
+        <translation>No&amp;mbre</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>Hasta</translation>
+    </message>
+    <message>
+        <source>&amp;Note</source>
+        <translation>No&amp;ta</translation>
+    </message>
+    <message>
+        <source>Mo&amp;ve or remove...</source>
+        <translation>Mo&amp;ver o quitar...</translation>
+    </message>
+    <message>
+        <source>What makes this gap, such as a pipe or a door&apos;s sweep: its place, its name and all of its gaps.</source>
+        <translation>Lo que forma este hueco, como un tubo o el guardapolvo de una puerta: su lugar, su nombre y todos sus huecos.</translation>
     </message>
 </context>
 <context>
@@ -4152,6 +1872,17 @@ unas %2</translation>
     <message>
         <source>Unmeas&amp;ured only</source>
         <translation>Solo &amp;sin medir</translation>
+    </message>
+    <message numerus="yes">
+        <source>Also %n gap(s) between two places indoors</source>
+        <translation>
+            <numerusform>También %n hueco entre dos lugares interiores</numerusform>
+            <numerusform>También %n huecos entre dos lugares interiores</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>They lie on no way in, whatever is open: inside of cabinets, or between two rooms</source>
+        <translation>No están en ningún camino de entrada, pase lo que pase: dentro de gabinetes, o entre dos cuartos</translation>
     </message>
 </context>
 <context>
@@ -4353,10 +2084,6 @@ unas %2</translation>
         <translation>Otra ventana ya abrió ese trabajo.</translation>
     </message>
     <message>
-        <source>%1, changed %2</source>
-        <translation>%1, cambiado %2</translation>
-    </message>
-    <message>
         <source>ticks of closings</source>
         <translation>marcas de cierres</translation>
     </message>
@@ -4536,6 +2263,11 @@ unas %2</translation>
         <source>&amp;First page</source>
         <translation>&amp;Primera página</translation>
     </message>
+    <message>
+        <source>%1 (%2), changed %3</source>
+        <comment>job, its file, day and time</comment>
+        <translation>%1 (%2), cambiado %3</translation>
+    </message>
 </context>
 <context>
     <name>seamward::viewer::ModelForm</name>
@@ -4714,6 +2446,36 @@ unas %2</translation>
         <source>C&amp;lose</source>
         <translation>Ce&amp;rrar</translation>
     </message>
+    <message>
+        <source>The model draws no gap that could be measured.</source>
+        <translation>El modelo no dibuja ningún hueco que se pueda medir.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Looked at: %n part(s) of the model, for gaps from %1 to %2.</source>
+        <translation>
+            <numerusform>Revisado: %n parte del modelo, buscando huecos de %1 a %2.</numerusform>
+            <numerusform>Revisadas: %n partes del modelo, buscando huecos de %1 a %2.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n joint(s) between parts are drawn shut, and nobody has measured them. They stand in the survey with no width.</source>
+        <translation>
+            <numerusform>%n junta entre partes está dibujada cerrada, y nadie la ha medido. Está en la inspección sin ancho.</numerusform>
+            <numerusform>%n juntas entre partes están dibujadas cerradas, y nadie las ha medido. Están en la inspección sin ancho.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>A house drawn tight need not be tight: what is not found here proves nothing. Look at the joints on site, and measure.</source>
+        <translation>Una casa dibujada sin huecos puede tenerlos: lo que aquí no se encuentra no prueba nada. Revise las juntas en el sitio, y mida.</translation>
+    </message>
+    <message>
+        <source>No air of the model is closed in enough to be a room, so no way in can end anywhere. Perhaps it draws only a part of a house, or walls without a floor and a roof.</source>
+        <translation>Ningún aire del modelo está lo bastante encerrado para ser un cuarto, así que ningún camino de entrada puede terminar. Quizá dibuja solo una parte de una casa, o muros sin piso ni techo.</translation>
+    </message>
+    <message>
+        <source>What that means</source>
+        <translation>Lo que eso significa</translation>
+    </message>
 </context>
 <context>
     <name>seamward::viewer::NewHouseForm</name>
@@ -4766,11 +2528,11 @@ unas %2</translation>
     </message>
     <message>
         <source>&amp;Folder for its two files</source>
-        <translation>Car&amp;peta para sus dos archivos</translation>
+        <translation>&amp;Carpeta para sus dos archivos</translation>
     </message>
     <message>
         <source>C&amp;hoose...</source>
-        <translation>E&amp;legir...</translation>
+        <translation>Eleg&amp;ir...</translation>
     </message>
     <message>
         <source>Outline, from above</source>
@@ -4826,7 +2588,7 @@ unas %2</translation>
     </message>
     <message>
         <source>&amp;Corners in order, one a line: to the right, and back from the street</source>
-        <translation>Esquinas en orden, una por línea: a la &amp;derecha, y desde la calle hacia el fondo</translation>
+        <translation>Es&amp;quinas en orden, una por línea: a la derecha, y desde la calle hacia el fondo</translation>
     </message>
     <message>
         <source>0 ft, 0 ft
@@ -4840,7 +2602,7 @@ unas %2</translation>
     </message>
     <message>
         <source>&amp;Stories</source>
-        <translation>Pi&amp;sos</translation>
+        <translation>&amp;Pisos</translation>
     </message>
     <message>
         <source>One</source>
@@ -4915,20 +2677,88 @@ unas %2</translation>
         <translation>Plano</translation>
     </message>
     <message>
-        <source>Doors, windows, pipes and vents come at their usual places with usual widths, marked as assumed. Check each on site.</source>
-        <translation>Puertas, ventanas, tubos y rejillas quedan en sus lugares de costumbre con anchos de costumbre, marcados como supuestos. Revise cada uno en el sitio.</translation>
-    </message>
-    <message>
-        <source>Cancel</source>
-        <translation>Cancelar</translation>
-    </message>
-    <message>
-        <source>&amp;Make the house</source>
-        <translation>&amp;Hacer la casa</translation>
-    </message>
-    <message>
         <source>It s&amp;tands on</source>
         <translation>Está so&amp;bre</translation>
+    </message>
+    <message>
+        <source>B&amp;edrooms</source>
+        <translation>&amp;Recámaras</translation>
+    </message>
+    <message>
+        <source>No rooms laid out</source>
+        <translation>Sin cuartos</translation>
+    </message>
+    <message>
+        <source>1 bedroom</source>
+        <translation>1 recámara</translation>
+    </message>
+    <message>
+        <source>2 bedrooms</source>
+        <translation>2 recámaras</translation>
+    </message>
+    <message>
+        <source>3 bedrooms</source>
+        <translation>3 recámaras</translation>
+    </message>
+    <message>
+        <source>4 bedrooms</source>
+        <translation>4 recámaras</translation>
+    </message>
+    <message>
+        <source>5 bedrooms</source>
+        <translation>5 recámaras</translation>
+    </message>
+    <message>
+        <source>Bathroo&amp;ms</source>
+        <translation>Baño&amp;s</translation>
+    </message>
+    <message>
+        <source>1 bath</source>
+        <translation>1 baño</translation>
+    </message>
+    <message>
+        <source>2 baths</source>
+        <translation>2 baños</translation>
+    </message>
+    <message>
+        <source>3 baths</source>
+        <translation>3 baños</translation>
+    </message>
+    <message>
+        <source>Floor that the sketch shows</source>
+        <translation>Piso que muestra el dibujo</translation>
+    </message>
+    <message>
+        <source>Ground floor</source>
+        <translation>Planta baja</translation>
+    </message>
+    <message>
+        <source>Upper floor</source>
+        <translation>Planta alta</translation>
+    </message>
+    <message>
+        <source>Rooms, doors, windows, pipes and vents come at their usual places, gaps with usual widths, marked as assumed. Check each on site.</source>
+        <translation>Cuartos, puertas, ventanas, tubos y rejillas quedan en sus lugares de costumbre, los huecos con anchos de costumbre, marcados como supuestos. Revise cada uno en el sitio.</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+    <message>
+        <source>Closes this; the answers stay until the program ends</source>
+        <translation>Cierra esto; las respuestas quedan hasta que termine el programa</translation>
+    </message>
+    <message>
+        <source>Begin afresh</source>
+        <translation>Empezar de nuevo</translation>
+    </message>
+    <message>
+        <source>Takes back all answers</source>
+        <translation>Borra todas las respuestas</translation>
+    </message>
+    <message>
+        <source>Ma&amp;ke the house</source>
+        <translation>&amp;Hacer la casa</translation>
     </message>
 </context>
 <context>
@@ -4960,6 +2790,30 @@ unas %2</translation>
         <source>garage</source>
         <translation>garaje</translation>
     </message>
+    <message>
+        <source>living room</source>
+        <translation>sala</translation>
+    </message>
+    <message>
+        <source>kitchen</source>
+        <translation>cocina</translation>
+    </message>
+    <message>
+        <source>hall</source>
+        <translation>pasillo</translation>
+    </message>
+    <message>
+        <source>main bedroom</source>
+        <translation>recámara principal</translation>
+    </message>
+    <message>
+        <source>bedroom</source>
+        <translation>recámara</translation>
+    </message>
+    <message>
+        <source>bath</source>
+        <translation>baño</translation>
+    </message>
 </context>
 <context>
     <name>seamward::viewer::PhotoField</name>
@@ -4976,10 +2830,6 @@ unas %2</translation>
         <translation>Imágenes (*.jpg *.jpeg *.png *.webp *.bmp *.gif);;Todos los archivos (*)</translation>
     </message>
     <message>
-        <source>Choose a &amp;photo...</source>
-        <translation>Elegir una &amp;foto...</translation>
-    </message>
-    <message>
         <source>The picture stays where it is; the job file notes its place from its own folder.</source>
         <translation>La imagen se queda donde está; el archivo del trabajo anota su lugar desde su propia carpeta.</translation>
     </message>
@@ -4992,12 +2842,16 @@ unas %2</translation>
         <translation>Foto del hueco</translation>
     </message>
     <message>
-        <source>&amp;Photo...</source>
-        <translation>Fot&amp;o...</translation>
-    </message>
-    <message>
         <source>None</source>
         <translation>Ninguno</translation>
+    </message>
+    <message>
+        <source>Choose a photo...</source>
+        <translation>Elegir una foto...</translation>
+    </message>
+    <message>
+        <source>Photo...</source>
+        <translation>Foto...</translation>
     </message>
 </context>
 <context>
@@ -5021,6 +2875,10 @@ unas %2</translation>
     <message>
         <source>In: %1</source>
         <translation>En: %1</translation>
+    </message>
+    <message>
+        <source>Arrived in: %1</source>
+        <translation>Llegada a: %1</translation>
     </message>
 </context>
 <context>
@@ -5100,6 +2958,22 @@ at: [4.5 m, 9 m, 0.05 m]</translation>
     <message>
         <source>price</source>
         <translation>precio</translation>
+    </message>
+    <message>
+        <source>%1 The prices go on to %2.</source>
+        <translation>%1 Los precios siguen hasta %2.</translation>
+    </message>
+    <message>
+        <source>goes on to %1</source>
+        <translation>sigue hasta %1</translation>
+    </message>
+    <message>
+        <source>plan %1</source>
+        <translation>plan %1</translation>
+    </message>
+    <message>
+        <source>plan</source>
+        <translation>plan</translation>
     </message>
 </context>
 <context>
@@ -5228,6 +3102,35 @@ at: [4.5 m, 9 m, 0.05 m]</translation>
         <source>Where the ride is</source>
         <translation>Dónde va el recorrido</translation>
     </message>
+    <message>
+        <source>Slower</source>
+        <translation>Más lento</translation>
+    </message>
+    <message>
+        <source>Key: -</source>
+        <translation>Tecla: -</translation>
+    </message>
+    <message>
+        <source>Faster</source>
+        <translation>Más rápido</translation>
+    </message>
+    <message>
+        <source>Key: +</source>
+        <translation>Tecla: +</translation>
+    </message>
+    <message>
+        <source>%1 x</source>
+        <comment>times the usual speed</comment>
+        <translation>%1 x</translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <translation>Velocidad</translation>
+    </message>
+    <message>
+        <source>At the speed shown here</source>
+        <translation>A la velocidad que se muestra aquí</translation>
+    </message>
 </context>
 <context>
     <name>seamward::viewer::SizeField</name>
@@ -5289,10 +3192,6 @@ at: [4.5 m, 9 m, 0.05 m]</translation>
         <translation>donde viven animales, como en una barda de bloque</translation>
     </message>
     <message>
-        <source>A&amp;nimals may already be there</source>
-        <translation>Puede que ya haya an&amp;imales</translation>
-    </message>
-    <message>
         <source>Such as a dry floor drain or a neighbor&apos;s unit: ways in start there too.</source>
         <translation>Como una coladera seca o la vivienda de un vecino: ahí también empiezan caminos.</translation>
     </message>
@@ -5311,6 +3210,10 @@ at: [4.5 m, 9 m, 0.05 m]</translation>
     <message>
         <source>&amp;What it is</source>
         <translation>&amp;Qué es</translation>
+    </message>
+    <message>
+        <source>Animals &amp;may already be there</source>
+        <translation>Puede que ya haya ani&amp;males</translation>
     </message>
 </context>
 <context>
@@ -5848,14 +3751,6 @@ at: [4.5 m, 9 m, 0.05 m]</translation>
         <translation>Abierto a: %1.</translation>
     </message>
     <message>
-        <source>Open to: perhaps %1, if widths are larger by their plus-minus.</source>
-        <translation>Abierto a: quizá %1, si los anchos son mayores por su más o menos.</translation>
-    </message>
-    <message>
-        <source>Open to: %1; perhaps %2, if widths are larger by their plus-minus.</source>
-        <translation>Abierto a: %1; quizá %2, si los anchos son mayores por su más o menos.</translation>
-    </message>
-    <message>
         <source>%1, gap&#xa0;%2&#xa0;of&#xa0;%3</source>
         <translation>%1, hueco&#xa0;%2&#xa0;de&#xa0;%3</translation>
     </message>
@@ -5892,6 +3787,14 @@ at: [4.5 m, 9 m, 0.05 m]</translation>
         <source>%1, %2</source>
         <comment>shape, width</comment>
         <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Open to: perhaps %1, if gaps are as wide as they may be.</source>
+        <translation>Abierto a: quizá %1, si los huecos son tan anchos como pueden ser.</translation>
+    </message>
+    <message>
+        <source>Open to: %1; perhaps %2, if gaps are as wide as they may be.</source>
+        <translation>Abierto a: %1; quizá %2, si los huecos son tan anchos como pueden ser.</translation>
     </message>
 </context>
 </TS>

@@ -85,14 +85,15 @@ QString write_film(const QString& path, PictureCanvas& canvas, const std::functi
     writer->SetFileName(film.toLocal8Bit().constData());
     writer->SetRate(frames_a_second);
     writer->SetQuality(2);
-    const int count = std::max(1, static_cast<int>(canvas.ride_duration() * frames_a_second));
+    const double step = canvas.ride_speed() / frames_a_second;  // seconds of the ride between two frames
+    const int count = std::max(1, static_cast<int>(canvas.ride_duration() / step));
     QSize size;  // all frames have that of the first, whatever becomes of the window
     for (int i = 0; i < count; ++i) {
         if (!canvas.is_riding()) {
             if (!pictures && i > 0) writer->End();
             return words("The ride ended before it was saved.");
         }
-        canvas.ride_to(static_cast<double>(i) / frames_a_second);
+        canvas.ride_to(i * step);
         QImage frame = frame_of(canvas);
         if (i == 0) size = frame.size();
         if (frame.size() != size) frame = frame.scaled(size, Qt::IgnoreAspectRatio, Qt::SmoothTransformation);

@@ -153,10 +153,10 @@ void MainWindow::connect_documents() {
         // What was ticked while the plan was made is a change; what only went with its gap is none.
         if (ticks_rest_.isActive()) remember_ticks();
         ticks_rest_.stop();
-        ticks_ = closings_->state();
+        ticks_ = closings_->remembered();
     });
     connect(closings_, &ClosingsDocument::state_changed, this, [this] {
-        if (!taking_back_) ticks_rest_.start();
+        if (!taking_back_ && closings_->remembered() != ticks_) ticks_rest_.start();  // none, where the plan was made anew
     });
 }
 
@@ -224,21 +224,22 @@ void MainWindow::show_left_behind() {
     left_behind_ = DraftStore::left_behind();
     QStringList lines;
     for (const Draft& draft : left_behind_)
-        lines << tr("%1, changed %2")
-                     .arg(QFileInfo(draft.job.path).fileName(), QLocale().toString(draft.written, QLocale::ShortFormat));
+        lines << tr("%1 (%2), changed %3", "job, its file, day and time")
+                     .arg(draft.job_name(), QFileInfo(draft.job.path).fileName(),
+                          QLocale().toString(draft.written.toLocalTime(), QLocale::ShortFormat));
     start_->set_left_behind(lines);
 }
 
 void MainWindow::remember_ticks() {
     if (!closings_->has_plan()) return;
-    const std::vector<ClosingState> now = closings_->state();
+    const std::vector<ClosingState> now = closings_->remembered();
     if (now == ticks_) return;
     const auto set = [this](const std::vector<ClosingState>& state) {
-        if (state == closings_->state()) return;  // as when it is remembered: whoever ticked may be on another page by now
+        if (state == closings_->remembered()) return;  // as when it is remembered: whoever ticked may be on another page by now
         taking_back_ = true;
         closings_->set_state(state);
         taking_back_ = false;
-        ticks_ = closings_->state();
+        ticks_ = closings_->remembered();
         show_page(Page::closings);
     };
     survey_->push({tr("ticks of closings"), [set, now] { set(now); }, [set, before = ticks_] { set(before); }});

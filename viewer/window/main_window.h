@@ -20,6 +20,7 @@
 #include "document/survey_document.h"
 #include "panels/closings_panel.h"
 #include "panels/first_hints.h"
+#include "panels/new_house_form.h"
 #include "panels/start_page.h"
 #include "panels/survey_panel.h"
 #include "window/picture_pane.h"
@@ -103,6 +104,7 @@ private:
     QSplitter* halves_ = nullptr;
     double left_ = 400;  ///< pixels that the left has of the window when letters are of the usual size
     FirstHints* hints_ = nullptr;
+    NewHouseForm* new_house_ = nullptr;
     QLabel* hint_;
     std::array<QToolButton*, 3> page_buttons_{};
     std::vector<std::pair<QAction*, Words>> words_;  ///< of menus, in the language of the moment

@@ -63,10 +63,10 @@ PictureCanvas::PictureCanvas(JobDocument& document, ClosingsDocument& closings, 
     flight_.setEasingCurve(QEasingCurve::InOutCubic);
 }
 
-bool PictureCanvas::show_job(Has has, bool keep) {
+bool PictureCanvas::show_job(bool keep) {
     end_ride();
     measure_from_ = measure_to_ = std::nullopt;
-    const bool any = scene_.show_job(document_, has == Has::solids);
+    const bool any = scene_.show_job(document_);
     if (!keep) {
         cut_.reset();
         marked_.clear();

@@ -37,12 +37,9 @@ public:
 
     explicit PictureCanvas(JobDocument& document, ClosingsDocument& closings, QWidget* parent = nullptr);
 
-    /// What of a job there is to show.
-    enum class Has : std::uint8_t { positions, solids };
-
     /// Takes the document's job up. `keep`: it is the same job with other solids, so that the eye, the cut and what is marked
     /// stay. False when there is nothing to show.
-    bool show_job(Has has, bool keep);
+    bool show_job(bool keep);
     void show_ways();
     void show_closings();
     void show_whole_house();
@@ -71,6 +68,11 @@ public:
     [[nodiscard]] double ride_duration() const { return ride_ ? ride_->duration() : 0; }
     void ride_to(double seconds);
     void set_ride_going(bool going);
+    /// How many times as fast as at first, also of the film that is saved; it holds for all rides.
+    [[nodiscard]] double ride_speed() const { return ride_speed_; }
+    /// Twice as fast or half as fast, between `slowest_ride` and `fastest_ride`.
+    void change_ride_speed(bool faster);
+    static constexpr double slowest_ride = 0.25, fastest_ride = 4;
     /// Where the ride is: "in gap 2 of 4: sweep under the door, 3/8 in".
     [[nodiscard]] QString ride_words() const;
 
@@ -138,6 +140,7 @@ private:
     bool open_before_ride_ = true;
     bool open_after_measuring_ = false;
     double ride_at_ = 0;  ///< seconds
+    double ride_speed_ = 1;
     QElapsedTimer ride_clock_;
     QTimer ride_timer_;
     QTimer at_rest_;  ///< runs out when the picture has stopped moving

@@ -125,6 +125,8 @@ void PictureCanvas::keyPressEvent(QKeyEvent* event) {
     if (is_riding()) {
         if (event->key() == Qt::Key_Space) return set_ride_going(!ride_timer_.isActive());
         if (event->key() == Qt::Key_Escape) return end_ride();
+        if (event->key() == Qt::Key_Plus || event->key() == Qt::Key_Equal) return change_ride_speed(true);
+        if (event->key() == Qt::Key_Minus) return change_ride_speed(false);
         if (event->key() == Qt::Key_Left) return ride_to(ride_at_ - 1);
         if (event->key() == Qt::Key_Right) return ride_to(ride_at_ + 1);
         return QWidget::keyPressEvent(event);

@@ -33,10 +33,10 @@ PicturePane::PicturePane(JobDocument& document, ClosingsDocument& closings, QWid
     column->addWidget(key_);
     connect(&document, &JobDocument::opened, this, [this] {
         fresh_ = true;
-        take_up(PictureCanvas::Has::positions);  // the solids that are there are those of the job before
+        take_up();
     });
     connect(&document, &JobDocument::solids_ready, this, [this] {
-        take_up(PictureCanvas::Has::solids);
+        take_up();
         fresh_ = false;
     });
     connect(&document, &JobDocument::changed, this, [this] { facts_->hide(); });
@@ -53,8 +53,8 @@ PicturePane::PicturePane(JobDocument& document, ClosingsDocument& closings, QWid
     retranslate();
 }
 
-void PicturePane::take_up(PictureCanvas::Has has) {
-    const bool any = canvas_->show_job(has, !fresh_);
+void PicturePane::take_up() {
+    const bool any = canvas_->show_job(!fresh_);
     pages_->setCurrentWidget(any ? static_cast<QWidget*>(canvas_) : words_);
     const HouseScene& scene = canvas_->scene();
     key_->set_house(scene.has_house());
@@ -100,6 +100,8 @@ void PicturePane::connect_ride() {
         }
         ride_bar_->show_time(seconds);
         ride_bar_->show_going(going);
+        ride_bar_->show_speed(canvas_->ride_speed(), canvas_->ride_speed() > PictureCanvas::slowest_ride,
+                              canvas_->ride_speed() < PictureCanvas::fastest_ride);
         ride_bar_->set_words(canvas_->ride_words());
     });
     connect(canvas_, &PictureCanvas::ride_ended, this, [this] {
@@ -108,6 +110,7 @@ void PicturePane::connect_ride() {
     });
     connect(ride_bar_, &RideBar::going_wanted, canvas_, &PictureCanvas::set_ride_going);
     connect(ride_bar_, &RideBar::time_wanted, canvas_, &PictureCanvas::ride_to);
+    connect(ride_bar_, &RideBar::speed_wanted, canvas_, &PictureCanvas::change_ride_speed);
     connect(ride_bar_, &RideBar::leave_wanted, canvas_, &PictureCanvas::end_ride);
     connect(ride_bar_, &RideBar::film_wanted, this, &PicturePane::film_wanted);
 }

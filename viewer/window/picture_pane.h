@@ -37,7 +37,7 @@ protected:
 
 private:
     void retranslate();
-    void take_up(PictureCanvas::Has has);
+    void take_up();
     void connect_tools();
     void connect_ride();
     void make_keys();

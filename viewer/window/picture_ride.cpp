@@ -65,9 +65,14 @@ void PictureCanvas::set_ride_going(bool going) {
 void PictureCanvas::next_frame() {
     constexpr double longest_step = 0.12;  // seconds: a slow picture slows the ride and does not jump
     const double passed = static_cast<double>(ride_clock_.restart()) / 1000;
-    const double to = ride_at_ + std::min(passed, longest_step);
+    const double to = ride_at_ + std::min(passed, longest_step) * ride_speed_;
     if (to >= ride_->duration()) ride_timer_.stop();
     ride_to(to);
+}
+
+void PictureCanvas::change_ride_speed(bool faster) {
+    ride_speed_ = std::clamp(faster ? ride_speed_ * 2 : ride_speed_ / 2, slowest_ride, fastest_ride);
+    if (is_riding()) emit ride_moved(ride_at_, ride_timer_.isActive());
 }
 
 QString PictureCanvas::ride_words() const {
@@ -75,6 +80,7 @@ QString PictureCanvas::ride_words() const {
     const RankedPath& way = *document_.chosen();
     const Survey& survey = document_.job().survey;
     const WayLine& line = scene_.chosen_line();
+    if (ride_->arrived(ride_at_)) return tr("Arrived in: %1").arg(QString::fromStdString(survey[way.path.to()].label()));
     if (const auto stop = ride_->near(ride_at_)) {
         const std::size_t step = line.stops[*stop].step;
         const Gap& gap = survey[way.path.gaps[step]];

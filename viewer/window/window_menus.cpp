@@ -207,10 +207,11 @@ void MainWindow::ask_for_model(const QString& path) {
 }
 
 void MainWindow::ask_for_new_house() {
-    auto* form = new NewHouseForm(this);
-    form->setAttribute(Qt::WA_DeleteOnClose);
-    connect(form, &NewHouseForm::job_wanted, this, &MainWindow::open);
-    form->open();
+    if (new_house_ == nullptr) {  // kept: whoever closes it to look something up finds the answers again
+        new_house_ = new NewHouseForm(this);
+        connect(new_house_, &NewHouseForm::job_wanted, this, &MainWindow::open);
+    }
+    new_house_->open();
 }
 
 bool MainWindow::save() {
