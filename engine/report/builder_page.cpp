@@ -140,7 +140,6 @@ private:
         if (one.feature != nullptr) {
             std::vector<Message> sources;
             for (const std::string& id : one.feature->sources) sources.push_back(cited(shipped_features().sources, id));
-            if (!one.feature->note.empty()) page_.paragraph(Message(one.feature->note), "source");
             page_.paragraph(message("Starting sizes of this detail: {}.", {joined_message(sources, "; ")}), "source");
         }
         html_.end();

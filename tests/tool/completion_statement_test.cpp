@@ -65,7 +65,7 @@ TEST(CompletionStatement, AWrongClosingHoldsItBack) {
     close(job, 3, "");
     const Completion all = judged(job);
     ASSERT_EQ(all.reasons.size(), 1U);
-    EXPECT_EQ(all.reasons[0],
+    EXPECT_EQ(all.reasons[0].english(),
               "crack is written down as closed. It must stay open: an appliance breathes here; closed, its fumes come into the "
               "house. Open it again");
     ASSERT_EQ(all.wrong_closings.size(), 1U);
@@ -84,8 +84,8 @@ TEST(CompletionStatement, ADrainAndAHatchAreJudgedByTheirRulings) {
     close(job, 4, "foam");
     const Completion all = judged(job);
     ASSERT_EQ(all.reasons.size(), 2U);
-    EXPECT_TRUE(has(all.reasons[0], "It must stay open: water leaves here"));
-    EXPECT_TRUE(has(all.reasons[1], "crack is written down as closed with foam. That must not be there: it must go on opening"));
+    EXPECT_TRUE(has(all.reasons[0].english(), "It must stay open: water leaves here"));
+    EXPECT_TRUE(has(all.reasons[1].english(), "crack is written down as closed with foam. That must not be there: it must go on opening"));
 }
 
 TEST(CompletionStatement, TellsTheWayBackOfAnAnimalThatIsGone) {

@@ -126,7 +126,7 @@ TEST(Worksheet, TellsEachCautionInFullOnce) {
         const std::string text = unbroken(sheet.text);
         std::set<std::string> cautions;
         for (const PlanStep& step : sheet.plan.steps) {
-            for (const std::string& caution : step.cautions()) cautions.insert(caution);
+            for (const Message& caution : step.cautions()) cautions.insert(caution.english());
         }
         for (const std::string& caution : cautions)
             EXPECT_EQ(times(text, "Caution: " + caution), 1U) << sheet.shown_as << '\n' << caution;
@@ -138,8 +138,8 @@ TEST(Worksheet, TellsAllThatIsToBeDone) {
         const std::string text = unbroken(sheet.text);
         for (const PlanStep& step : sheet.plan.steps) {
             if (step.option.treatment == stated_closing) continue;
-            for (const std::string& line : step.option.steps)
-                EXPECT_GE(times(text, "- " + line), 1U) << sheet.shown_as << '\n' << line;
+            for (const Message& line : step.option.steps)
+                EXPECT_GE(times(text, "- " + line.english()), 1U) << sheet.shown_as << '\n' << line.english();
         }
     }
 }
@@ -167,7 +167,8 @@ TEST(Worksheet, NamesEachGapThatMustStayOpen) {
             if (!refused.refusal.treatment.empty()) continue;
             const std::string& label = sheet.job.survey[refused.gap].label();
             EXPECT_NE(part.find(label.substr(0, label.rfind(", "))), std::string::npos) << sheet.shown_as << label;
-            EXPECT_NE(part.find(refused.refusal.why), std::string::npos) << sheet.shown_as << refused.refusal.why;
+            const std::string why = refused.refusal.why.english();
+            EXPECT_NE(part.find(why), std::string::npos) << sheet.shown_as << why;
         }
     }
 }
