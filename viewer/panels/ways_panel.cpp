@@ -98,8 +98,10 @@ void WaysPanel::resizeEvent(QResizeEvent* event) {
 void WaysPanel::place_sketch() {
     const bool low = height() < lines_for_sketch * fontMetrics().height();
     sketch_->setVisible(document_.chosen() != nullptr && !low);
+    // Without a way nothing stands below, and the list has all the room.
+    steps_->parentWidget()->setVisible(document_.chosen() != nullptr);
     // Large letters leave little room: the list has the larger part of it, and the remarks stand under the steps anyway.
-    ways_->setMinimumHeight(low ? height() * 2 / 5 : 0);
+    ways_->setMinimumHeight(low && document_.chosen() != nullptr ? height() * 2 / 5 : 0);
     if (!document_.ways().paths.empty()) remarks_->setVisible(!low && !document_.remarks().isEmpty());
 }
 
