@@ -1,38 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <array>
 #include <limits>
 #include <string>
 #include <string_view>
 #include <vector>
 
 #include "base/survey.h"
+#include "catalog/duty_case.h"
 #include "catalog/features.h"
 #include "catalog/tables.h"
 
 namespace seamward {
-
-/// What a gap must be like for a row of the table of duties to fit it. Whatever is empty is not asked; a row fits when all that
-/// is asked holds.
-struct DutyCase {
-    std::vector<Duty> duties;                       ///< one of these
-    std::vector<std::string> features;              ///< of one of these kinds; ids of the table of features
-    bool feature_unknown = false;                   ///< the kind of feature is not known, as of gaps that were typed in
-    std::vector<std::string> all_of;                ///< substrates that all stand there
-    std::vector<std::string> any_of;                ///< substrates of which one stands there
-    std::vector<std::string> nothing_but;           ///< substrates stand there, and none but these
-    std::array<std::vector<SpaceKind>, 2> between;  ///< kinds of its two spaces, one side each, in either order
-    std::vector<std::string> words;                 ///< one of these is a word in the id or name of one of its two spaces
-    std::vector<ShapeKind> shapes;                  ///< of one of these, before any mesh was put over it
-    double least_length = 0;                        ///< of a slot, one piece, meters
-    double height = std::numeric_limits<double>::infinity();  ///< its middle lies below this z, or nobody knows where it is
-
-    /// Whether gaps of that duty can fit at all.
-    [[nodiscard]] bool takes(Duty duty) const;
-    /// Whether nothing is asked but the duty.
-    [[nodiscard]] bool asks_duty_only() const;
-};
 
 /// What may be done to gaps of one case.
 struct DutyRow {

@@ -8,11 +8,14 @@
 #include <functional>
 
 #include "base/file_io.h"
+#include "catalog/drill_scores.h"
 #include "catalog/duties.h"
+#include "catalog/envelope.h"
 #include "catalog/features.h"
 #include "catalog/free_areas.h"
 #include "catalog/joint_figures.h"
 #include "catalog/prices.h"
+#include "catalog/provisions.h"
 #include "catalog/removals.h"
 #include "catalog/site_cautions.h"
 #include "catalog/text_table.h"
@@ -52,8 +55,17 @@ int main(int argc, char** argv) try {
           [&](const std::string& text, const std::string& path) { features = seamward::read_features(text, path, treatments); });
     embed("duties", [&](const std::string& text, const std::string& path) { (void)seamward::read_duties(text, path, features); });
     embed("meshes", [](const std::string& text, const std::string& path) { (void)seamward::read_meshes(text, path); });
-    embed("free_areas", [](const std::string& text, const std::string& path) { (void)seamward::read_free_areas(text, path); });
+    seamward::Table<seamward::FreeAreaRule> areas;
+    embed("free_areas", [&](const std::string& text, const std::string& path) { areas = seamward::read_free_areas(text, path); });
+    embed("drill_scores",
+          [](const std::string& text, const std::string& path) { (void)seamward::read_drill_scores(text, path); });
+    embed("envelope", [](const std::string& text, const std::string& path) { (void)seamward::read_envelope(text, path); });
     embed("joints", [](const std::string& text, const std::string& path) { (void)seamward::read_joints(text, path); });
+    seamward::Table<seamward::Measure> measures;
+    embed("measures", [&](const std::string& text, const std::string& path) { measures = seamward::read_measures(text, path); });
+    embed("provisions", [&](const std::string& text, const std::string& path) {
+        (void)seamward::read_provisions(text, path, measures, features, areas);
+    });
     embed("removals",
           [&](const std::string& text, const std::string& path) { (void)seamward::read_removals(text, path, pests); });
     embed("site_cautions",

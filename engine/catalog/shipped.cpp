@@ -54,6 +54,18 @@ const Table<DutyRow>& shipped_duties() {
     return table;
 }
 
+const Table<Measure>& shipped_measures() {
+    static const Table<Measure> table = read_measures(shipped_text::measures, "engine/catalog/measures.yaml");
+    return table;
+}
+
+const Table<Provision>& shipped_provisions() {
+    static const Table<Provision> table =
+        read_provisions(shipped_text::provisions, "engine/catalog/provisions.yaml", shipped_measures(), shipped_features(),
+                        shipped_free_areas());
+    return table;
+}
+
 const Table<MeshKind>& shipped_meshes() {
     static const Table<MeshKind> table = read_meshes(shipped_text::meshes, "engine/catalog/meshes.yaml");
     return table;
@@ -66,6 +78,16 @@ const Table<FreeAreaRule>& shipped_free_areas() {
 
 const Table<Removal>& shipped_removals() {
     static const Table<Removal> table = read_removals(shipped_text::removals, "engine/catalog/removals.yaml", shipped_pests());
+    return table;
+}
+
+const Table<DrillScore>& shipped_drill_scores() {
+    static const Table<DrillScore> table = read_drill_scores(shipped_text::drill_scores, "engine/catalog/drill_scores.yaml");
+    return table;
+}
+
+const Table<EnvelopePart>& shipped_envelope() {
+    static const Table<EnvelopePart> table = read_envelope(shipped_text::envelope, "engine/catalog/envelope.yaml");
     return table;
 }
 

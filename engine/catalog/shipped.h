@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "catalog/drill_scores.h"
 #include "catalog/duties.h"
+#include "catalog/envelope.h"
 #include "catalog/features.h"
 #include "catalog/free_areas.h"
 #include "catalog/joint_figures.h"
+#include "catalog/provisions.h"
 #include "catalog/removals.h"
 #include "catalog/site_cautions.h"
 #include "catalog/tables.h"
@@ -23,7 +26,11 @@ namespace seamward {
 [[nodiscard]] const Table<JointFigure>& shipped_joints();
 /// Ids of the treatments that leave nothing open.
 [[nodiscard]] std::vector<std::string_view> full_closings();
+[[nodiscard]] const Table<Measure>& shipped_measures();
+[[nodiscard]] const Table<Provision>& shipped_provisions();
 [[nodiscard]] const Table<Removal>& shipped_removals();
 [[nodiscard]] const Table<SiteCaution>& shipped_site_cautions();
+[[nodiscard]] const Table<DrillScore>& shipped_drill_scores();
+[[nodiscard]] const Table<EnvelopePart>& shipped_envelope();
 
 }  // namespace seamward

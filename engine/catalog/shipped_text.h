@@ -14,9 +14,13 @@ extern const std::string_view duties;
 extern const std::string_view meshes;
 extern const std::string_view free_areas;
 extern const std::string_view joints;
+extern const std::string_view measures;
+extern const std::string_view provisions;
 extern const std::string_view prices;
 extern const std::string_view removals;
 extern const std::string_view site_cautions;
+extern const std::string_view drill_scores;
+extern const std::string_view envelope;
 extern const std::string_view spanish;
 
 }  // namespace seamward::shipped_text

@@ -1,6 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "house/build_house.h"
 
+#include <algorithm>
+#include <array>
+#include <initializer_list>
+#include <string_view>
+
 #include "house/layout.h"
 
 namespace seamward {
@@ -31,6 +36,28 @@ void measure_vented_spaces(Layout& layout) {
     const SpaceIndex below = layout.stories.front().below;
     if (layout.described.foundation.kind == FoundationKind::crawl_space && below.valid())
         layout.house.vented.push_back({below, floor, "under-floor"});
+}
+
+/// What provisions of codes ask of how a house is built.
+BuiltOf built_of(const HouseDescription& described) {
+    BuiltOf built;
+    built.cladding = {described.assemblies[described.wall_assembly].layers.front().material};
+    constexpr std::array<const char*, 3> foundations{"slab", "crawl-space", "basement"};
+    built.foundation = foundations.at(static_cast<std::size_t>(described.foundation.kind));
+    const auto tell = [&](const char* word, bool has) { (has ? built.has : built.without).emplace_back(word); };
+    const auto any_feature = [&](std::initializer_list<std::string_view> types) {
+        return std::any_of(described.features.begin(), described.features.end(), [&](const FeatureDescription& feature) {
+            return std::find(types.begin(), types.end(), feature.type->id) != types.end();
+        });
+    };
+    tell("attic", true);
+    tell("garage", std::any_of(described.rooms.begin(), described.rooms.end(),
+                               [](const RoomDescription& room) { return room.kind == SpaceKind::attached; }));
+    tell("dryer", any_feature({"dryer-outlet", "dryer-floor-duct"}));
+    tell("fuel-appliances", any_feature({"combustion-air-opening", "gas-riser", "gas-stub", "gas-line-floor", "flue-collar"}));
+    tell("chimney", any_feature({"chimney-cap", "chimney-joint", "chimney-framing"}));
+    tell("metal-flue", any_feature({"flue-collar", "flue-shaft-top"}));
+    return built;
 }
 
 /// Which line of the description makes each gap: where air is parted, one line makes several, under ids of their own.
@@ -65,11 +92,15 @@ House build_house(const HouseDescription& described, const std::map<std::string,
     Diagnostics faults(described.file);
     Layout layout{.described = described, .faults = faults, .widths = widths, .context = &context};
     layout.house.name = described.name;
+    layout.house.built_of = built_of(described);
+    layout.house.grade_usual = !described.foundation.above_grade_stated;
+    layout.house.outline = described.outline;
     lay_out_house(layout);
     lay_out_features(layout);
     faults.throw_if_any();
+    for (std::size_t i = 0; i < layout.edges(); ++i) layout.house.walls.push_back(layout.walls[i].name);
     tell_features(layout);
-    go_round_obstacles(layout);
+    if (make != Make::gaps) go_round_obstacles(layout);
     measure_vented_spaces(layout);
     if (make == Make::solids) layout.house.parts = make_parts(layout.panels, context);
     return std::move(layout.house);

@@ -10,6 +10,7 @@ namespace seamward {
 
 /// What is to come out of a description.
 enum class Make : std::uint8_t {
+    gaps,    ///< spaces and gaps; ways through gaps as far as they are plain: nothing leads them round what stands before them
     survey,  ///< spaces, gaps, ways through them
     solids   ///< the same, and parts with their meshes
 };

@@ -135,7 +135,11 @@ GapIndex Cutter::enter_uncut(const FeatureDescription& feature, std::size_t numb
             "gap id \"" + gap.id + "\" stands twice, first on line " + std::to_string(layout_.gap_places[first->second].line),
             "give each its own");
     layout_.house.survey.gaps.push_back(std::move(gap));
-    layout_.house.places.push_back({index, std::move(way)});
+    GapPlace place{index, std::move(way)};
+    place.height_usual = !feature.up && !feature.at && row.edges.empty();
+    place.along_usual = !feature.along && !feature.at;
+    place.spacing_usual = !feature.spacing;
+    layout_.house.places.push_back(std::move(place));
     layout_.gap_places.push_back(feature.place);
     if (!front.valid() || !back.valid()) refuse(feature, "there is no room or cavity at its place", "move it");
     if (front == back) refuse(feature, "the same space is at both sides", "check its place");

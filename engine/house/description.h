@@ -101,6 +101,7 @@ enum class FoundationKind : std::uint8_t { slab, crawl_space, basement };
 struct FoundationDescription {
     FoundationKind kind = FoundationKind::slab;
     double above_grade = 0.15;
+    bool above_grade_stated = false;
     double height = 0;  ///< clear height of the space under the floor; of a slab: the settled fill's
     NamedSpace space;   ///< empty id under a slab: the fill has not settled
     SpaceKind space_kind = SpaceKind::cavity;

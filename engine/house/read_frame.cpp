@@ -124,6 +124,7 @@ void HouseReader::read_foundation() {
     foundation.kind = static_cast<FoundationKind>(record.word("kind", foundation_words).value_or(0));
     const bool slab = foundation.kind == FoundationKind::slab;
     foundation.above_grade = distance(record, "above_grade", lowest_floor, highest_floor).value_or(slab ? 0.15 : 0.6);
+    foundation.above_grade_stated = record.has("above_grade");
     foundation.height = distance(record, "height", least_height, most_height).value_or(slab ? 0.1 : 0.6);
     if (record.has("space")) foundation.space = read_space(record["space"]);
     if (!slab && foundation.space.id.empty())

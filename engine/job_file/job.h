@@ -3,6 +3,7 @@
 
 #include <filesystem>
 #include <map>
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
@@ -66,6 +67,15 @@ struct CheckMade {
     std::string by;
 };
 
+/// Something that was looked up at the house and that its gaps do not tell.
+struct Detail {
+    std::string measure;          ///< id of the table of measures
+    std::optional<GapIndex> gap;  ///< that it is of; nothing: of the house or of `at`
+    std::string at;               ///< where, in words; may be empty
+    double value = 0;             ///< in the unit of the measure
+    double plus_minus = 0;        ///< likewise
+};
+
 /// What is known of the place and of how one gets about there.
 struct Site {
     enum class Roof : std::uint8_t { unknown, tile, shingle, metal, membrane, foam };
@@ -91,6 +101,8 @@ struct ModelReference {
 struct Job {
     std::string name;
     std::string address, surveyed, surveyor, notes;
+    std::string lot, option;                  ///< of a builder's plan: which lot it stands on, and which variant was built there
+    std::filesystem::path house_file;         ///< of the described house, from here; empty: it names none
     /// As the house stands now: what is listed as closed has the opening that its treatment left.
     Survey survey;
     std::size_t gaps_of_house = 0;  ///< so many of its gaps, the first ones, are the described house's; the others the job's own
@@ -100,12 +112,26 @@ struct Job {
     std::vector<Sighting> sightings;
     std::vector<CheckMade> checks;
     Site site;
+    BuiltOf built_of;  ///< the house's, and what the file adds
+    std::vector<Detail> details;
     std::vector<SpaceArea> vented;   ///< floors of spaces that are vented, as far as known
     std::vector<SpaceInput> inputs;  ///< of appliances that burn fuel, as far as known
     /// The described house, when the job has one; its parts only where its solids were asked for. Its survey is the job's. Of a
     /// job without one, only the places of gaps, with the ways through them that the file states.
     House house;
     std::optional<ModelReference> model;
+};
+
+/// Where jobs get described houses from; otherwise each reads the file that it names.
+class HouseSource {
+public:
+    HouseSource() = default;
+    HouseSource(const HouseSource&) = delete;
+    HouseSource& operator=(const HouseSource&) = delete;
+    virtual ~HouseSource() = default;
+    /// The house of a file that is there. Throws BadInput as read_house_description() does.
+    [[nodiscard]] virtual std::shared_ptr<const HouseDescription> described(const std::filesystem::path& path,
+                                                                            const RunContext& context) = 0;
 };
 
 /// Reads a job file (YAML, or JSON when its name ends in `.json`). Throws BadInput with all faults of the file,
@@ -117,9 +143,9 @@ struct Job {
 using FileTexts = std::map<std::filesystem::path, std::string>;
 
 /// The same from text in memory; files that the text refers to are looked for beside `path`, which need not exist. `newer`: what
-/// is read in place of the house's file.
+/// is read in place of the house's file. `houses`: who reads it otherwise; null: the job itself.
 [[nodiscard]] Job parse_job(std::string_view text, const std::filesystem::path& path, const RunContext& context = RunContext(),
-                            Make make = Make::survey, const FileTexts& newer = {});
+                            Make make = Make::survey, const FileTexts& newer = {}, HouseSource* houses = nullptr);
 
 /// The name of a job for a heading: its own, or its file's.
 [[nodiscard]] std::string heading(const Job& job, const std::filesystem::path& path);

@@ -146,6 +146,7 @@ private:
             fail("gap " + in_quotes(id) + " is the way of an animal that lives here (occupied)", "change that entry first");
         erase_entry("gaps", "id", id);
         erase_entry("closed", "gap", id);
+        while (entry("details", "gap", id) != nullptr) erase_entry("details", "gap", id);
     }
 
     [[nodiscard]] bool has_house() const { return !tree_.text_of("house").empty(); }

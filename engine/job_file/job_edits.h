@@ -47,7 +47,7 @@ struct AddGap {
     std::vector<std::string> taken;  ///< ids that gaps of the house have
 };
 
-/// Takes a gap out that the job lists, with what `closed` says of it.
+/// Takes a gap out that the job lists, with what `closed` and `details` say of it.
 struct RemoveGap {
     std::string id;
 };

@@ -1,7 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <array>
-#include <charconv>
-#include <cmath>
 #include <string>
 #include <unordered_set>
 
@@ -11,6 +9,7 @@
 #include "catalog/shipped.h"
 #include "job_file/id_index.h"
 #include "job_file/job.h"
+#include "job_file/read_details.h"
 #include "job_file/read_gap.h"
 #include "job_file/read_history.h"
 #include "job_file/read_model_reference.h"
@@ -20,9 +19,9 @@ namespace seamward {
 namespace {
 
 constexpr std::string_view version = "1";
-constexpr std::array<std::string_view, 12> job_file_keys{"seamward", "job",      "house",     "spaces", "gaps", "pests",
-                                                         "closed",   "occupied", "sightings", "checks", "site", "model"};
-constexpr std::array<std::string_view, 5> job_keys{"name", "address", "surveyed", "surveyor", "notes"};
+constexpr std::array<std::string_view, 15> job_file_keys{"seamward",  "job",    "house", "spaces", "gaps",         "pests",   "closed",    "occupied",
+                                                         "sightings", "checks", "site",  "model",  "construction", "details", "appliances"};
+constexpr std::array<std::string_view, 7> job_keys{"name", "address", "surveyed", "surveyor", "notes", "lot", "option"};
 constexpr std::array<std::string_view, 7> space_keys{"id", "kind", "source", "name", "note", "floor", "burns"};
 constexpr std::array<std::string_view, 5> kind_words{"outdoors", "cavity", "attached", "living", "harborage"};
 constexpr std::array<std::string_view, 6> pest_keys{"id", "name", "slit", "hole", "margin", "gnaws"};
@@ -49,10 +48,11 @@ constexpr std::array<std::pair<std::string_view, std::string_view>, 16> everyday
 
 class JobReader {
 public:
-    JobReader(const Document& document, const RunContext& context, Make make, const FileTexts& newer)
+    JobReader(const Document& document, const RunContext& context, Make make, const FileTexts& newer, HouseSource* houses)
         : context_(context),
           make_(make),
           newer_(newer),
+          houses_(houses),
           diagnostics_(document.file()),
           file_(document.root(), job_file_keys, "job file", diagnostics_) {}
 
@@ -65,6 +65,7 @@ public:
         read_gaps();
         read_pests();
         read_history({file_, spaces_, gaps_, diagnostics_}, job_);
+        read_details({file_, spaces_, gaps_, diagnostics_}, has_house_, job_);
         diagnostics_.throw_if_any();
         if (has_house_ || make_ == Make::solids) finish_house();
         return std::move(job_);
@@ -88,6 +89,8 @@ private:
         job_.surveyed = head.line("surveyed").value_or("");
         job_.surveyor = head.line("surveyor").value_or("");
         job_.notes = head.text("notes").value_or("");
+        job_.lot = head.line("lot").value_or("");
+        job_.option = head.line("option").value_or("");
     }
 
     /// Spaces and gaps of a described house come before the job's own. Widths that the job measured anew go into it, so that
@@ -109,6 +112,7 @@ private:
             diagnostics_.throw_if_any();
         }
         has_house_ = true;
+        job_.house_file = path;
         std::map<std::string, double> widths;
         file_.each("gaps", [&](Node node) {
             if (!is_update(node)) return;
@@ -119,9 +123,12 @@ private:
         });
         try {
             const auto text = newer_.find(newer_.empty() ? path : std::filesystem::weakly_canonical(path, error));
-            const HouseDescription described = text == newer_.end() ? read_house_description(path, path.string(), context_)
-                                                                    : parse_house_yaml(text->second, path.string());
-            job_.house = build_house(described, widths, make_, context_);
+            const auto described = text != newer_.end()
+                                       ? std::make_shared<const HouseDescription>(parse_house_yaml(text->second, path.string()))
+                                   : houses_ != nullptr
+                                       ? houses_->described(path, context_)
+                                       : std::make_shared<const HouseDescription>(read_house_description(path, path.string(), context_));
+            job_.house = build_house(*described, widths, make_, context_);
         } catch (const BadInput& bad) {
             std::vector<Diagnostic> faults = bad.diagnostics();
             for (Diagnostic& fault : faults) fault.what += " (in the house of " + diagnostics_.file() + ")";
@@ -129,6 +136,7 @@ private:
         }
         job_.survey = std::move(job_.house.survey);
         job_.vented = job_.house.vented;
+        job_.built_of = job_.house.built_of;
         if (job_.name.empty()) job_.name = job_.house.name;
     }
 
@@ -227,19 +235,6 @@ private:
                           "write for example 40000 Btu/h or 12 kW");
     }
 
-    /// Btu an hour from `40000 Btu/h`, `40,000 Btu/h` or `12 kW`.
-    static std::optional<double> parse_input(std::string text) {
-        constexpr double btu_per_hour_of_a_kilowatt = 3412.142;
-        std::erase(text, ',');
-        double value = 0;
-        const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
-        if (error != std::errc() || !(value > 0) || !std::isfinite(value)) return std::nullopt;
-        const std::string unit = end;
-        if (unit == " Btu/h") return value;
-        if (unit == " kW") return value * btu_per_hour_of_a_kilowatt;
-        return std::nullopt;
-    }
-
     static SpaceKind read_kind(const Record& record) {
         const Node node = record["kind"];
         for (const auto& [word, meant] : everyday_kinds) {
@@ -316,6 +311,7 @@ private:
     const RunContext& context_;
     Make make_;
     const FileTexts& newer_;
+    HouseSource* houses_;
     bool has_house_ = false;
     std::size_t house_gaps_ = 0;
     Diagnostics diagnostics_;
@@ -347,16 +343,16 @@ Job read_job(const std::filesystem::path& path, const RunContext& context, Make 
     context.stage("checking the job");
     check_not_a_house(document);
     const FileTexts none;
-    return JobReader(document, context, make, none).read();
+    return JobReader(document, context, make, none, nullptr).read();
 }
 
 Job parse_job(std::string_view text, const std::filesystem::path& path, const RunContext& context, Make make,
-              const FileTexts& newer) {
+              const FileTexts& newer, HouseSource* houses) {
     const std::string shown_as = path.string();
     const Document document = path.extension() == ".json" ? parse_json(text, shown_as) : parse_yaml(text, shown_as);
     context.stage("checking the job");
     check_not_a_house(document);
-    return JobReader(document, context, make, newer).read();
+    return JobReader(document, context, make, newer, houses).read();
 }
 
 std::string heading(const Job& job, const std::filesystem::path& path) {

@@ -77,11 +77,6 @@ bool fits_place(const DutyCase& when, const Gap& gap) {
     return !gap.at || gap.at->z < when.height;
 }
 
-bool fits(const DutyCase& when, const Gap& gap, const Survey& survey) {
-    return when.takes(gap.duty) && fits_feature(when, gap) && fits_place(when, gap) && fits_spaces(when, gap, survey) &&
-           fits_substrates(when, gap);
-}
-
 bool leaves_mesh(const Treatment& treatment) { return treatment.leaves == Treatment::Leaves::mesh; }
 
 /// Whether a treatment does not defeat a duty: it leaves an open mesh, or lets past what has to get past.
@@ -114,7 +109,7 @@ bool serving_treatment(std::string_view id) {
 DutyRuling ruling_of_table(const Gap& gap, const Survey& survey) {
     DutyRuling ruling;
     for (const DutyRow& row : shipped_duties().rows) {
-        if (!fits(row.when, gap, survey)) continue;
+        if (!fits_case(row.when, gap, survey)) continue;
         ruling.row = row.id;
         if (row.free) return ruling;
         ruling.may_close = row.full;
@@ -135,6 +130,11 @@ DutyRuling ruling_of_table(const Gap& gap, const Survey& survey) {
 }
 
 }  // namespace
+
+bool fits_case(const DutyCase& when, const Gap& gap, const Survey& survey) {
+    return when.takes(gap.duty) && fits_feature(when, gap) && fits_place(when, gap) && fits_spaces(when, gap, survey) &&
+           fits_substrates(when, gap);
+}
 
 bool DutyRuling::allows(std::string_view treatment, double opening) const {
     if (!restricted()) return true;

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "base/survey.h"
+#include "catalog/duty_case.h"
 
 namespace seamward {
 
@@ -27,6 +28,9 @@ struct DutyRuling {
     /// the survey states (`stated_closing` of options.h) is allowed where any full closing is.
     [[nodiscard]] bool allows(std::string_view treatment, double opening) const;
 };
+
+/// Whether all that a case asks holds of a gap.
+[[nodiscard]] bool fits_case(const DutyCase& when, const Gap& gap, const Survey& survey);
 
 /// The ruling of the first row of the table of duties that fits the gap's duty, feature, substrates and place. What the survey
 /// itself forbids (`closing.never`) comes first and leaves nothing. Where a reference table forbids it, no full closing is left,

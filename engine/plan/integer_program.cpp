@@ -7,6 +7,7 @@
 #include <coin/CbcSolver.hpp>
 #include <coin/CoinPackedMatrix.hpp>
 #include <coin/OsiClpSolverInterface.hpp>
+#include <mutex>
 
 namespace seamward {
 
@@ -17,6 +18,9 @@ IntegerAnswer solve(const IntegerProgram& program, int most_nodes) {
             return {IntegerAnswer::Found::none_exists, {}, true, 0};
         return {IntegerAnswer::Found::solution, {}, true, 0};
     }
+    // CbcMain1 keeps what it reads in globals: two at once spoil each other's answers.
+    static std::mutex one_at_a_time;
+    const std::scoped_lock lock(one_at_a_time);
     OsiClpSolverInterface solver;
     solver.messageHandler()->setLogLevel(0);
     solver.setHintParam(OsiDoReducePrint, true, OsiHintTry);
