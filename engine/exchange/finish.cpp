@@ -85,4 +85,20 @@ Surfaces surfaces_of(std::span<const Part> parts) {
     return surfaces;
 }
 
+Coat coat_of(Layer layer) {
+    switch (layer) {
+        case Layer::ground:
+        case Layer::yard:
+        case Layer::foundation: return Coat::ground;
+        case Layer::framing: return Coat::framing;
+        case Layer::cladding:
+        case Layer::opening: return Coat::walls;
+        case Layer::roof:
+        case Layer::eaves: return Coat::roof;
+        case Layer::interior: return Coat::linings;
+        case Layer::fixture: break;
+    }
+    return Coat::fixtures;
+}
+
 }  // namespace seamward

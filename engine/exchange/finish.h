@@ -47,4 +47,9 @@ struct Surfaces {
 
 [[nodiscard]] Surfaces surfaces_of(std::span<const Part> parts);
 
+/// What of a house is shown, faint or hidden together in a picture.
+enum class Coat : std::uint8_t { roof, walls, framing, linings, fixtures, ground };
+
+[[nodiscard]] Coat coat_of(Layer layer);
+
 }  // namespace seamward

@@ -16,6 +16,7 @@
 #include "exchange/face_groups.h"
 #include "exchange/finish.h"
 #include "exchange/glb_container.h"
+#include "exchange/gltf_json.h"
 
 // Khronos Group, glTF 2.0 Specification, 2021 (ISO/IEC 12113:2022); the numbers below are its.
 
@@ -24,16 +25,12 @@ namespace seamward {
 namespace {
 
 constexpr std::int64_t float_component = 5126, unsigned_component = 5125;
-constexpr std::int64_t array_buffer = 34962, element_array_buffer = 34963;
 constexpr std::int64_t point_bytes = 12, index_bytes = 4;
 
 /// Middles of parts are multiples of this many meters: few enough bits for a float up to 16 km, fine enough to be the middle.
 constexpr double middle_grid = 1.0 / 1024;
 
 using Float3 = std::array<float, 3>;
-
-/// x east, y north, z up as x, y up, z south.
-std::array<double, 3> y_up(const Point& p) { return {p.x, p.z, -p.y}; }
 
 void put(std::string& bytes, std::uint32_t word) {
     for (unsigned shift = 0; shift < 32; shift += 8) bytes += static_cast<char>((word >> shift) & 0xFFU);
@@ -109,15 +106,13 @@ public:
 
     std::string text(const std::string& house_name) {
         json_.begin_object();
-        json_.key("asset").begin_object().key("version").value("2.0").key("generator").value("Seamward").end_object();
-        json_.key("scene").value(std::int64_t{0}).key("scenes").begin_array().begin_object();
-        json_.key("nodes").begin_array().value(std::int64_t{0}).end_array().end_object().end_array();
+        write_gltf_head(json_);
         write_nodes(house_name);
         if (!numbers_.points.empty()) {  // empty arrays are not allowed
             write_meshes();
-            write_materials();
+            write_gltf_materials(json_, surfaces_);
             write_accessors();
-            write_buffer();
+            write_gltf_buffer(json_, {numbers_.points.size(), point_bytes, numbers_.indices.size()});
         }
         json_.end_object();
         return json_.text();
@@ -188,22 +183,6 @@ private:
         json_.end_array();
     }
 
-    void write_materials() {
-        json_.key("materials").begin_array();
-        for (const Surface& surface : surfaces_.list) {
-            const Finish finish = finish_of(surface.layer, surface.material);
-            json_.begin_object();
-            words("name", surface.name());
-            json_.key("pbrMetallicRoughness").begin_object().key("baseColorFactor").begin_array();
-            for (const std::uint8_t byte : finish.color) json_.value(linear_light(byte));
-            json_.value(finish.opaque).end_array();
-            json_.key("metallicFactor").value(finish.metallic).key("roughnessFactor").value(finish.rough).end_object();
-            if (finish.opaque < 1) json_.key("alphaMode").value("BLEND");
-            json_.end_object();
-        }
-        json_.end_array();
-    }
-
     /// For each part its points, then the indices of its primitives: the order in which write_meshes counts.
     void write_accessors() {
         json_.key("accessors").begin_array();
@@ -228,20 +207,6 @@ private:
         json_.key("componentType").value(component);
         number("count", count);
         json_.key("type").value(type);
-    }
-
-    void write_buffer() {
-        json_.key("bufferViews").begin_array().begin_object();
-        number("buffer", 0);
-        number("byteLength", numbers_.points.size());
-        json_.key("byteStride").value(point_bytes).key("target").value(array_buffer).end_object();
-        json_.begin_object();
-        number("buffer", 0);
-        number("byteOffset", numbers_.points.size());
-        number("byteLength", numbers_.indices.size());
-        json_.key("target").value(element_array_buffer).end_object().end_array();
-        json_.key("buffers").begin_array().begin_object();
-        number("byteLength", numbers_.points.size() + numbers_.indices.size()).end_object().end_array();
     }
 
     std::span<const Part> parts_;

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
 #include <array>
+#include <map>
+#include <optional>
 #include <set>
 
 #include "catalog/passage.h"
@@ -34,12 +36,15 @@ public:
     void write() {
         overview();
         comparison_part(page_);
+        provisions_part(page_);
         page_.begin_section("details", "Detail by detail");
         for (std::size_t i = 0; i < details_.size(); ++i) detail(details_[i], i + 1);
+        starting_sizes();
         page_.end_section();
         closings();
         before_part(page_);
         checks_part(page_);
+        photos_part(page_);
         drawings_part(page_);
         sources_part(page_);
     }
@@ -92,8 +97,8 @@ private:
             "lead");
         std::vector<std::vector<Message>> rows;
         for (const Detail& one : details_)
-            rows.push_back({as_it_stands(one.title), as_it_stands(one.gaps.size()), widths(one), passing(one), planned(one)});
-        page_.table("Details", {"Detail", "Gaps", "Clear width", "Who passes", "Closings"}, rows);
+            rows.push_back({as_it_stands(one.title), as_it_stands(one.gaps.size()), widths(one), planned(one)});
+        page_.table("Details", {"Detail", "Gaps", "Clear width", "Closings"}, rows, "details");
         page_.end_section();
     }
 
@@ -117,19 +122,19 @@ private:
     }
 
     [[nodiscard]] Message planned(const Detail& detail) const {
-        std::vector<Message> numbers;
+        std::vector<std::size_t> numbers;
         for (const GapIndex gap : detail.gaps) {
-            if (const std::size_t number = page_.facts.closing_at(gap); number > 0) numbers.push_back(as_it_stands(number));
+            if (const std::size_t number = page_.facts.closing_at(gap); number > 0) numbers.push_back(number);
         }
-        return numbers.empty() ? Message("none") : joined_message(numbers, ", ");
+        return numbers.empty() ? as_it_stands("–") : ranges_part(numbers);
     }
 
     void detail(const Detail& one, std::size_t number) {
         html_.begin("article", {{"id", "detail-" + std::to_string(number)}, {"class", "detail"}});
         page_.heading(3, as_it_stands(one.title));
-        page_.terms({{"Clear width", widths(one)}, {"Who passes", passing(one)}, {"Closings of the plan", planned(one)}},
-                    "brief");
+        page_.terms({{"Who passes", passing(one)}}, "brief");
         stays_open(one);
+        told_before(one);
         for (const std::string& id : treatments(one)) treatment(id);
         if (one.feature != nullptr && !one.feature->caution.text.empty())
             page_.list(
@@ -137,28 +142,53 @@ private:
                                                              cited(shipped_features().sources, one.feature->caution.source)})})},
                 "cautions");
         gaps(one);
-        if (one.feature != nullptr) {
-            std::vector<Message> sources;
-            for (const std::string& id : one.feature->sources) sources.push_back(cited(shipped_features().sources, id));
-            page_.paragraph(message("Starting sizes of this detail: {}.", {joined_message(sources, "; ")}), "source");
-        }
         html_.end();
     }
 
+    /// Where starting sizes come from: each document once, with the details that have theirs from it.
+    void starting_sizes() {
+        std::map<std::string, std::vector<Message>> by_source;
+        for (const Detail& one : details_) {
+            if (one.feature == nullptr) continue;
+            for (const std::string& id : one.feature->sources) by_source[id].push_back(as_it_stands(one.title));
+        }
+        if (by_source.empty()) return;
+        std::vector<Message> items;
+        for (const auto& [id, titles] : by_source)
+            items.push_back(message("{}: {}", {cited(shipped_features().sources, id), joined_message(titles, "; ")}));
+        page_.heading(3, "Where the starting sizes of these details come from");
+        page_.list(items, "compact");
+    }
+
+    /// Why nothing is done to a gap, where the plan says so; else what its duty forbids.
+    [[nodiscard]] std::optional<std::pair<Message, Message>> reason_against(GapIndex index, const DutyRuling& ruling) const {
+        for (const RefusedGap& refused : page_.facts.plan.refused) {
+            if (refused.gap == index && refused.refusal.treatment.empty())
+                return std::pair{refused.refusal.why, refused.refusal.source};
+        }
+        if (ruling.restricted() && survey_[index].must_stay_open()) return std::pair{ruling.why, ruling.source};
+        return std::nullopt;
+    }
+
+    /// By reason: which gaps, why, and what may be done instead.
     void stays_open(const Detail& one) {
-        std::vector<Message> said;
+        std::vector<std::pair<Message, std::vector<Message>>> said;
         for (const GapIndex index : one.gaps) {
-            const Gap& gap = survey_[index];
-            const DutyRuling ruling = ruling_on(gap, survey_);
-            if (!ruling.restricted() || !gap.must_stay_open()) continue;
-            Message line = message("{}: {}", {gap.called(), ruling.why});
+            const DutyRuling ruling = ruling_on(survey_[index], survey_);
+            const auto reason = reason_against(index, ruling);
+            if (!reason) continue;
+            Message line = reason->first;
             if (!ruling.instead.empty()) line = message("{}. Instead: {}", {line, ruling.instead});
-            if (!ruling.source.empty()) line = message("{} ({})", {line, ruling.source});
-            said.push_back(line);
+            if (!reason->second.empty()) line = message("{} ({})", {line, reason->second});
+            auto found = std::find_if(said.begin(), said.end(), [&](const auto& other) { return other.first == line; });
+            if (found == said.end()) found = said.insert(said.end(), {line, {}});
+            found->second.push_back(survey_[index].called());
         }
         if (said.empty()) return;
-        html_.element("h4", page_.say("Must stay open"));
-        page_.list(said, "compact");
+        html_.element("h4", page_.say("Stays open, and why"));
+        std::vector<Message> items;
+        for (const auto& [why, gaps] : said) items.push_back(message("{}: {}", {joined_message(gaps, "; "), why}));
+        page_.list(items, "compact");
     }
 
     /// Usual ones first, then what the plan does.
@@ -175,17 +205,23 @@ private:
         return ids;
     }
 
-    /// In full where it first comes up; later by a link.
+    /// Treatments that stand in full at another detail.
+    void told_before(const Detail& one) {
+        std::vector<std::string> known;
+        for (const std::string& id : treatments(one)) {
+            if (told_.contains(id)) known.push_back(id);
+        }
+        if (known.empty()) return;
+        html_.begin("p", {{"class", "told-before"}}).text(page_.say("Treatments told above:"));
+        for (const std::string& id : known) page_.link("treatment-" + id, treatment_name(id));
+        html_.end();
+    }
+
+    /// In full, where it first comes up.
     void treatment(const std::string& id) {
         const Treatment* row = shipped_treatments().find(id);
-        if (row == nullptr) return;
+        if (row == nullptr || !told_.insert(id).second) return;
         html_.element("h4", page_.say("Treatment: {}", {treatment_name(id)}));
-        if (!told_.insert(id).second) {
-            html_.begin("p");
-            page_.link("treatment-" + id, "How it is done stands where it first comes up.");
-            html_.end();
-            return;
-        }
         html_.begin("div", {{"id", "treatment-" + id}});
         std::vector<Message> steps, sources;
         for (const std::string& step : row->steps) steps.emplace_back(step);
@@ -237,11 +273,18 @@ private:
     void closings() {
         if (page_.facts.plan.steps.empty()) return;
         page_.begin_section("work", "Closings by their numbers");
+        page_.paragraph(message(
+            "In the order of the work; {} of labor and material in all, before what is added for coming, overhead and tax.",
+            {page_.money_part(page_.facts.plan.cost)}));
         html_.begin("ol", {{"id", "closings"}, {"class", "numbered"}});
         for (std::size_t i = 0; i < page_.facts.plan.steps.size(); ++i) {
             const PlanStep& step = page_.facts.plan.steps[i];
             begin_closing(page_, i + 1);
-            page_.terms({{"With", treatment_name(step.option.treatment)}, {"Width", widths_of(page_, step)}}, "brief");
+            page_.terms({{"With", treatment_name(step.option.treatment)},
+                         {"Width", widths_of(page_, step)},
+                         {"Price", page_.money_part(step.option.cost)}},
+                        "brief");
+            page_.photo(step.gap);
             step_cautions(page_, step);
             html_.end();
         }

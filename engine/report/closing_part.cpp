@@ -3,8 +3,10 @@
 
 #include "base/measure_text.h"
 #include "catalog/passage.h"
+#include "catalog/shipped.h"
 #include "materials/treatment_name.h"
 #include "report/page_parts.h"
+#include "report/sheet_parts.h"
 
 namespace seamward {
 
@@ -44,13 +46,6 @@ public:
             rows.push_back({"In option", listed_message(options)});
         page_.terms(rows, "brief");
         page_.photo(step_.gap);
-        if (!step_.option.steps.empty()) {
-            page_.html.begin("details");
-            page_.html.element("summary", page_.say("How it is done"));
-            page_.html.begin("ol");
-            for (const auto& step : step_.option.steps) page_.html.element("li", page_.say(Message(step)));
-            page_.html.end().end();
-        }
         step_cautions(page_, step_);
         page_.html.end();
     }
@@ -66,6 +61,35 @@ private:
     std::size_t number_;
 };
 
+/// What is done in the same way is told once, with the numbers of its closings.
+void how_part(PageWriter& page) {
+    struct Way {
+        std::string treatment;
+        std::vector<Message> steps;
+        std::vector<std::size_t> numbers;
+    };
+    std::vector<Way> ways;
+    const std::vector<PlanStep>& all = page.facts.plan.steps;
+    for (std::size_t i = 0; i < all.size(); ++i) {
+        const Option& option = all[i].option;
+        if (option.steps.empty()) continue;
+        auto found = std::find_if(ways.begin(), ways.end(),
+                                  [&](const Way& way) { return way.treatment == option.treatment && way.steps == option.steps; });
+        if (found == ways.end()) found = ways.insert(ways.end(), {option.treatment, option.steps, {}});
+        found->numbers.push_back(i + 1);
+    }
+    if (ways.empty()) return;
+    page.heading(3, "How it is done");
+    for (const Way& way : ways) {
+        page.html.begin("details", {{"class", "how-to"}});
+        page.html.element("summary", page.say(way.numbers.size() == 1 ? "{}: closing {}" : "{}: closings {}",
+                                              {treatment_name(way.treatment), ranges_part(way.numbers)}));
+        page.html.begin("ol");
+        for (const Message& step : way.steps) page.html.element("li", page.say(step));
+        page.html.end().end();
+    }
+}
+
 Message intro(const PageWriter& page) {
     const Plan& plan = page.facts.plan;
     const Message names = page.animals_part(page.facts.animals, [&] {
@@ -74,10 +98,10 @@ Message intro(const PageWriter& page) {
         return all;
     }());
     return message(
-        "To keep out {}: {}, in the order of the work. The numbers are the same in the picture, in the drawings and here. Prices "
-        "are labor "
-        "and material, before what is added for coming, overhead and tax.",
-        {names, counted_message(plan.steps.size(), "1 closing", "{} closings")});
+        "To keep out {}: {}, {} of labor and material before what is added for coming, overhead and tax. They stand in the order "
+        "of the "
+        "work. The numbers are the same in the picture, in the drawings and here.",
+        {names, counted_message(plan.steps.size(), "1 closing", "{} closings"), page.money_part(plan.cost)});
 }
 
 }  // namespace
@@ -94,8 +118,16 @@ Message widths_of(const PageWriter& page, const PlanStep& step) {
 }
 
 void step_cautions(PageWriter& page, const PlanStep& step) {
+    std::vector<Message> told = step.cautions();
+    // A price that the survey states without a method brings no cautions with it: what the gap is at has its own all the same.
+    const Feature* feature = shipped_features().find(page.survey()[step.gap].feature);
+    if (feature != nullptr && !feature->caution.text.empty()) {
+        const Message own =
+            message("{} ({})", {Message(feature->caution.text), cited(shipped_features().sources, feature->caution.source)});
+        if (std::find(told.begin(), told.end(), own) == told.end()) told.insert(told.begin(), own);
+    }
     std::vector<Message> cautions;
-    for (const auto& caution : step.cautions()) cautions.push_back(message("Caution: {}", {Message(caution)}));
+    for (const Message& caution : told) cautions.push_back(message("Caution: {}", {caution}));
     page.list(cautions, "cautions");
 }
 
@@ -129,6 +161,7 @@ void closings_part(PageWriter& page) {
         page.html.begin("ol", {{"id", "closings"}, {"class", "numbered"}});
         for (std::size_t i = 0; i < plan.steps.size(); ++i) ClosingItem(page, i + 1).write();
         page.html.end();
+        how_part(page);
     }
     page.end_section();
 }

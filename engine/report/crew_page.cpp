@@ -93,6 +93,12 @@ private:
         if (plan_.steps.empty()) return;
         page_.begin_section("closings", "Stop by stop");
         page_.paragraph("In the order of the walk. Measure each gap before it is closed and write the width down.");
+        if (std::any_of(plan_.steps.begin(), plan_.steps.end(),
+                        [&](const PlanStep& step) { return page_.survey()[step.gap].at.has_value(); }))
+            page_.paragraph(
+                "Places are told from the zero point of the survey, as a rule a corner of the house: so far east or west, so far "
+                "north or "
+                "south, so far up from the ground floor.");
         std::string last;
         for (std::size_t i = 0; i < plan_.steps.size(); ++i) {
             const std::string where = page_.say(place_of_work(plan_.steps[i]));
@@ -124,18 +130,18 @@ private:
         const PlanStep& step = plan_.steps[i];
         const Gap& gap = page_.survey()[step.gap];
         begin_closing(page_, i + 1);
-        std::vector<std::pair<Message, Message>> rows;
+        // Long ones and short ones in turn: on paper four stand side by side.
+        std::vector<std::pair<Message, Message>> rows{{"Size", size_part(page_, gap)}};
+        if (gap.at) rows.push_back({"Place", place_part(page_, *gap.at)});
+        rows.push_back({"Treatment", treatment_name(step.option.treatment)});
         if (const std::vector<Message> shown = drawings_showing(page_, i + 1); !shown.empty())
             rows.push_back({"Drawing", listed_message(shown)});
-        if (gap.at) rows.push_back({"Place", place_part(page_, *gap.at)});
-        rows.push_back({"Size", size_part(page_, gap)});
-        if (step.stop.ladder_first > 0) rows.push_back({"Ladder", ladder(step.stop)});
-        rows.push_back({"Treatment", treatment_name(step.option.treatment)});
-        if (!step.option.needs.empty()) rows.push_back({"Takes", needs(step.option.needs)});
         if (const Message limits = weather_part(step.option.treatment); !limits.empty()) rows.push_back({"Weather", limits});
+        if (!step.option.needs.empty()) rows.push_back({"Takes", needs(step.option.needs)});
+        if (step.stop.ladder_first > 0) rows.push_back({"Ladder", ladder(step.stop)});
         if (step.option.minutes > 0) rows.push_back({"Time", page_.time_part(step.option.minutes)});
-        if (!gap.note.empty()) rows.push_back({"Note", as_named(gap.note)});
         page_.terms(rows, "brief");
+        if (!gap.note.empty()) page_.terms({{"Note", as_named(gap.note)}}, "brief whole-line");
         page_.photo(step.gap);
         how(step.option, i + 1);
         step_cautions(page_, step);
@@ -159,7 +165,7 @@ private:
         std::vector<Message> items;
         for (const Need& need : needs) {
             const Material& material = *page_.facts.settings.planning.prices.find(need.material);
-            items.push_back(message("{} of {}", {amount_part(need.amount, material.by), as_named(material.name)}));
+            items.push_back(message("{} of {}", {amount_part(page_, need.amount, material.by), as_named(material.name)}));
         }
         return joined_message(items, "; ");
     }

@@ -26,14 +26,15 @@ Message gap_on_the_way(const PageWriter& page, GapIndex index) {
     return message("{} ({})", {gap.called(), width});
 }
 
-/// From the yard to the room, gap by gap.
-Message way_sentence(const PageWriter& page, const EntryPath& path) {
-    const Survey& survey = page.survey();
-    Message told = message("From {} through {} into {}", {survey[path.from()].called(), gap_on_the_way(page, path.gaps.front()),
-                                                          survey[path.spaces[1]].called()});
-    for (std::size_t i = 1; i < path.gaps.size(); ++i)
-        told = message("{}, through {} into {}", {told, gap_on_the_way(page, path.gaps[i]), survey[path.spaces[i + 1]].called()});
-    return message("{}.", {told});
+/// From the yard to the room: spaces and the gaps between them in turn. Names stand alone, for no language can put an article
+/// before what a job calls its own.
+void way_steps(PageWriter& page, const EntryPath& path) {
+    page.html.begin("ol", {{"class", "way"}});
+    for (std::size_t i = 0; i < path.spaces.size(); ++i) {
+        page.html.element("li", page.say(page.survey()[path.spaces[i]].called()), {{"class", "space"}});
+        if (i < path.gaps.size()) page.html.element("li", page.say(gap_on_the_way(page, path.gaps[i])));
+    }
+    page.html.end();
 }
 
 class WayItem {
@@ -46,7 +47,7 @@ public:
         page_.number(number);
         page_.heading(3, message("Into {}: {} at the narrowest",
                                  {page_.survey()[path.to()].called(), page_.width_part(way_.ranked.pinch)}));
-        page_.paragraph(way_sentence(page_, path));
+        way_steps(page_, path);
         std::vector<std::pair<Message, Message>> rows;
         rows.push_back({"Narrowest place", message("{}, {}", {page_.survey()[way_.ranked.pinch_gap].called(),
                                                               Message(field_check(way_.ranked.pinch, shipped_gauges().rows))})});
@@ -149,7 +150,9 @@ void ways_part(PageWriter& page) {
     if (ways.empty()) {
         page.paragraph("No way in was found, as far as this survey goes.", "good");
     } else {
-        page.paragraph("The widest come first. Each is told from outside to the room.");
+        page.paragraph(
+            "The widest come first. Each is told from outside to the room: spaces in bold, between them the gaps and their "
+            "widths.");
         page.html.begin("ol", {{"id", "ways"}, {"class", "numbered"}});
         for (std::size_t i = 0; i < std::min(shown_at_once, ways.size()); ++i) WayItem(page, ways[i]).write(i + 1);
         page.html.end();

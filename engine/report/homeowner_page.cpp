@@ -116,6 +116,7 @@ void homeowner_page(PageWriter& page) {
     closings_part(page);
     drawings_part(page);
     stays_open_part(page);
+    photos_part(page);
     animals_inside_part(page);
     before_part(page);
     cautions_part(page);

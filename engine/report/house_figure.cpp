@@ -58,6 +58,13 @@ private:
              {"aria-label", page_.say("Picture of the house in 3D. Arrow keys turn it, plus and minus come nearer and go away, "
                                       "Home goes back.")}});
         html_.element("canvas", "", {{"id", "house-marks"}, {"aria-hidden", "true"}});
+        // The browser may take the picture's memory away, as phones do when another page wants it.
+        html_.begin("div", {{"id", "house-lost"}, {"class", "lost"}, {"role", "alert"}, {"hidden", ""}});
+        html_.element(
+            "p", page_.say("The browser took the picture away to save memory. It is drawn again once it may be; the lists and "
+                           "drawings below are not touched."));
+        html_.element("button", page_.say("Load the page again"), {{"type", "button"}, {"id", "house-again"}});
+        html_.end();
         html_.begin("div", {{"class", "sides"}, {"role", "group"}, {"aria-label", page_.say("Look from")}});
         constexpr std::array<std::pair<const char*, const char*>, 6> sides{
             {{"north", "North"}, {"east", "East"}, {"south", "South"}, {"west", "West"}, {"above", "Above"}, {"home", "Start"}}};

@@ -128,6 +128,23 @@ void stays_open_part(PageWriter& page) {
     page.end_section();
 }
 
+void photos_part(PageWriter& page) {
+    std::vector<GapIndex> others;
+    for (const ReportPhoto& photo : page.facts.photos.shown) {
+        if (page.facts.closing_at(photo.gap) == 0) others.push_back(photo.gap);
+    }
+    if (others.empty()) return;
+    page.begin_section("photos", "Photos of gaps that this work does not close");
+    page.html.begin("div", {{"class", "photos"}});
+    for (const GapIndex gap : others) {
+        page.html.begin("figure");
+        page.photo(gap);
+        page.html.element("figcaption", page.say(page.gap_part(gap))).end();
+    }
+    page.html.end();
+    page.end_section();
+}
+
 void animals_inside_part(PageWriter& page) {
     if (page.facts.plan.departures.empty()) return;
     page.begin_section("animals-inside", "Animals that live in the house");

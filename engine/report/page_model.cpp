@@ -12,7 +12,8 @@
 #include "base/json_writer.h"
 #include "exchange/finish.h"
 #include "exchange/glb_container.h"
-#include "report/facing.h"
+#include "exchange/gltf_json.h"
+#include "house/facing.h"
 #include "report/plain_shape.h"
 
 // Khronos Group, glTF 2.0 Specification, 2021 (ISO/IEC 12113:2022), and its extension KHR_mesh_quantization; the numbers below
@@ -23,14 +24,11 @@ namespace seamward {
 namespace {
 
 constexpr std::int64_t unsigned_short = 5123, unsigned_int = 5125;
-constexpr std::int64_t array_buffer = 34962, element_array_buffer = 34963;
 constexpr std::size_t point_bytes = 8;  ///< three of 16 bits, and what fills up to four bytes
 constexpr int ways_round = 8;           ///< directions in which walls are told apart
 constexpr int facing_none = -2, facing_up = -1;
 
 using Steps = std::array<std::uint16_t, 3>;
-
-std::array<double, 3> y_up(const Point& p) { return {p.x, p.z, -p.y}; }
 
 /// From meters to whole numbers and back.
 struct Grid {
@@ -147,17 +145,15 @@ public:
 
     std::string bytes() {
         json_.begin_object();
-        json_.key("asset").begin_object().key("version").value("2.0").key("generator").value("Seamward").end_object();
+        write_gltf_head(json_);
         for (const char* key : {"extensionsUsed", "extensionsRequired"})
             json_.key(key).begin_array().value("KHR_mesh_quantization").end_array();
-        json_.key("scene").value(std::int64_t{0}).key("scenes").begin_array().begin_object();
-        json_.key("nodes").begin_array().value(std::int64_t{0}).end_array().end_object().end_array();
         write_nodes();
         if (!nodes_.empty()) {  // empty arrays are not allowed
             write_meshes();
-            write_materials();
+            write_gltf_materials(json_, surfaces_);
             write_accessors();
-            write_buffer();
+            write_gltf_buffer(json_, {points_.size(), point_bytes, corners_.size()});
         }
         json_.end_object();
         return glb_container(json_.text(), points_ + corners_);
@@ -217,20 +213,6 @@ private:
         json_.end_array();
     }
 
-    void write_materials() {
-        json_.key("materials").begin_array();
-        for (const Surface& surface : surfaces_.list) {
-            const Finish finish = finish_of(surface.layer, surface.material);
-            json_.begin_object().key("pbrMetallicRoughness").begin_object().key("baseColorFactor").begin_array();
-            for (const std::uint8_t byte : finish.color) json_.value(linear_light(byte));
-            json_.value(finish.opaque).end_array();
-            json_.key("metallicFactor").value(finish.metallic).key("roughnessFactor").value(finish.rough).end_object();
-            if (finish.opaque < 1) json_.key("alphaMode").value("BLEND");
-            json_.end_object();
-        }
-        json_.end_array();
-    }
-
     void write_accessors() {
         json_.key("accessors").begin_array();
         for (const Node& node : nodes_) {
@@ -275,21 +257,6 @@ private:
         json_.key("type").value("SCALAR").end_object();
     }
 
-    void write_buffer() {
-        json_.key("bufferViews").begin_array().begin_object();
-        number("buffer", 0);
-        number("byteLength", points_.size());
-        number("byteStride", point_bytes);
-        json_.key("target").value(array_buffer).end_object();
-        json_.begin_object();
-        number("buffer", 0);
-        number("byteOffset", points_.size());
-        number("byteLength", corners_.size());
-        json_.key("target").value(element_array_buffer).end_object().end_array();
-        json_.key("buffers").begin_array().begin_object();
-        number("byteLength", points_.size() + corners_.size()).end_object().end_array();
-    }
-
     const std::vector<Node>& nodes_;
     const Grid& grid_;
     const Surfaces& surfaces_;
@@ -302,22 +269,6 @@ private:
 const char* coat_word(Coat coat) {
     constexpr std::array words{"roof", "walls", "framing", "linings", "fixtures", "ground"};
     return words.at(static_cast<std::size_t>(coat));
-}
-
-Coat coat_of(Layer layer) {
-    switch (layer) {
-        case Layer::ground:
-        case Layer::yard:
-        case Layer::foundation: return Coat::ground;
-        case Layer::framing: return Coat::framing;
-        case Layer::cladding:
-        case Layer::opening: return Coat::walls;
-        case Layer::roof:
-        case Layer::eaves: return Coat::roof;
-        case Layer::interior: return Coat::linings;
-        case Layer::fixture: break;
-    }
-    return Coat::fixtures;
 }
 
 std::string page_model(const House& house, std::span<const GapIndex> marked) {

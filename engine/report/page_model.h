@@ -2,21 +2,19 @@
 #pragma once
 
 #include <array>
-#include <cstdint>
 #include <span>
 #include <string>
 
+#include "exchange/finish.h"
 #include "house/house.h"
 
 namespace seamward {
 
-/// What of a house a page shows, makes faint or hides together, from outside in.
-enum class Coat : std::uint8_t { roof, walls, framing, linings, fixtures, ground };
+/// From outside in, as a page lists them.
 inline constexpr std::array all_coats{Coat::roof, Coat::walls, Coat::framing, Coat::linings, Coat::fixtures, Coat::ground};
 
 /// For programs: "roof".
 [[nodiscard]] const char* coat_word(Coat coat);
-[[nodiscard]] Coat coat_of(Layer layer);
 
 /// The solids of a house as binary glTF for a page, as few bytes as will do. Frame of glTF: our (x, y, z) is (x, z, -y).
 ///

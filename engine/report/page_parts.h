@@ -24,6 +24,8 @@ void approval_part(PageWriter& page);
 /// Openings that nothing closes, by reason, and wrong closings to open again.
 void stays_open_part(PageWriter& page);
 /// Animals that live in the house: none is shut in.
+/// Of gaps that the plan leaves as they are: the others' photos stand at their closings.
+void photos_part(PageWriter& page);
 void animals_inside_part(PageWriter& page);
 
 /// What is to be settled before the work begins.
@@ -37,6 +39,8 @@ void warranty_part(PageWriter& page);
 void cautions_part(PageWriter& page);
 /// By a licensed person, when the work is done.
 void checks_part(PageWriter& page);
+/// Provisions of codes and rules of the trade that the house was held against; nothing where it was not.
+void provisions_part(PageWriter& page);
 /// What the sizes of animals rest on.
 void sources_part(PageWriter& page);
 

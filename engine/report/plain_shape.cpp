@@ -5,7 +5,7 @@
 #include <cmath>
 
 #include "base/plane.h"
-#include "report/facing.h"
+#include "house/facing.h"
 
 namespace seamward {
 

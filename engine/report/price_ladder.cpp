@@ -6,6 +6,7 @@
 
 #include "catalog/passage.h"
 #include "report/ladder_chart.h"
+#include "report/sheet_parts.h"
 
 namespace seamward {
 
@@ -27,7 +28,7 @@ public:
             html_.element("summary", page_.say("Every step of the price"));
             std::vector<std::size_t> all(steps_.size());
             for (std::size_t i = 0; i < all.size(); ++i) all[i] = i;
-            table("Every step of the price, from the least to the most", all);
+            table("Every step of the price, from the least to the most", all, true);
             html_.end();
         }
         end_of_ladder();
@@ -40,7 +41,8 @@ private:
         html_.element("h3", page_.say("What each price keeps out"), {{"id", "ladder-title"}});
         html_.element(
             "p", page_.say("The more gaps are closed, the smaller is what can still get in. Each step down is the least that it "
-                           "takes, by full closings alone, before the charge for coming and tax."));
+                           "takes, by full closings alone, before the charge for coming and tax. "
+                           "Nothing as wide as its width, or wider, gets in."));
         html_.end();
     }
 
@@ -69,12 +71,14 @@ private:
         return chosen;
     }
 
-    void table(const Message& title, const std::vector<std::size_t>& rows) {
+    /// `by_change`: of animals and closings only what is not as in the row before.
+    void table(const Message& title, const std::vector<std::size_t>& rows, bool by_change = false) {
         html_.begin("div", {{"class", "wide-table"}, {"tabindex", "0"}, {"role", "region"}, {"aria-label", page_.say(title)}});
         html_.begin("table");
         html_.element("caption", page_.say(title));
         html_.begin("thead").begin("tr");
-        for (const char* head : {"Price", "Nothing this wide or wider gets in", "Kept out", "Closings"})
+        for (const char* head : {"Price", "Keeps out from", by_change ? "Kept out besides" : "Kept out",
+                                 by_change ? "Closings, as before but" : "Closings"})
             html_.element("th", page_.say(head), {{"scope", "col"}});
         html_.end().end();
         html_.begin("tbody");
@@ -83,8 +87,9 @@ private:
             html_.begin("tr");
             html_.element("th", page_.say(page_.money_part(step.cost)), {{"scope", "row"}});
             html_.element("td", page_.width(step.width));
-            html_.element("td", animals(step));
-            html_.element("td", closings(step));
+            const PriceStep* before = by_change && row > 0 ? &steps_[row - 1] : nullptr;
+            html_.element("td", before == nullptr ? animals(step) : more_animals(*before, step));
+            html_.element("td", page_.say(before == nullptr ? closings(step.gaps) : changes(*before, step)));
             html_.end();
         }
         html_.end().end().end();
@@ -97,29 +102,43 @@ private:
         return page_.say(listed_message(names));
     }
 
+    [[nodiscard]] std::string more_animals(const PriceStep& before, const PriceStep& step) const {
+        std::vector<Message> names;
+        for (const std::size_t animal : step.kept_out) {
+            if (std::find(before.kept_out.begin(), before.kept_out.end(), animal) == before.kept_out.end())
+                names.push_back(as_named(page_.facts.animals[animal].name));
+        }
+        return names.empty() ? "–" : page_.say(listed_message(names));
+    }
+
     /// "1 to 4, 7", and the labels of those that the plan does not have.
-    [[nodiscard]] std::string closings(const PriceStep& step) const {
+    [[nodiscard]] Message closings(const std::vector<GapIndex>& gaps) const {
         std::vector<std::size_t> numbers;
         std::vector<Message> said;
-        std::vector<Message> others;
-        for (const GapIndex gap : step.gaps) {
+        for (const GapIndex gap : gaps) {
             if (const std::size_t number = page_.facts.closing_at(gap); number > 0)
                 numbers.push_back(number);
             else
-                others.push_back(page_.survey()[gap].called());
+                said.push_back(page_.survey()[gap].called());
         }
-        std::sort(numbers.begin(), numbers.end());
-        for (std::size_t i = 0; i < numbers.size();) {
-            std::size_t last = i;
-            while (last + 1 < numbers.size() && numbers[last + 1] == numbers[last] + 1) ++last;
-            if (last > i + 1)
-                said.push_back(message("{} to {}", {as_it_stands(numbers[i]), as_it_stands(numbers[last])}));
-            else
-                for (std::size_t k = i; k <= last; ++k) said.push_back(as_it_stands(numbers[k]));
-            i = last + 1;
-        }
-        said.insert(said.end(), others.begin(), others.end());
-        return page_.say(joined_message(said, ", "));
+        if (!numbers.empty()) said.insert(said.begin(), ranges_part(numbers));
+        return joined_message(said, ", ");
+    }
+
+    /// "with 9; without 3, 4"
+    [[nodiscard]] Message changes(const PriceStep& before, const PriceStep& step) const {
+        const auto lacking = [](const std::vector<GapIndex>& all, const std::vector<GapIndex>& from) {
+            std::vector<GapIndex> left;
+            for (const GapIndex gap : all) {
+                if (std::find(from.begin(), from.end(), gap) == from.end()) left.push_back(gap);
+            }
+            return left;
+        };
+        const std::vector<GapIndex> more = lacking(step.gaps, before.gaps), fewer = lacking(before.gaps, step.gaps);
+        std::vector<Message> said;
+        if (!more.empty()) said.push_back(message("with {}", {closings(more)}));
+        if (!fewer.empty()) said.push_back(message("without {}", {closings(fewer)}));
+        return joined_message(said, "; ");
     }
 
     void end_of_ladder() {

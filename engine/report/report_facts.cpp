@@ -7,6 +7,7 @@
 #include "catalog/passage.h"
 #include "house/route.h"
 #include "network/on_ways.h"
+#include "provisions/gap_parts.h"
 
 namespace seamward {
 
@@ -134,6 +135,14 @@ std::size_t ReportFacts::closing_at(GapIndex gap) const {
 ReportFacts gather_facts(const Job& job, const std::string& heading, const ReportSettings& settings, const RunContext& context) {
     ReportFacts facts{job, heading, settings, settings.planning.against, {}, {}, {}, {}, {}, nullptr, {}};
     FactsGatherer(facts, context).gather();
+    if (settings.audience == Audience::builder) {
+        AuditSettings audited;
+        audited.heading = heading;
+        audited.date = settings.planning.date;
+        audited.pests = facts.animals;
+        audited.most_ways = 0;  // the page has ways of its own
+        facts.audit = audit(job, parts_of_house(job), audited, context);
+    }
     return facts;
 }
 

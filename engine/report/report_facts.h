@@ -8,6 +8,7 @@
 #include "paths/trace.h"
 #include "plan/quote.h"
 #include "plan/quote_terms.h"
+#include "provisions/audit.h"
 #include "report/photos.h"
 #include "report/report_settings.h"
 
@@ -53,6 +54,7 @@ struct ReportFacts {
     Entries entries;
     const Job* before = nullptr;  ///< the job as it was at another visit, to compare with
     JobFileText job_file;
+    std::optional<Audit> audit;  ///< for builders
     ReportPhotos photos;
 
     [[nodiscard]] const Survey& survey() const { return job.survey; }

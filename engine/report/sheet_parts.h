@@ -24,16 +24,19 @@ void drawings_part(PageWriter& page);
 
 [[nodiscard]] std::vector<Message> names_of(const std::vector<Pest>& pests);
 
-/// "4.5 m east, 9 m north, 0.05 m up", or in feet; z = 0 on the ground floor.
+/// "14 ft 9 in east, 29 ft 6 in south, 2 in up", or meters; z = 0 on the ground floor.
 [[nodiscard]] Message place_part(const PageWriter& page, const Point& at);
 
 /// How large a gap is, and how sure that is, for whoever works on it.
 [[nodiscard]] Message size_part(const PageWriter& page, const Gap& gap);
 
-/// "120 ml", "3.2 m", "450 cm2", "4 pieces": as the price book counts a material.
-[[nodiscard]] Message amount_part(double amount, Material::By by);
+/// "4.1 fl oz (120 ml)", "10 ft 6 in (3.2 m)", "70 in2 (450 cm2)", "4 pieces": as the price book counts a material.
+[[nodiscard]] Message amount_part(const PageWriter& page, double amount, Material::By by);
 
 /// Temperature, wetness, rain and paint as a treatment's row has them; empty where it has none.
 [[nodiscard]] Message weather_part(const std::string& treatment);
+
+/// "1 to 4, 7, 9".
+[[nodiscard]] Message ranges_part(std::vector<std::size_t> numbers);
 
 }  // namespace seamward

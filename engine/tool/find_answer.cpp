@@ -17,7 +17,7 @@ constexpr std::array<const char*, 5> kind_words{"outdoors", "cavity", "attached"
 
 class FindAnswer {
 public:
-    explicit FindAnswer(const Finding& finding) : finding_(finding), found_(finding.found) {}
+    explicit FindAnswer(const FindOutcome& finding) : finding_(finding), found_(finding.found) {}
 
     std::string text() {
         json_.begin_object();
@@ -160,13 +160,13 @@ private:
         write_count("read", lost.read);
     }
 
-    const Finding& finding_;
+    const FindOutcome& finding_;
     const Found& found_;
     JsonWriter json_;
 };
 
 }  // namespace
 
-std::string find_answer(const Finding& finding) { return FindAnswer(finding).text(); }
+std::string find_answer(const FindOutcome& finding) { return FindAnswer(finding).text(); }
 
 }  // namespace seamward

@@ -2,17 +2,14 @@
 #include "tool/find_command.h"
 
 #include <algorithm>
-#include <array>
 #include <filesystem>
 
 #include "base/measure_text.h"
-#include "base/nearest_word.h"
-#include "base/quantity.h"
 #include "base/text.h"
 #include "exchange/write_whole_file.h"
 #include "job_file/found_survey.h"
 #include "job_file/write_job.h"
-#include "tool/room_option.h"
+#include "tool/model_options.h"
 #include "tool/wrong_usage.h"
 
 namespace seamward {
@@ -20,43 +17,6 @@ namespace seamward {
 namespace {
 
 namespace fs = std::filesystem;
-
-double width_option(const std::string& option, const std::string& text, double otherwise) {
-    if (text.empty()) return otherwise;
-    const Parsed<double> parsed = parse_length(text);
-    if (!parsed) throw WrongUsage(option + ": " + parsed.fault.what + "; " + parsed.fault.mend);
-    if (*parsed <= 0) throw WrongUsage(option + ": a width of 0 lets nothing through; give more");
-    return *parsed;
-}
-
-/// The choice of that word; nothing when the option was left out.
-template <class Choice, std::size_t Count>
-std::optional<Choice> choice(const std::string& option, const std::string& text,
-                             const std::array<std::string_view, Count>& words) {
-    if (text.empty()) return std::nullopt;
-    const auto* found = std::find(words.begin(), words.end(), text);
-    if (found == words.end()) throw WrongUsage(option + ": unknown word " + in_quotes(text) + "; " + suggestion(text, words));
-    return static_cast<Choice>(found - words.begin());
-}
-
-ReadSettings read_settings(const FindRequest& request) {
-    constexpr std::array<std::string_view, 5> units{"m", "cm", "mm", "in", "ft"};
-    constexpr std::array<std::string_view, 3> axes{"x", "y", "z"};
-    ReadSettings settings;
-    settings.unit = choice<ModelUnit>("--unit", request.unit, units);
-    settings.up = choice<UpAxis>("--up", request.up, axes);
-    return settings;
-}
-
-FindSettings find_settings(const FindRequest& request) {
-    FindSettings settings;
-    settings.rooms = parse_rooms(request.rooms);
-    settings.smallest = width_option("--smallest", request.smallest, settings.smallest);
-    settings.widest = width_option("--widest", request.widest, settings.widest);
-    if (settings.smallest >= settings.widest)
-        throw WrongUsage("--smallest and --widest: the smallest width must be less than the widest");
-    return settings;
-}
 
 /// Finds out before the work begins whether the job file can be what was asked for.
 void check_output(const FindRequest& request) {
@@ -120,7 +80,7 @@ std::vector<std::string> head_of_job(const FindSettings& settings) {
 }  // namespace
 
 void run_find(const FindRequest& request, const Console& console, const RunContext& context) {
-    Finding finding;
+    FindOutcome finding;
     finding.settings = find_settings(request);
     const ReadSettings reading = read_settings(request);
     if (!request.output.empty()) check_output(request);

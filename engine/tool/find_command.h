@@ -8,19 +8,18 @@
 #include "job_file/job.h"
 #include "paths/trace.h"
 #include "tool/console.h"
+#include "tool/model_options.h"
 
 namespace seamward {
 
 /// `seamward find` as it was asked for. What is empty was left out.
-struct FindRequest {
+struct FindRequest : ModelOptions {
     std::string model, output;
-    std::vector<std::string> rooms;
-    std::string smallest, widest, unit, up;
     bool json = false;
 };
 
 /// What was found, and the ways in that it makes.
-struct Finding {
+struct FindOutcome {
     FindSettings settings;
     Found found;
     std::vector<LostProducts> lost;
@@ -34,9 +33,9 @@ struct Finding {
 void run_find(const FindRequest& request, const Console& console, const RunContext& context);
 
 /// The answer for programs.
-[[nodiscard]] std::string find_answer(const Finding& finding);
+[[nodiscard]] std::string find_answer(const FindOutcome& finding);
 
 /// The answer for people.
-void print_find_table(const Finding& finding, const Console& console);
+void print_find_table(const FindOutcome& finding, const Console& console);
 
 }  // namespace seamward

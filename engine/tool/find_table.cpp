@@ -57,7 +57,7 @@ std::string faults_of(const FoundPart& part, const Found& found) {
 
 class FindTable {
 public:
-    FindTable(const Finding& finding, const Console& console) : finding_(finding), found_(finding.found), console_(console) {}
+    FindTable(const FindOutcome& finding, const Console& console) : finding_(finding), found_(finding.found), console_(console) {}
 
     void print() const {
         console_.out << console_.bold(finding_.job.name) << '\n';
@@ -197,13 +197,13 @@ private:
         print_paragraph("            " + padded(title, 7), text, console_);
     }
 
-    const Finding& finding_;
+    const FindOutcome& finding_;
     const Found& found_;
     const Console& console_;
 };
 
 }  // namespace
 
-void print_find_table(const Finding& finding, const Console& console) { FindTable(finding, console).print(); }
+void print_find_table(const FindOutcome& finding, const Console& console) { FindTable(finding, console).print(); }
 
 }  // namespace seamward

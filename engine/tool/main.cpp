@@ -12,14 +12,18 @@
 #include "base/nearest_word.h"
 #include "base/quantity.h"
 #include "base/text.h"
+#include "tool/audit_command.h"
 #include "tool/completion_command.h"
 #include "tool/console.h"
+#include "tool/drill_command.h"
 #include "tool/find_command.h"
 #include "tool/interrupt.h"
+#include "tool/lots_command.h"
 #include "tool/picture_command.h"
 #include "tool/plan_command.h"
 #include "tool/quote_command.h"
 #include "tool/report_command.h"
+#include "tool/sweep_command.h"
 #include "tool/trace_command.h"
 #include "tool/worksheet_command.h"
 #include "tool/wrong_usage.h"
@@ -136,21 +140,65 @@ void add_report(CLI::App& app, seamward::ReportRequest& request) {
     report->add_option("--paper", request.paper, "letter (when left out) or a4")->type_name("SIZE");
 }
 
+/// What says how to read a 3D file and what to look for in it.
+void add_model_options(CLI::App& command, seamward::ModelOptions& options) {
+    command.add_option("--room", options.rooms, "A point in a room, in meters, and what to call the room (repeatable)")
+        ->type_name("NAME[:KIND]=X,Y,Z")
+        ->allow_extra_args(false);
+    command.add_option("--smallest", options.smallest, "What is narrower counts as shut (0.3 mm when left out)")
+        ->type_name("WIDTH");
+    command.add_option("--widest", options.widest, "What is wider is no gap but one space (25 mm when left out)")
+        ->type_name("WIDTH");
+    command.add_option("--unit", options.unit, "What one unit of the file is (what the file says, else m)")
+        ->type_name("m|cm|mm|in|ft");
+    command.add_option("--up", options.up, "The axis of the file that points up (what the file says, else y)")->type_name("x|y|z");
+}
+
 void add_find(CLI::App& app, seamward::FindRequest& request) {
     CLI::App* find = app.add_subcommand("find", "Spaces and gaps of a 3D file, and the ways in, from its geometry alone");
     find->add_option("MODEL", request.model, "3D file; docs/models.md lists the kinds")->required();
-    find->add_option("--room", request.rooms, "A point in a room, in meters, and what to call the room (repeatable)")
-        ->type_name("NAME[:KIND]=X,Y,Z")
-        ->allow_extra_args(false);
-    find->add_option("--smallest", request.smallest, "What is narrower counts as shut (0.3 mm when left out)")
-        ->type_name("WIDTH");
-    find->add_option("--widest", request.widest, "What is wider is no gap but one space (25 mm when left out)")
-        ->type_name("WIDTH");
-    find->add_option("--unit", request.unit, "What one unit of the file is (what the file says, else m)")
-        ->type_name("m|cm|mm|in|ft");
-    find->add_option("--up", request.up, "The axis of the file that points up (what the file says, else y)")->type_name("x|y|z");
+    add_model_options(*find, request);
     find->add_option("-o,--output", request.output, "Job file to write")->type_name("JOB");
     add_json(*find, request.json);
+}
+
+void add_sweep(CLI::App& app, seamward::SweepRequest& request) {
+    CLI::App* sweep = app.add_subcommand("sweep", "Many lots at once: a row for each, and which details of which plan leak");
+    sweep->add_option("LOTS", request.lots, "Folder of job files, or a list of them, one a line")->type_name("LIST|FOLDER")->required();
+    sweep->add_option("--do", request.work, "What to do for each lot")->type_name("trace|plan|audit")->required();
+    sweep->add_option("-o,--output", request.folder, "Folder for the results; a sweep into it goes on where it ended")
+        ->type_name("FOLDER")
+        ->required();
+    sweep->add_option("--against", request.against, "Against this animal (repeatable; each job's own when left out)")
+        ->type_name("ID")
+        ->allow_extra_args(false);
+    sweep->add_option("--on", request.date, "Day of the work, such as 2026-06-15 (today when left out)")->type_name("DATE");
+    sweep->add_option("--prices", request.prices, "Price book of your own, YAML")->type_name("FILE");
+    add_count(*sweep, "--threads", "N", "Lots worked on at once, of each process (all processors when left out)", request.threads);
+}
+
+void add_audit(CLI::App& app, seamward::AuditRequest& request) {
+    CLI::App* audit = app.add_subcommand("audit", "What codes and the trade ask of a house, measured: passed, failed, not known");
+    audit->add_option("JOB|MODEL", request.target, "Job file, or 3D file")->required();
+    audit->add_option("--rules", request.rules, "Rules of your own in place of the shipped ones, YAML")->type_name("FILE");
+    audit->add_option("--bcf", request.bcf, "Write the findings as a BCF 2.1 file")->type_name("FILE.bcf");
+    audit->add_option("--compare", request.before, "An earlier job or model: tells what was put right since")->type_name("OTHER");
+    audit->add_option("--pest", request.pests, "Ways in of this animal are findings (repeatable; the job's when left out)")
+        ->type_name("ID")
+        ->allow_extra_args(false);
+    add_count(*audit, "--top", "K", "How many ways in become findings, best first (50 when left out)", request.top);
+    audit->add_option("--on", request.date, "Day of the audit, such as 2026-06-15 (today when left out)")->type_name("DATE");
+    audit->add_option("--lang", request.language, "Of the BCF file: en (when left out) or es")->type_name("LANGUAGE");
+    add_model_options(*audit, request);
+    add_json(*audit, request.json);
+}
+
+void add_lots(CLI::App& app, seamward::LotsRequest& request) {
+    CLI::App* lots = app.add_subcommand("lots", "Made-up job files of a subdivision, to try a sweep with");
+    lots->add_option("--count", request.count, "How many lots (100 when left out)")->type_name("N");
+    lots->add_option("--seed", request.seed, "The same seed makes the same lots (1 when left out)")->type_name("N");
+    lots->add_option("--bad", request.bad, "So many of them with a fault (none when left out)")->type_name("N");
+    lots->add_option("-o,--output", request.folder, "Folder to make")->type_name("FOLDER")->required();
 }
 
 void add_picture(CLI::App& app, seamward::PictureCommand& command) {
@@ -211,8 +259,15 @@ void check_words(const CLI::App& app, const std::vector<std::string>& words) {
         throw seamward::WrongUsage("unknown command " + seamward::in_quotes(words.front()) + "; " +
                                    seamward::suggestion(words.front(), known));
     }
+    // Of a command that has commands of its own, such as drill, those count.
+    const CLI::App* command = app.get_subcommand(words.front());
+    const auto under = command->get_subcommands([](const CLI::App*) { return true; });
+    if (!under.empty()) {
+        if (words.size() > 1) check_words(*command, {words.begin() + 1, words.end()});
+        return;
+    }
     std::vector<std::string> names;
-    for (const CLI::Option* option : app.get_subcommand(words.front())->get_options()) {
+    for (const CLI::Option* option : command->get_options()) {
         for (const std::string& name : option->get_lnames()) names.push_back("--" + name);
     }
     const std::vector<std::string_view> options(names.begin(), names.end());
@@ -238,10 +293,15 @@ int main(int argc, char** argv) {
     seamward::ReportRequest reported;
     seamward::WorksheetRequest sheet;
     seamward::FindRequest finding;
+    seamward::AuditRequest auditing;
+    seamward::SweepRequest sweeping;
+    sweeping.version = SEAMWARD_VERSION;
+    seamward::LotsRequest making;
+    seamward::DrillRequest drill;
     const auto fail = [&](ExitCode code, const std::string& text, const std::vector<seamward::Diagnostic>& faults) {
         console.err << text << '\n';
         // Before the options are read, the word alone has to do.
-        if (request.json || planned.json || completed.json || quoted.json || finding.json ||
+        if (request.json || planned.json || completed.json || quoted.json || finding.json || auditing.json || drill.json ||
             std::find(words.begin(), words.end(), "--json") != words.end())
             answer_errors(faults, console.out);
         return code;
@@ -266,6 +326,10 @@ int main(int argc, char** argv) {
     add_report(app, reported);
     add_worksheet(app, sheet);
     add_find(app, finding);
+    add_audit(app, auditing);
+    add_sweep(app, sweeping);
+    add_lots(app, making);
+    seamward::add_drill(app, drill);
     add_picture(app, picture);
     add_export(app, exported);
     if (words.empty()) return fail(wrong_usage, app.help(), {});
@@ -290,9 +354,16 @@ int main(int argc, char** argv) {
         if (app.got_subcommand("completion")) seamward::run_completion(completed, console, context);
         if (app.got_subcommand("worksheet") && !seamward::run_worksheet(sheet, console, context)) return finish(no_plan);
         if (app.got_subcommand("report")) seamward::run_report(reported, console, context);
+        if (app.got_subcommand("drill")) seamward::run_drill(app, drill, console, context);
         if (app.got_subcommand("find")) {
             const seamward::CancelOnSignal guard(context);
             seamward::run_find(finding, console, context);
+        }
+        if (app.got_subcommand("lots")) seamward::run_lots(making, console, context);
+        if (app.got_subcommand("sweep")) seamward::run_sweep(sweeping, console, context);
+        if (app.got_subcommand("audit")) {
+            const seamward::CancelOnSignal guard(context);
+            seamward::run_audit(auditing, console, context);
         }
         if (app.got_subcommand("picture")) draw(picture, console, context);
         if (app.got_subcommand("export")) seamward::export_house(exported.job, exported.file, context);

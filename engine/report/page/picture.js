@@ -8,7 +8,7 @@ import { readModel } from "./model.js";
 import { CHOSEN } from "./palette.js";
 import { change, gapOf, isOpen, state, whenChanged } from "./state.js";
 import { toScene, Ways } from "./ways.js";
-import { data } from "./words.js";
+import { byId, data } from "./words.js";
 
 const MOST_PIXELS = 2; // of the screen for one of the page
 const REST = 140; // milliseconds without a change: then what is hidden is looked up
@@ -75,14 +75,26 @@ export class Picture {
     canvas.addEventListener("pointermove", (event) => {
       if (event.pointerType === "mouse") canvas.classList.toggle("can-tap", this.marks.at(event.offsetX, event.offsetY) !== null);
     });
-    canvas.addEventListener("webglcontextlost", (event) => event.preventDefault());
-    canvas.addEventListener("webglcontextrestored", () => {
-      this.renderer.shadowMap.needsUpdate = true;
-      this.ask();
+    canvas.addEventListener("webglcontextlost", (event) => {
+      event.preventDefault(); // so that it may come back
+      this.lose(true);
     });
+    canvas.addEventListener("webglcontextrestored", () => {
+      this.lose(false);
+      this.shadeAnew();
+    });
+    byId("house-again").addEventListener("click", () => location.reload());
+  }
+
+  /** While the picture is lost its words stand in its place, and the marks over it would be marks on nothing. */
+  lose(lost) {
+    this.lost = lost;
+    byId("house-lost").hidden = !lost;
+    this.marks.canvas.hidden = lost;
   }
 
   tap(x, y) {
+    if (this.lost) return;
     const mark = this.marks.at(x, y);
     change({ chosen: mark && choiceOf(mark) }, "picture");
   }
