@@ -32,6 +32,7 @@ void require(bool holds, const std::string& what);
 [[nodiscard]] std::vector<Row> bench_cuts();
 [[nodiscard]] std::vector<Row> bench_find();
 [[nodiscard]] std::vector<Row> bench_viewer();
+[[nodiscard]] std::vector<Row> bench_sweep();
 
 /// Prints time and memory of `find` on models of 10^4 to 10^6 triangles, a line each, but of those with more than `most`; of one
 /// model unless `only` is empty. Starts a process for each, so no thread may have been started before. Takes minutes.

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// bench OUTPUT.json [pinches|paths|reading|houses|cuts|find|viewer]: runs every benchmark, or those of one sort, prints
+// bench OUTPUT.json [pinches|paths|reading|houses|cuts|find|viewer|sweep]: runs every benchmark, or those of one sort, prints
 // `name  ours  peer  ratio` and writes the same as JSON.
 // bench --curve [MOST_TRIANGLES [MODEL]]: time and memory of `find` as models grow.
 #include <algorithm>
@@ -43,13 +43,14 @@ int main(int argc, char** argv) try {
     json.begin_object().key("benchmarks").begin_array();
     std::printf("%-44s %12s %12s %8s\n", "name", "ours [s]", "peer [s]", "ratio");
     using Bench = std::vector<Row> (*)();
-    constexpr std::array<std::pair<const char*, Bench>, 7> all{{{"pinches", &seamward::bench::bench_pinches},
+    constexpr std::array<std::pair<const char*, Bench>, 8> all{{{"pinches", &seamward::bench::bench_pinches},
                                                                 {"paths", &seamward::bench::bench_ranked_paths},
                                                                 {"reading", &seamward::bench::bench_reading},
                                                                 {"houses", &seamward::bench::bench_houses},
                                                                 {"cuts", &seamward::bench::bench_cuts},
                                                                 {"find", &seamward::bench::bench_find},
-                                                                {"viewer", &seamward::bench::bench_viewer}}};
+                                                                {"viewer", &seamward::bench::bench_viewer},
+                                                                {"sweep", &seamward::bench::bench_sweep}}};
     for (const auto& [sort, bench] : all) {
         if (argc > 2 && std::string(argv[2]) != sort) continue;
         for (const Row& row : bench()) {

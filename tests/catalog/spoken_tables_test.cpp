@@ -15,6 +15,12 @@
 namespace seamward {
 namespace {
 
+/// Numbers of sections and editions, as 60.3(c)(5) and R806.1, are the same in all languages.
+bool has_word(const std::string& text) {
+    const auto small = [](char letter) { return letter >= 'a' && letter <= 'z'; };
+    return std::adjacent_find(text.begin(), text.end(), [&](char a, char b) { return small(a) && small(b); }) != text.end();
+}
+
 class SpokenTables : public testing::Test {
 protected:
     void expect(const std::string& text) {
@@ -70,6 +76,18 @@ TEST_F(SpokenTables, Duties) {
     for (const DutyRow& row : shipped_duties().rows) expect({row.name, row.why, row.instead});
     expect(shipped_duties().sources);
     expect(shipped_free_areas().sources);
+}
+
+TEST_F(SpokenTables, Provisions) {
+    for (const Provision& row : shipped_provisions().rows) {
+        expect({row.name, row.text, row.group, row.mend, row.document});
+        for (const std::string& where : {row.edition, row.section}) {
+            if (has_word(where)) expect(where);
+        }
+    }
+    for (const Measure& row : shipped_measures().rows) expect({row.name, row.ask});
+    expect(shipped_provisions().sources);
+    expect(shipped_measures().sources);
 }
 
 TEST_F(SpokenTables, PlacesOfWorkAndAnimalsThatLeave) {

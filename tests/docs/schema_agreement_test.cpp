@@ -34,7 +34,10 @@ const std::vector<Mapping>& mappings() {
           {"occupied", "[]"},
           {"sightings", "[]"},
           {"checks", "[]"},
-          {"site", "{}"}}},
+          {"site", "{}"},
+          {"construction", "{}"},
+          {"appliances", "[]"},
+          {"details", "[]"}}},
         {"{seamward: 1, job: @}", {{"name", "x"}, {"address", "x"}, {"surveyed", "x"}, {"surveyor", "x"}, {"notes", "x"}}},
         {"{seamward: 1, spaces: [@]}", {{"id", "yard"}, {"kind", "cavity"}, {"source", "true"}, {"name", "x"}, {"note", "x"}}},
         {"{" + spaces + "gaps: [@]}",
@@ -90,7 +93,17 @@ const std::vector<Mapping>& mappings() {
           {"association", "true"},
           {"gates", "x"},
           {"pets", "x"},
-          {"note", "x"}}}};
+          {"note", "x"}}},
+        {closed_with + "construction: @}",
+         {{"cladding", "[stucco]"}, {"foundation", "slab"}, {"has", "[garage]"}, {"without", "[flood-zone]"}}},
+        {closed_with + "appliances: [@]}", {{"in", "den", true}, {"burns", "12 kW"}, {"note", "x"}}},
+        {closed_with + "details: [@]}",
+         {{"what", "smallest-side", true}, {"gap", "g", true}, {"at", "x"}, {"is", "3 in"}, {"plus_minus", "1 mm"}, {"note", "x"}}},
+        {closed_with + "details: [@]}", {{"what", "screed-flange", true}, {"at", "x"}, {"is", "3 in"}, {"plus_minus", "1 mm"}, {"note", "x"}}},
+        {closed_with + "details: [@]}", {{"what", "rated-opening-area", true}, {"is", "3 in2"}, {"plus_minus", "1 cm2"}}},
+        {closed_with + "details: [@]}", {{"what", "chimney-cap-area", true}, {"is", "400 %"}, {"plus_minus", "5 %"}}},
+        {closed_with + "details: [@]}", {{"what", "draft-tested", true}, {"is", "true"}}},
+        {closed_with + "details: [@]}", {{"what", "airtightness", true}, {"is", "4.2 per hour"}, {"plus_minus", "1 per hour"}}}};
     return all;
 }
 
@@ -105,7 +118,11 @@ const std::vector<Item>& items() {
                                        {closed_with + "closed: [@]}"},
                                        {closed_with + "occupied: [@]}"},
                                        {closed_with + "sightings: [@]}"},
-                                       {closed_with + "checks: [@]}"}};
+                                       {closed_with + "checks: [@]}"},
+                                       {closed_with + "construction: {has: [@]}}"},
+                                       {closed_with + "construction: {cladding: [@]}}"},
+                                       {closed_with + "appliances: [@]}"},
+                                       {closed_with + "details: [@]}"}};
     return all;
 }
 

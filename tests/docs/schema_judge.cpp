@@ -82,6 +82,16 @@ std::string house_verdict(const std::string& yaml) {
     return judge(schema, yaml);
 }
 
+std::string drill_verdict(const std::string& yaml) {
+    static const rapidjson::SchemaDocument schema = read_schema("docs/drill.schema.json");
+    return judge(schema, yaml);
+}
+
+std::string answers_verdict(const std::string& yaml) {
+    static const rapidjson::SchemaDocument schema = read_schema("docs/answers.schema.json");
+    return judge(schema, yaml);
+}
+
 bool program_accepts(const std::string& yaml) {
     return accepts([&] { (void)parse_job(yaml, "job.yaml"); });
 }

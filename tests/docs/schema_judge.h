@@ -12,6 +12,10 @@ namespace seamward::test {
 /// The same of docs/house.schema.json and a house file.
 [[nodiscard]] std::string house_verdict(const std::string& yaml);
 
+/// The same of docs/drill.schema.json and a drill file, and of docs/answers.schema.json and an answers file.
+[[nodiscard]] std::string drill_verdict(const std::string& yaml);
+[[nodiscard]] std::string answers_verdict(const std::string& yaml);
+
 /// Whether the program reads the text as a job file.
 [[nodiscard]] bool program_accepts(const std::string& yaml);
 

@@ -16,8 +16,10 @@ Job with_solids(const char* name) {
                     Make::solids);
 }
 
-std::string page_of(const Job& job, Audience audience, Language language = Language::english) {
-    return report_page(gather_facts(job, heading(job, "job.yaml"), settings_for(job, audience, language), RunContext()));
+std::string page_of(const Job& job, Audience audience, Language language = Language::english, Paper paper = Paper::letter) {
+    ReportSettings settings = settings_for(job, audience, language);
+    settings.paper = paper;
+    return report_page(gather_facts(job, heading(job, "job.yaml"), settings, RunContext()));
 }
 
 Job hostile(Job job) {
@@ -76,6 +78,8 @@ TEST(PageInABrowser, CanBeUsedWithTheNetworkOff) {
     folder.write("demo-es.html", page_of(demo, Audience::homeowner, Language::spanish));
     folder.write("builder.html", page_of(demo, Audience::builder));
     folder.write("crew.html", page_of(demo, Audience::crew));
+    folder.write("crew-es-a4.html", page_of(demo, Audience::crew, Language::spanish, Paper::a4));
+    folder.write("builder-a4.html", page_of(demo, Audience::builder, Language::english, Paper::a4));
     folder.write("sheet.html", sheet_of(demo, "demo"));
     folder.write("diy.html", page_of(demo, Audience::diy));
     folder.write("hostile-sheet.html", sheet_of(hostile(with_solids("wall-corner")), "wall-corner"));

@@ -7,7 +7,7 @@
 #include <map>
 
 #include "base/document.h"
-#include "report/facing.h"
+#include "house/facing.h"
 #include "report/plain_shape.h"
 #include "tests/exchange/gltf_validator.h"
 #include "tests/exchange/sample_parts.h"

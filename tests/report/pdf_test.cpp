@@ -41,7 +41,8 @@ TEST(Pdf, PageIsTaggedAndOfItsOwnSize) {
     EXPECT_NE(pdf.find("/Outlines"), std::string::npos);
     EXPECT_NE(pdf.find("/Alt (North side)"), std::string::npos);
     EXPECT_NE(pdf.find("/Count 2"), std::string::npos);
-    EXPECT_NE(pdf.find("595"), std::string::npos);  // points, the width of A4 by ISO 216
+    EXPECT_NE(pdf.find("/MediaBox [0 0 594.9"),
+              std::string::npos);  // points, the width of A4 by ISO 216: 595.28, on whole pixels
 }
 
 TEST(Pdf, WithoutAPrinterSaysWhatToDo) {

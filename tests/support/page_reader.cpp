@@ -109,8 +109,9 @@ std::vector<std::pair<std::string, std::string>> PageElement::terms() const {
     return all_terms;
 }
 
-PageElement read_page(std::string_view html) {
-    const std::string markup = markup_alone(html);
+PageElement read_page(std::string_view html) { return read_xml(markup_alone(html)); }
+
+PageElement read_xml(std::string_view markup) {
     const std::unique_ptr<std::remove_pointer_t<XML_Parser>, decltype(&XML_ParserFree)> parser(XML_ParserCreate("UTF-8"),
                                                                                                XML_ParserFree);
     Reading reading;

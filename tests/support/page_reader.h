@@ -29,6 +29,9 @@ struct PageElement {
     [[nodiscard]] std::vector<std::pair<std::string, std::string>> terms() const;
 };
 
+/// Reads a document of XML. Throws std::runtime_error where it is not well-formed.
+[[nodiscard]] PageElement read_xml(std::string_view xml);
+
 /// Reads a page whole; what stands in scripts and styles is left out. Throws std::runtime_error where it is not well-formed.
 [[nodiscard]] PageElement read_page(std::string_view html);
 

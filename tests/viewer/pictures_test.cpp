@@ -66,10 +66,19 @@ protected:
         return !cards.empty() && std::ranges::all_of(cards, [](const ExampleCard* card) { return card->has_picture(); });
     }
 
+    DrillPage& open_drill(const QString& name) {
+        DrillPage& page = window->drill();
+        page.picture().canvas().set_animated(false);
+        QSignalSpy opened(&page.document(), &DrillDocument::opened);
+        window->open(source + "/scenarios/drills/" + name);
+        EXPECT_TRUE(opened.wait(60'000));
+        return page;
+    }
+
     /// Saves or compares what the window shows.
-    void check(const QString& name) {
+    void check(const QString& name, PictureCanvas* drawn = nullptr) {
         QApplication::processEvents();
-        canvas().settle();
+        (drawn == nullptr ? canvas() : *drawn).settle();
         const QImage shown = window->grab().toImage();
         const QByteArray write_to = qgetenv("SEAMWARD_WRITE_PICTURES");
         if (!write_to.isEmpty()) {
@@ -155,6 +164,33 @@ TEST_F(Pictures, Survey) {
     window->picture().show_gap({bibb});
     emit window->picture().gap_chosen({bibb});
     check("survey");
+}
+
+/// The trainee looks closely at the south eave.
+TEST_F(Pictures, Drill) {
+    DrillPage& page = open_drill("2-eave.yaml");
+    DrillDocument& drill = page.document();
+    const Answers known = perfect_answers(drill.round(), "");
+    for (std::size_t i = 1; i < 3; ++i) drill.set_answer(known.findings.at(i));
+    page.show_part(DrillPage::Part::places);
+    drill.choose(static_cast<int>(*known.findings.front().where.place));
+    drill.look_closely(*known.findings.front().where.place);
+    check("drill", &page.picture().canvas());
+}
+
+/// A joint that was missed, and the way in through it.
+TEST_F(Pictures, DrillResult) {
+    DrillPage& page = open_drill("4-garage.yaml");
+    DrillDocument& drill = page.document();
+    Answers said = perfect_answers(drill.round(), "");
+    said.findings.resize(said.findings.size() - 3);
+    for (const PlaceAnswer& one : said.findings) drill.set_answer(one);
+    drill.hand_in();
+    const auto& places = drill.feedback().places;
+    const auto missed = std::ranges::find_if(places, [](const PlaceFeedback& one) { return one.way.has_value(); });
+    ASSERT_NE(missed, places.end());
+    drill.choose(static_cast<int>(missed->place));
+    check("drill-result", &page.picture().canvas());
 }
 
 TEST_F(Pictures, Spanish) {

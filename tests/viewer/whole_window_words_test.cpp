@@ -4,11 +4,14 @@
 
 #include <QAction>
 #include <QKeySequence>
+#include <QComboBox>
 #include <QLabel>
 #include <QListWidget>
 #include <QMenu>
 #include <QMenuBar>
 #include <QPushButton>
+#include <QRadioButton>
+#include <QSignalSpy>
 #include <QTest>
 #include <QToolButton>
 
@@ -134,6 +137,39 @@ TEST_P(WholeWindowWords, RideAndSigns) {
     canvas().ride_to(canvas().ride_duration());
     expect_whole("end of the ride");
     canvas().end_ride();
+}
+
+TEST_P(WholeWindowWords, Drill) {
+    for (const char* name : {"2-eave", "6-sighting"}) {
+        QSignalSpy opened(&window->drill().document(), &DrillDocument::opened);
+        window->drill().picture().canvas().set_animated(false);
+        window->open(source_folder + "/scenarios/drills/" + name + ".yaml");
+        ASSERT_TRUE(opened.wait(soon));
+        DrillDocument& drill = window->drill().document();
+        const std::string of = std::string("drill ") + name + ", ";
+        drill.set_trainee("Ines Aguirre", folder.filePath("class.jsonl"));
+        expect_whole(of + "task");
+        window->drill().show_part(DrillPage::Part::places);
+        expect_whole(of + "places");
+        Answers said = perfect_answers(drill.round(), "");
+        said.findings.pop_back();
+        for (PlaceAnswer& one : said.findings) one.wait = false;  // which harms at the eave
+        for (const PlaceAnswer& one : said.findings) drill.set_answer(one);
+        for (const int place : {0, 1, static_cast<int>(drill.place_count()) - 1}) {
+            drill.choose(place);
+            drill.look_closely(static_cast<std::size_t>(place));
+            expect_whole(of + "place " + std::to_string(place));
+            part<QRadioButton>("drill_open").click();
+            part<QComboBox>("drill_treatment").setCurrentIndex(part<QComboBox>("drill_treatment").count() - 2);
+            expect_whole(of + "open place " + std::to_string(place));
+        }
+        for (const PlaceAnswer& one : said.findings) drill.set_answer(one);
+        drill.hand_in();
+        expect_whole(of + "result");
+        EXPECT_EQ(drill.keep_progress(), "");
+        part<QListWidget>("drill_results").setCurrentRow(1);
+        expect_whole(of + "result, a row");
+    }
 }
 
 /// The letters of actions, those of a menu in a menu too.

@@ -43,3 +43,17 @@ export async function picture(page) {
   await page.locator(".stage").scrollIntoViewIfNeeded();
   return page.locator(".stage").screenshot();
 }
+
+/** How far two pictures of one size are apart: the mean over all pixels and colors, 0 to 255. */
+export async function apart(page, one, other) {
+  return page.evaluate(async (pictures) => {
+    const [a, b] = await Promise.all(pictures.map(async (text) => {
+      const bitmap = await createImageBitmap(new Blob([Uint8Array.from(atob(text), (letter) => letter.charCodeAt(0))], { type: "image/png" }));
+      const pen = new OffscreenCanvas(bitmap.width, bitmap.height).getContext("2d");
+      pen.drawImage(bitmap, 0, 0);
+      return pen.getImageData(0, 0, bitmap.width, bitmap.height);
+    }));
+    if (a.width !== b.width || a.height !== b.height) return 255;
+    return a.data.reduce((sum, value, i) => sum + Math.abs(value - b.data[i]), 0) / a.data.length;
+  }, [one, other].map((bytes) => bytes.toString("base64")));
+}

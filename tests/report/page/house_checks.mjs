@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The house in 3D, by finger and by mouse.
 import { strict as assert } from "node:assert";
-import { DESK, open, PHONE, picture, rest } from "./browser.mjs";
+import { apart, DESK, open, PHONE, picture, rest } from "./browser.mjs";
 
 const told = (page) => page.evaluate(() => JSON.parse(document.getElementById("report-data").textContent));
 const news = (page) => page.locator("#house-news").textContent();
@@ -167,8 +167,55 @@ async function checksOfSize({ browser, check, file, shot }, size) {
   await close();
 }
 
+/** Phones take a page's picture away when memory is short. */
+async function checksOfLoss({ browser, check, file, shot }, size) {
+  const { page, faults, close } = await open(browser, file("demo.html"), size, { reducedMotion: "reduce" });
+  await check(`${size.name}: a picture that the browser takes away says so, and comes back as it was`, async () => {
+    await press(size, page.locator("#closing-5 .show-in-3d"));
+    await rest(page);
+    const before = await picture(page);
+    await page.evaluate(() => {
+      globalThis.loss = document.getElementById("house-picture").getContext("webgl2").getExtension("WEBGL_lose_context");
+      globalThis.loss.loseContext();
+    });
+    await page.locator("#house-lost").waitFor({ state: "visible" });
+    assert((await page.locator("#house-lost").innerText()).length > 40);
+    assert(await page.locator("#house-again").isVisible());
+    assert(!(await page.locator("#house-marks").isVisible()));
+    await page.screenshot({ path: shot(`${size.name}-lost`) });
+    const lost = await picture(page);
+    await page.evaluate(() => globalThis.loss.restoreContext());
+    await page.locator("#house-lost").waitFor({ state: "hidden" });
+    await rest(page);
+    await page.screenshot({ path: shot(`${size.name}-restored`) });
+    const after = await picture(page);
+    // It may be drawn with fewer pixels from then on, where drawing is slow.
+    const same = await apart(page, before, after), other = await apart(page, before, lost);
+    assert(same < 4 && other > 2 * same, `${same} from the picture before, which is ${other} from nothing`);
+  });
+  await check(`${size.name}: a picture that does not come back: the page is loaded again`, async () => {
+    await page.evaluate(() => {
+      const context = document.getElementById("house-picture").getContext("webgl2");
+      context.getExtension("WEBGL_lose_context").loseContext();
+    });
+    await press(size, page.locator("#closing-7 .show-in-3d")); // lists go on meanwhile
+    assert.equal(await page.locator("#closing-7").getAttribute("aria-current"), "true");
+    await page.locator("#house-again").waitFor({ state: "visible" });
+    await page.locator("#house").scrollIntoViewIfNeeded();
+    await Promise.all([page.waitForEvent("load"), press(size, page.locator("#house-again"))]);
+    await rest(page);
+    assert(await page.locator("#house-marks").isVisible());
+    assert(!(await page.locator("#house-lost").isVisible()));
+  });
+  await check(`${size.name}: nothing went wrong when the picture was lost`, () => assert.deepEqual(faults, []));
+  await close();
+}
+
 export async function checksOfHouse(setting) {
-  for (const size of [PHONE, DESK]) await checksOfSize(setting, size);
+  for (const size of [PHONE, DESK]) {
+    await checksOfSize(setting, size);
+    await checksOfLoss(setting, size);
+  }
   await setting.check("with motion the picture flies, and comes to rest", async () => {
     const { page, close } = await open(setting.browser, setting.file("demo.html"), DESK);
     await rest(page);

@@ -8,6 +8,7 @@ import { launch } from "./browser.mjs";
 import { checksOfLadder } from "./ladder_checks.mjs";
 import { checksOfHouse } from "./house_checks.mjs";
 import { checksOfPages } from "./page_checks.mjs";
+import { checksOfPrint } from "./print_checks.mjs";
 import { checksOfSheet } from "./sheet_checks.mjs";
 
 const [executable, pictures, folder] = process.argv.slice(2);
@@ -32,6 +33,7 @@ try {
   await checksOfHouse(setting);
   await checksOfLadder(setting);
   await checksOfPages(setting);
+  await checksOfPrint(setting);
   await checksOfSheet({ ...setting, folder });
 } finally {
   await browser.close();

@@ -1,0 +1,112 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "teach/feedback.h"
+
+#include <gtest/gtest.h>
+
+#include "catalog/passage.h"
+#include "tests/support/brute_force.h"
+#include "tests/teach/shipped_drills.h"
+
+namespace seamward::test {
+namespace {
+
+DrillFeedback told(const DrillRound& round, const Answers& answers) {
+    return feedback(round, answers, score(round, answers), Translator(Language::english), RunContext());
+}
+
+bool says(const std::vector<std::string>& notes, const std::string& words) {
+    return std::any_of(notes.begin(), notes.end(),
+                       [&](const std::string& note) { return note.find(words) != std::string::npos; });
+}
+
+const PlaceFeedback& at(const DrillFeedback& feedback, std::size_t place) {
+    for (const PlaceFeedback& one : feedback.places) {
+        if (one.place == place) return one;
+    }
+    throw std::out_of_range("nothing is told of place " + std::to_string(place));
+}
+
+/// Of each missed gap that an animal gets through: a path of the survey through it, and who gets all the way.
+TEST(Feedback, ShowsTheWayThroughEachMissedGap) {
+    std::size_t ways = 0;
+    for (const std::string& name : drill_names()) {
+        const DrillRound& round = shipped_drill(name);
+        Answers nothing = perfect_answers(round, "Ines Aguirre");
+        nothing.findings.clear();
+        const DrillFeedback feedback = told(round, nothing);
+        const std::vector<PlaceKey> key = drill_key(round);
+        for (const PlaceFeedback& place : feedback.places) {
+            EXPECT_EQ(place.verdict, "missed");
+            if (!place.way) continue;
+            ++ways;
+            const Survey& survey = round.job.survey;
+            const GapIndex gap = *round.places[place.place].gap;
+            EXPECT_NE(std::find(place.way->path.gaps.begin(), place.way->path.gaps.end(), gap), place.way->path.gaps.end());
+            EXPECT_TRUE(survey[place.way->path.from()].starts_paths());
+            EXPECT_TRUE(survey[place.way->path.to()].is_living());
+            for (std::size_t i = 0; i < place.way->path.gaps.size(); ++i) {
+                const auto& between = survey[place.way->path.gaps[i]].between;
+                const SpaceIndex a = place.way->path.spaces[i], b = place.way->path.spaces[i + 1];
+                EXPECT_TRUE((between[0] == a && between[1] == b) || (between[0] == b && between[1] == a));
+            }
+            for (std::size_t i = 0; i < round.drill.animals.size(); ++i) {
+                const bool all_the_way = std::all_of(place.way->path.gaps.begin(), place.way->path.gaps.end(), [&](GapIndex one) {
+                    return gets_through(survey[one], round.drill.animals[i], false);
+                });
+                const auto& open_to = place.way->open_to;
+                EXPECT_EQ(std::find(open_to.begin(), open_to.end(), i) != open_to.end(), all_the_way);
+            }
+            EXPECT_TRUE(says(place.notes, "The way that you missed"));
+        }
+    }
+    EXPECT_GT(ways, 40U);
+}
+
+TEST(Feedback, SaysWhatFitsWhereATreatmentIsWrong) {
+    const DrillRound& round = shipped_drill("4-garage");
+    Answers answers = perfect_answers(round, "Marisol Quade");
+    const std::size_t sweep = place_of(round, "garage-house-sweep");
+    for (PlaceAnswer& answer : answers.findings) {
+        if (answer.where.place == sweep) answer.treatment = "sweep";
+    }
+    const DrillFeedback feedback = told(round, answers);
+    const PlaceFeedback& place = at(feedback, sweep);
+    EXPECT_TRUE(says(place.notes, "you said door sweep")) << place.notes.size();
+    EXPECT_TRUE(says(place.notes, "door sweep with a core of metal wool"));
+    EXPECT_TRUE(says(place.notes, "Gnaws through it: House mouse"));
+}
+
+TEST(Feedback, TellsHarmFirstWithReasonAndSource) {
+    const DrillRound& round = shipped_drill("1-corner");
+    const DrillFeedback feedback = told(round, closing(round, gap_of(round, "screed-drain-holes"), "bead"));
+    ASSERT_EQ(feedback.harms.size(), 1U);
+    EXPECT_NE(feedback.headline.find("it does harm"), std::string::npos);
+    EXPECT_TRUE(says(feedback.harms[0].notes, "water in the wall"));
+    EXPECT_TRUE(says(feedback.harms[0].notes, "R703.7.2.1"));
+    EXPECT_TRUE(says(feedback.harms[0].notes, "close the joint"));
+}
+
+TEST(Feedback, ExplainsDecoys) {
+    const DrillRound& round = shipped_drill("1-corner");
+    Answers answers = perfect_answers(round, "Lucia Ferrand");
+    answers.findings.emplace_back();
+    answers.findings.back().where.place = 5;
+    answers.findings.back().open = true;
+    const DrillFeedback feedback = told(round, answers);
+    EXPECT_EQ(at(feedback, 5).verdict, "false alarm");
+    EXPECT_TRUE(says(at(feedback, 5).notes, "Only the paint is cracked"));
+}
+
+TEST(Feedback, NamesTheEntryThatWasAskedFor) {
+    const DrillRound& round = shipped_drill("6-sighting");
+    Answers answers = perfect_answers(round, "Ines Aguirre");
+    EXPECT_TRUE(says(told(round, answers).other, "The entry is right"));
+    answers.entry = FoundAt{std::nullopt, gap_of(round, "hose-bibb-east"), std::nullopt};
+    EXPECT_TRUE(says(told(round, answers).other, "The entry is another: joint under the weep screed"));
+    EXPECT_EQ(score(round, answers).points, score(round, answers).most - 10);
+    answers.entry.reset();
+    EXPECT_TRUE(says(told(round, answers).other, "The entry was not told"));
+}
+
+}  // namespace
+}  // namespace seamward::test
