@@ -133,6 +133,34 @@ void JobDocument::read(const JobSource& source, bool keep, bool solids) {
     });
 }
 
+void JobDocument::show(const GivenJob& given, bool keep) {
+    ++ticket_;  // what is being read or built is of the job before
+    ++solids_ticket_;
+    opening_ = building_ = solids_wanted_ = false;
+    filed_ = job_ = given.job;
+    solids_ = given.solids;
+    prepared_ = given.prepared;
+    on_trial_.clear();
+    ways_ = {};
+    routes_.clear();
+    way_ = no_way;
+    hold_.clear();
+    rooms_ = rooms_of(job_->survey);
+    animal_ = all_animals;
+    room_ = all_rooms;
+    path_ = given.path;
+    title_ = given.title;
+    text_.clear();
+    newer_.clear();
+    text_of_file_ = false;
+    if (keep) {
+        emit changed();
+    } else {
+        emit opened();
+    }
+    take_ways({given.ways, given.routes, {}});
+}
+
 void JobDocument::build_solids(const JobSource& source) {
     building_ = !filed_->house.survey.spaces.empty() || filed_->model;
     if (!building_) return;

@@ -32,6 +32,16 @@ struct JobSource {
     FileTexts newer{};                ///< what is newer than the file of the house
 };
 
+/// A job that is in no file, with what is to be shown of it.
+struct GivenJob {
+    std::shared_ptr<const Job> job;
+    std::shared_ptr<const House> solids;            ///< or null
+    std::shared_ptr<const PreparedHouse> prepared;  ///< of these, or null
+    Trace ways;                                     ///< the first is chosen
+    std::vector<std::vector<Point>> routes;         ///< one for each
+    QString path, title;
+};
+
 /// The open job, its ways in for the animal and into the room chosen, and the way in chosen. Gaps can be closed on trial: all but
 /// filed() tells the house as it would be then. Lives on the window's thread; files are read, solids are built and ways are
 /// traced on threads of its own.
@@ -58,6 +68,9 @@ public:
     /// changed() in place of opened(), or with change_failed() and the job as it was. `solids`: the house itself may have
     /// changed.
     void read(const JobSource& source, bool keep, bool solids);
+    /// Takes a job that is there already, with its ways and solids, in place of the open one: opened() or, with `keep`, changed(),
+    /// then ways_found(). Nothing of it is traced, nor built.
+    void show(const GivenJob& given, bool keep);
     /// Traces again for one animal, by its position in the job's pests, or for `all_animals`: ways_found() follows.
     void choose_animal(int animal);
     /// The same for one room, by its position in rooms(), or for `all_rooms`.

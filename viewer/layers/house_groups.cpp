@@ -9,6 +9,7 @@
 #include <numeric>
 #include <set>
 
+#include "house/facing.h"
 #include "layers/material_color.h"
 #include "layers/palette.h"
 #include "layers/rows.h"
@@ -21,7 +22,6 @@ constexpr double most = std::numeric_limits<double>::max();
 constexpr Box nothing{{most, most, most}, {-most, -most, -most}};
 constexpr double ground_floor = 0.4;  ///< meters over z = 0: what lies level up to there is a floor that one looks at
 constexpr double knee = 0.5;          ///< meters: what is lower, in the yard, hides nothing
-constexpr double beside_wall = 0.5;   ///< meters from the middle of a wall's layer to the room beside it
 
 void include(Box& box, const Point& at) {
     box.low = {std::min(box.low.x, at.x), std::min(box.low.y, at.y), std::min(box.low.z, at.z)};
@@ -75,69 +75,6 @@ std::vector<Shell> shells_of(const TriangleMesh& mesh) {
     }
     return shells;
 }
-
-/// The main axis of a shell's faces: the direction in which the sum of area * (normal . direction)^2 is largest, by powers of
-/// that quadratic form. A plate's thickness.
-Vector main_axis(const TriangleMesh& mesh, const Shell& shell) {
-    std::array<Vector, 3> form{};
-    for (const std::uint32_t i : shell.triangles) {
-        const auto& [a, b, c] = mesh.triangles[i];
-        const Vector n = cross(mesh.points[b] - mesh.points[a], mesh.points[c] - mesh.points[a]);
-        const double doubled = length(n);
-        if (!(doubled > 0)) continue;
-        form[0] = form[0] + n * (n.x / doubled);
-        form[1] = form[1] + n * (n.y / doubled);
-        form[2] = form[2] + n * (n.z / doubled);
-    }
-    Vector axis{0.48, 0.60, 0.64};
-    for (int i = 0; i < 24; ++i) {
-        const Vector next{dot(form[0], axis), dot(form[1], axis), dot(form[2], axis)};
-        const double size = length(next);
-        if (!(size > 0)) return {0, 0, 1};
-        axis = next * (1 / size);
-    }
-    return axis;
-}
-
-bool is_inside(const Loop& loop, Point2 at) {
-    bool inside = false;
-    for (std::size_t i = 0, j = loop.size() - 1; i < loop.size(); j = i++) {
-        if ((loop[i].y > at.y) == (loop[j].y > at.y)) continue;
-        if (at.x < loop[i].x + (at.y - loop[i].y) / (loop[j].y - loop[i].y) * (loop[j].x - loop[i].x)) inside = !inside;
-    }
-    return inside;
-}
-
-/// Which side of a wall is the room's and which is the yard's.
-class Plan {
-public:
-    Plan(const House& house, const Box& box) : middle_{(box.low.x + box.high.x) / 2, (box.low.y + box.high.y) / 2, 0} {
-        for (std::size_t i = 0; i < std::min(house.middles.size(), house.survey.spaces.size()); ++i) {
-            const SpaceKind kind = house.survey.spaces[i].kind;
-            const bool is_room = kind == SpaceKind::living || kind == SpaceKind::attached;
-            if (is_room && house.middles[i].figure.outline.size() > 2) rooms_.push_back(&house.middles[i]);
-        }
-    }
-
-    /// `across` turned so that it points out of the house.
-    [[nodiscard]] Vector outward(const Point& at, Vector across) const {
-        const bool ahead = in_room(at + across * beside_wall);
-        const bool behind = in_room(at + across * -beside_wall);
-        const bool turn = ahead != behind ? ahead : dot(across, at - middle_) < 0;
-        return turn ? across * -1 : across;
-    }
-
-private:
-    [[nodiscard]] bool in_room(const Point& at) const {
-        return std::any_of(rooms_.begin(), rooms_.end(), [&](const MiddleSurface* room) {
-            const Vector off = at - room->frame.origin;
-            return is_inside(room->figure.outline, {dot(off, room->frame.u), dot(off, room->frame.v)});
-        });
-    }
-
-    Point middle_;
-    std::vector<const MiddleSurface*> rooms_;
-};
 
 /// The borders of those faces of a solid that slope and look up: around the faces counterclockwise seen from above, around holes
 /// clockwise.
@@ -240,16 +177,16 @@ HouseFrame house_frame(const House& house) {
     return frame;
 }
 
-std::vector<HousePiece> house_pieces(const House& house, const HouseFrame& frame) {
-    const Plan plan(house, {frame.house.low + (frame.origin - Point{}), frame.house.high + (frame.origin - Point{})});
+std::vector<HousePiece> house_pieces(const House& house) {
+    const Facings facings(house);
     std::vector<std::vector<HousePiece>> of_parts(house.parts.size());
     for_rows(static_cast<int>(house.parts.size()), [&](int row) {
         const auto i = static_cast<std::uint32_t>(row);
         const Part& part = house.parts[i];
         for (Shell& shell : shells_of(part.mesh)) {
-            shell.across = main_axis(part.mesh, shell);
+            shell.across = main_axis(part.mesh, shell.triangles);
             HousePiece piece{i, {}, shell.box, before_of(part, shell), {}};
-            if (piece.before == HousePiece::Before::one_side) piece.outward = plan.outward(middle_of(shell.box), shell.across);
+            if (piece.before == HousePiece::Before::one_side) piece.outward = facings.outward(middle_of(shell.box), shell.across);
             piece.triangles = std::move(shell.triangles);
             of_parts[i].push_back(std::move(piece));
         }
@@ -261,7 +198,7 @@ std::vector<HousePiece> house_pieces(const House& house, const HouseFrame& frame
 
 HouseGroups house_groups(const House& house, const HouseFrame& frame, Vector to_eye) {
     std::array<ColoredTriangles, group_count> groups;
-    for (const HousePiece& piece : house_pieces(house, frame)) {
+    for (const HousePiece& piece : house_pieces(house)) {
         const Part& part = house.parts[piece.part];
         const QColor color = material_color(part.material, part.layer);
         ColoredTriangles& group = groups.at(static_cast<std::size_t>(group_of(part, piece, to_eye)));

@@ -45,7 +45,7 @@ struct HousePiece {
 };
 
 /// In the order of the parts. O(triangles).
-[[nodiscard]] std::vector<HousePiece> house_pieces(const House& house, const HouseFrame& frame);
+[[nodiscard]] std::vector<HousePiece> house_pieces(const House& house);
 
 /// What is drawn as one, and fades as one, from what stays to what fades.
 enum class Group : std::uint8_t { ground, solid, framing, interior, opening, cladding, roof };

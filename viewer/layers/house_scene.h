@@ -55,6 +55,9 @@ public:
     [[nodiscard]] CutPlane plane_of(int side, double depth) const;
     /// An eye that goes round to where most of the chosen way is seen; nothing when from here about as much is.
     [[nodiscard]] std::optional<OrbitCamera> better_view(const OrbitCamera& camera);
+    /// An eye that looks at points of the scene, or, without any, at the chosen way, from where most of them is seen, near the
+    /// direction of the eye now.
+    [[nodiscard]] OrbitCamera view_of(std::span<const Point> points, const OrbitCamera& camera, double aspect);
     /// Takes the colors of the palette, which may have changed.
     void recolor();
     /// Looks from there. Call it before each rendering that follows a change of the eye.

@@ -26,22 +26,6 @@ namespace {
 
 constexpr int ways_round = 16;  ///< directions in which walls are told apart
 
-Coat coat_of(Layer layer) {
-    switch (layer) {
-        case Layer::ground:
-        case Layer::yard:
-        case Layer::foundation: return Coat::ground;
-        case Layer::framing: return Coat::framing;
-        case Layer::cladding:
-        case Layer::opening: return Coat::walls;
-        case Layer::roof:
-        case Layer::eaves: return Coat::roof;
-        case Layer::interior: return Coat::linings;
-        case Layer::fixture: break;
-    }
-    return Coat::fixtures;
-}
-
 /// What pieces have in common that are drawn as one.
 struct Key {
     Coat coat;
@@ -168,7 +152,7 @@ HouseFrame grounded_frame(const House& house) {
 std::shared_ptr<PreparedHouse> prepare_solids(const House& house, const HouseFrame& frame, const RunContext& context) {
     auto prepared = std::make_shared<PreparedHouse>();
     prepared->frame = frame;
-    const std::vector<HousePiece> pieces = house_pieces(house, frame);
+    const std::vector<HousePiece> pieces = house_pieces(house);
     std::map<Key, std::vector<Member>> sorted;
     for (const HousePiece& piece : pieces) {
         const Layer layer = house.parts[piece.part].layer;

@@ -11,13 +11,14 @@
 #include <vector>
 
 #include "base/run_context.h"
+#include "exchange/finish.h"
 #include "layers/house_ground.h"
 #include "layers/house_groups.h"
 
 namespace seamward::viewer {
 
 /// What of a house is shown, made faint or hidden together, from outside in.
-enum class Coat : std::uint8_t { roof, walls, framing, linings, fixtures, ground };
+using seamward::Coat;
 inline constexpr std::size_t coat_count = 6;
 
 /// The solids of a house or a model, sorted and put into data sets, so that showing them takes no time. It can be made on any

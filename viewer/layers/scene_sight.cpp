@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <numbers>
+#include <span>
 
 #include "base/drawn_shut.h"
 #include "layers/house_scene.h"
@@ -118,6 +119,55 @@ std::optional<OrbitCamera> HouseScene::better_view(const OrbitCamera& camera) {
     }
     house_.look(camera);
     find_hidden(camera.eye());
+    return best;
+}
+
+OrbitCamera HouseScene::view_of(std::span<const Point> points, const OrbitCamera& camera, double aspect) {
+    std::vector<Point> seen(points.begin(), points.end());
+    if (seen.empty()) {
+        for (const WayLeg& leg : line_.legs) seen.insert(seen.end(), leg.line.begin(), leg.line.end());
+        for (const WayStop& stop : line_.stops) seen.push_back(stop.at);
+    }
+    if (seen.empty() || !frame_) return camera;
+    constexpr double least_half = 1.1;  // meters: one has to see where in the house it is
+    constexpr std::size_t most_looked_for = 60;
+    constexpr int directions = 12;
+    Box box{seen.front(), seen.front()};
+    for (const Point& at : seen) {
+        box.low = {std::min(box.low.x, at.x), std::min(box.low.y, at.y), std::min(box.low.z, at.z)};
+        box.high = {std::max(box.high.x, at.x), std::max(box.high.y, at.y), std::max(box.high.z, at.z)};
+    }
+    const auto widen = [](double& low, double& high) {
+        const double more = std::max(0.0, least_half - (high - low) / 2);
+        low -= more;
+        high += more;
+    };
+    widen(box.low.x, box.high.x);
+    widen(box.low.y, box.high.y);
+    widen(box.low.z, box.high.z);
+    const std::size_t step = std::max<std::size_t>(1, seen.size() / most_looked_for);
+    OrbitCamera best = fitted(camera, box, aspect, 0.7);
+    double most = -1;
+    for (const double elevation : {0.28, 0.62, 1.0}) {
+        for (int i = 0; i < directions; ++i) {
+            OrbitCamera eye = camera;
+            eye.view_angle = OrbitCamera::usual_angle;
+            eye.azimuth = camera.azimuth + i * 2 * std::numbers::pi / directions;
+            eye.elevation = elevation;
+            eye = fitted(eye, box, aspect, 0.7);
+            if (eye.eye().z < 0.05) continue;
+            house_.look(eye);
+            double free = 0;
+            for (std::size_t at = 0; at < seen.size(); at += step) free += is_hidden(seen[at], eye) ? 0 : 1;
+            // Of views that show as much, the one that turns least, from a usual height.
+            const double turn = 1 - std::cos(eye.azimuth - camera.azimuth) + std::abs(elevation - 0.45);
+            const double worth = free * static_cast<double>(step) / static_cast<double>(seen.size()) - 0.08 * turn;
+            if (worth <= most) continue;
+            most = worth;
+            best = eye;
+        }
+    }
+    house_.look(camera);
     return best;
 }
 

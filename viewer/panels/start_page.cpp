@@ -68,6 +68,15 @@ protected:
     }
 };
 
+/// Cards in so many columns, of equal width; what is left below them stays empty.
+template <class Card>
+void lay_out(QGridLayout& grid, const std::vector<Card*>& cards, int columns) {
+    while (grid.count() > 0) delete grid.takeAt(0);
+    for (int i = 0; i < static_cast<int>(cards.size()); ++i)
+        grid.addWidget(cards[static_cast<std::size_t>(i)], i / columns, i % columns);
+    for (int i = 0; i < 4; ++i) grid.setColumnStretch(i, i < columns ? 1 : 0);
+}
+
 /// The examples in the order in which they are best seen; others follow by name.
 int order_of(const QString& name) {
     const QStringList order{"demo", "two-story", "brick-crawl", "townhouse", "wall-corner", "apartments"};
@@ -92,11 +101,13 @@ StartPage::StartPage(RecentJobs& recent, const QString& examples_folder, QWidget
       no_recent_(label(this, "no_recent")),
       examples_title_(label(this, "examples_title", 1.15, true)),
       no_examples_(label(this, "no_examples")),
+      drills_title_(label(this, "drills_title", 1.15, true)),
       new_house_(button(this, BeginButton::Sign::new_house, "new_house")),
       open_(button(this, BeginButton::Sign::job, "open_job")),
       model_(button(this, BeginButton::Sign::model, "open_model")) {
     setObjectName("start_page");
     find_examples(examples_folder);
+    find_drills(QDir(examples_folder).filePath("drills"));
     left_behind_box_ = new NoticeBox(this);
     left_behind_box_->setObjectName("left_behind");
     left_behind_rows_ = new QVBoxLayout(left_behind_box_);
@@ -150,9 +161,18 @@ QWidget* StartPage::make_right_side() {
     no_examples_->setForegroundRole(QPalette::PlaceholderText);
     no_examples_->setVisible(cards_.empty());
     auto* cards = new QWidget(page);
-    grid_ = new QGridLayout(cards);
-    grid_->setContentsMargins(side, 2, side, side);
-    grid_->setSpacing(card_gap);
+    auto* groups = new QVBoxLayout(cards);
+    groups->setContentsMargins(side, 2, side, side);
+    groups->setSpacing(10);
+    grid_ = new QGridLayout;
+    drill_grid_ = new QGridLayout;
+    for (QGridLayout* grid : {grid_, drill_grid_}) grid->setSpacing(card_gap);
+    groups->addLayout(grid_);
+    groups->addSpacing(6);
+    groups->addWidget(drills_title_);
+    groups->addLayout(drill_grid_);
+    groups->addStretch(1);
+    drills_title_->setVisible(!drills_.empty());
     examples_ = clear_scroll_area(cards, page);
     auto* column = new QVBoxLayout(page);
     column->setContentsMargins(0, 26, 0, 0);
@@ -177,6 +197,16 @@ void StartPage::find_examples(const QString& folder) {
     }
 }
 
+void StartPage::find_drills(const QString& folder) {
+    for (const QFileInfo& file : QDir(folder).entryInfoList({"*.yaml"}, QDir::Files, QDir::Name)) {
+        const auto head = drill_head(file.absoluteFilePath());
+        if (!head) continue;
+        auto* card = new DrillCard(file.absoluteFilePath(), *head, this);
+        connect(card, &DrillCard::clicked, this, [this, card] { emit job_wanted(card->path()); });
+        drills_.push_back(card);
+    }
+}
+
 void StartPage::lay_out_cards() {
     const int room = examples_->viewport()->width() - 2 * side;
     const int most = std::max(1, static_cast<int>(cards_.size()));
@@ -184,12 +214,8 @@ void StartPage::lay_out_cards() {
     const int columns = std::clamp((room + card_gap) / (least + card_gap), 1, std::min(3, most));
     if (columns == columns_) return;
     columns_ = columns;
-    while (grid_->count() > 0) delete grid_->takeAt(0);
-    const int rows = (most + columns - 1) / columns;
-    for (int i = 0; i < static_cast<int>(cards_.size()); ++i)
-        grid_->addWidget(cards_[static_cast<std::size_t>(i)], i / columns, i % columns);
-    for (int i = 0; i < 4; ++i) grid_->setColumnStretch(i, i < columns ? 1 : 0);
-    for (int i = 0; i <= most; ++i) grid_->setRowStretch(i, i == rows ? 1 : 0);
+    lay_out(*grid_, cards_, columns);
+    lay_out(*drill_grid_, drills_, columns);
 }
 
 void StartPage::fill_recent() {
@@ -292,6 +318,7 @@ void StartPage::retranslate() {
     recent_title_->setText(tr("Recent jobs"));
     no_recent_->setText(tr("Jobs that you open are listed here."));
     examples_title_->setText(tr("Examples to look around in"));
+    drills_title_->setText(tr("Drills to train on"));
     no_examples_->setText(tr("The examples are not on this computer."));
     fill_recent();
     fill_left_behind();

@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "document/recent_jobs.h"
+#include "panels/drill_card.h"
 #include "panels/example_card.h"
 #include "panels/example_pictures.h"
 
@@ -18,7 +19,7 @@ namespace seamward::viewer {
 /// Where the shipped examples stand: ../share/seamward/scenarios from the program, or else the folder of the sources.
 [[nodiscard]] QString shipped_examples();
 
-/// The first page of the window: what the program is, how to begin, jobs that were open lately, and examples.
+/// The first page of the window: what the program is, how to begin, jobs that were open lately, examples, and drills.
 class StartPage : public QWidget {
     Q_OBJECT
 
@@ -48,6 +49,7 @@ private:
     [[nodiscard]] QWidget* make_left_side();
     [[nodiscard]] QWidget* make_right_side();
     void find_examples(const QString& folder);
+    void find_drills(const QString& folder);
     void fill_recent();
     void fill_left_behind();
     void lay_out_cards();
@@ -56,13 +58,14 @@ private:
     RecentJobs& recent_;
     ExamplePictures* pictures_;
     QWidget* left_side_ = nullptr;
-    QLabel *name_, *purpose_, *recent_title_, *no_recent_, *examples_title_, *no_examples_;
+    QLabel *name_, *purpose_, *recent_title_, *no_recent_, *examples_title_, *no_examples_, *drills_title_;
     QPushButton *new_house_, *open_, *model_;
     QVBoxLayout *recent_rows_ = nullptr, *left_behind_rows_ = nullptr;
     QWidget* left_behind_box_ = nullptr;
     QScrollArea* examples_ = nullptr;
-    QGridLayout* grid_ = nullptr;
+    QGridLayout *grid_ = nullptr, *drill_grid_ = nullptr;
     std::vector<ExampleCard*> cards_;
+    std::vector<DrillCard*> drills_;
     QStringList left_behind_;
     int columns_ = 0;
     bool wanted_pictures_ = false;

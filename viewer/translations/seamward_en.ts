@@ -101,6 +101,16 @@
     </message>
 </context>
 <context>
+    <name>seamward::viewer::DrillPage</name>
+    <message numerus="yes">
+        <source>Nothing is said of %n place(s).</source>
+        <translation>
+            <numerusform>Nothing is said of one place.</numerusform>
+            <numerusform>Nothing is said of %n places.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>seamward::viewer::GapList</name>
     <message numerus="yes">
         <source>%n gap(s)</source>

@@ -8,12 +8,12 @@
         <translation>Seamward</translation>
     </message>
     <message>
-        <source>This job cannot be opened. What is wrong, and where:</source>
-        <translation>Este trabajo no se puede abrir. Qué está mal, y dónde:</translation>
-    </message>
-    <message>
         <source>The program failed. What it says:</source>
         <translation>El programa falló. Lo que dice:</translation>
+    </message>
+    <message>
+        <source>This cannot be opened. What is wrong, and where:</source>
+        <translation>Esto no se puede abrir. Qué está mal, y dónde:</translation>
     </message>
 </context>
 <context>
@@ -325,6 +325,37 @@
     <message>
         <source>%1 The widest way that stays open to an animal is up to %2, %3.</source>
         <translation>%1 El camino más ancho que queda abierto a un animal es de hasta %2, %3.</translation>
+    </message>
+</context>
+<context>
+    <name>drill</name>
+    <message>
+        <source>open</source>
+        <translation>abierto</translation>
+    </message>
+    <message>
+        <source>tight</source>
+        <translation>cerrado</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>correcto</translation>
+    </message>
+    <message>
+        <source>partly right</source>
+        <translation>correcto en parte</translation>
+    </message>
+    <message>
+        <source>missed</source>
+        <translation>no encontrado</translation>
+    </message>
+    <message>
+        <source>false alarm</source>
+        <translation>falsa alarma</translation>
+    </message>
+    <message>
+        <source>does harm</source>
+        <translation>hace daño</translation>
     </message>
 </context>
 <context>
@@ -1144,6 +1175,361 @@ unas %2</translation>
     <message>
         <source>The draft could not be written. Save often. (%1)</source>
         <translation>No se pudo escribir el borrador. Guarde seguido. (%1)</translation>
+    </message>
+</context>
+<context>
+    <name>seamward::viewer::DrillAnswerForm</name>
+    <message>
+        <source>%1. %2</source>
+        <comment>number and name of a place</comment>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>A gap joins two different spaces.</source>
+        <translation>Un hueco une dos espacios distintos.</translation>
+    </message>
+    <message>
+        <source>Say how wide one opening of the mesh is.</source>
+        <translation>Diga qué tan ancha es una abertura de la malla.</translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation>sin decir</translation>
+    </message>
+    <message>
+        <source>Click a place on the house, or choose one in the list, to say what you found there.</source>
+        <translation>Haga clic en un lugar de la casa, o elija uno en la lista, para decir qué encontró ahí.</translation>
+    </message>
+    <message>
+        <source>Loo&amp;k closely</source>
+        <translation>&amp;Mirar de cerca</translation>
+    </message>
+    <message>
+        <source>What eyes, hands and the gauges in the bag tell of this place</source>
+        <translation>Lo que ojos, manos y las galgas de la bolsa dicen de este lugar</translation>
+    </message>
+    <message>
+        <source>What a close look tells</source>
+        <translation>Lo que se ve de cerca</translation>
+    </message>
+    <message>
+        <source>It is &amp;open</source>
+        <translation>Está a&amp;bierto</translation>
+    </message>
+    <message>
+        <source>It is ti&amp;ght</source>
+        <translation>Está ce&amp;rrado</translation>
+    </message>
+    <message>
+        <source>How &amp;wide, in any unit</source>
+        <translation>Anc&amp;ho, en cualquier unidad</translation>
+    </message>
+    <message>
+        <source>1/16 in, 1.6 mm</source>
+        <translation>1/16 in, 1.6 mm</translation>
+    </message>
+    <message>
+        <source>How wide</source>
+        <translation>Ancho</translation>
+    </message>
+    <message>
+        <source>It joins this space ...</source>
+        <translation>Une este espacio ...</translation>
+    </message>
+    <message>
+        <source>... and this one</source>
+        <translation>... y este otro</translation>
+    </message>
+    <message>
+        <source>One space that it joins</source>
+        <translation>Un espacio que une</translation>
+    </message>
+    <message>
+        <source>The other space that it joins</source>
+        <translation>El otro espacio que une</translation>
+    </message>
+    <message>
+        <source>&amp;Close it with, or leave it as it is</source>
+        <translation>C&amp;on qué cerrarlo, o dejarlo como está</translation>
+    </message>
+    <message>
+        <source>What to close it with</source>
+        <translation>Con qué cerrarlo</translation>
+    </message>
+    <message>
+        <source>One opening of the mesh</source>
+        <translation>Una abertura de la malla</translation>
+    </message>
+    <message>
+        <source>Close only once the animal has left</source>
+        <translation>Cerrar solo cuando el animal haya salido</translation>
+    </message>
+    <message>
+        <source>The animal that was seen came in here</source>
+        <translation>Por aquí entró el animal que se vio</translation>
+    </message>
+    <message>
+        <source>&amp;Remove this answer</source>
+        <translation>&amp;Quitar esta respuesta</translation>
+    </message>
+</context>
+<context>
+    <name>seamward::viewer::DrillCard</name>
+    <message>
+        <source>Do this drill</source>
+        <translation>Hacer este ejercicio</translation>
+    </message>
+</context>
+<context>
+    <name>seamward::viewer::DrillDocument</name>
+    <message>
+        <source>Reading %1</source>
+        <translation>Leyendo %1</translation>
+    </message>
+</context>
+<context>
+    <name>seamward::viewer::DrillJudged</name>
+    <message>
+        <source>This does harm</source>
+        <translation>Esto hace daño</translation>
+    </message>
+    <message>
+        <source>Place by place</source>
+        <translation>Lugar por lugar</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <comment>number and name of a place</comment>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>Besides</source>
+        <translation>Además</translation>
+    </message>
+    <message>
+        <source>Kept in %1: attempt %2 of %3 at this drill</source>
+        <translation>Guardado en %1: intento %2 de %3 en este ejercicio</translation>
+    </message>
+    <message>
+        <source>How it went</source>
+        <translation>Cómo salió</translation>
+    </message>
+    <message>
+        <source>L&amp;ook again</source>
+        <translation>Mirar &amp;otra vez</translation>
+    </message>
+    <message>
+        <source>The same drill anew, from the beginning</source>
+        <translation>El mismo ejercicio de nuevo, desde el principio</translation>
+    </message>
+    <message>
+        <source>&amp;Save the answers...</source>
+        <translation>&amp;Guardar las respuestas...</translation>
+    </message>
+    <message>
+        <source>&amp;Keep the result...</source>
+        <translation>Guardar el &amp;resultado...</translation>
+    </message>
+    <message>
+        <source>Adds this attempt to the file in which your progress is kept</source>
+        <translation>Agrega este intento al archivo en el que se guarda su avance</translation>
+    </message>
+    <message>
+        <source>&amp;Leave the drill</source>
+        <translation>&amp;Salir del ejercicio</translation>
+    </message>
+</context>
+<context>
+    <name>seamward::viewer::DrillPage</name>
+    <message>
+        <source>No place of this drill is within reach of there. Click closer to one, or take it from the list.</source>
+        <translation>Ningún lugar de este ejercicio queda cerca de ahí. Haga clic más cerca de uno, o tómelo de la lista.</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <comment>number and name of a place</comment>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>place, verdict</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>Nothing is said of %n place(s).</source>
+        <translation>
+            <numerusform>No ha dicho nada de un lugar.</numerusform>
+            <numerusform>No ha dicho nada de %n lugares.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Seamward</source>
+        <translation>Seamward</translation>
+    </message>
+    <message>
+        <source>Once it is handed in, what you found is judged and cannot be changed.</source>
+        <translation>Una vez entregado, lo que encontró se califica y ya no se puede cambiar.</translation>
+    </message>
+    <message>
+        <source>&amp;Hand in</source>
+        <translation>&amp;Entregar</translation>
+    </message>
+    <message>
+        <source>&amp;Look further</source>
+        <translation>&amp;Seguir mirando</translation>
+    </message>
+    <message>
+        <source>Save the answers</source>
+        <translation>Guardar las respuestas</translation>
+    </message>
+    <message>
+        <source>Answers (*.yaml)</source>
+        <translation>Respuestas (*.yaml)</translation>
+    </message>
+    <message>
+        <source>Saved %1</source>
+        <translation>Se guardó %1</translation>
+    </message>
+    <message>
+        <source>What you found in this drill was not handed in. It is gone once you leave.</source>
+        <translation>Lo que encontró en este ejercicio no se ha entregado. Si sale, se pierde.</translation>
+    </message>
+    <message>
+        <source>&amp;Leave the drill</source>
+        <translation>&amp;Salir del ejercicio</translation>
+    </message>
+    <message>
+        <source>&amp;Stay</source>
+        <translation>&amp;Quedarse</translation>
+    </message>
+    <message>
+        <source>Task</source>
+        <translation>Tarea</translation>
+    </message>
+    <message>
+        <source>Places</source>
+        <translation>Lugares</translation>
+    </message>
+    <message>
+        <source>Result</source>
+        <translation>Resultado</translation>
+    </message>
+</context>
+<context>
+    <name>seamward::viewer::DrillPlaces</name>
+    <message>
+        <source>width not said</source>
+        <translation>sin ancho</translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <comment>two spaces</comment>
+        <translation>%1 y %2</translation>
+    </message>
+    <message>
+        <source>spaces not said</source>
+        <translation>sin espacios</translation>
+    </message>
+    <message>
+        <source>treatment not said</source>
+        <translation>sin tratamiento</translation>
+    </message>
+    <message>
+        <source>once the animal has left</source>
+        <translation>cuando el animal haya salido</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <comment>number and name of a place</comment>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>entry</source>
+        <translation>entrada</translation>
+    </message>
+    <message>
+        <source>Said so far: %1 of %2 places</source>
+        <translation>Dicho hasta ahora: %1 de %2 lugares</translation>
+    </message>
+    <message>
+        <source>Places to look at</source>
+        <translation>Lugares que revisar</translation>
+    </message>
+    <message>
+        <source>&amp;Next place</source>
+        <translation>&amp;Siguiente lugar</translation>
+    </message>
+    <message>
+        <source>To the next place that nothing is said of</source>
+        <translation>Al siguiente lugar del que no ha dicho nada</translation>
+    </message>
+    <message>
+        <source>Han&amp;d in...</source>
+        <translation>Entre&amp;gar...</translation>
+    </message>
+    <message>
+        <source>What you found is judged then</source>
+        <translation>Entonces se califica lo que encontró</translation>
+    </message>
+</context>
+<context>
+    <name>seamward::viewer::DrillTask</name>
+    <message>
+        <source>Trainee: %1</source>
+        <translation>Aprendiz: %1</translation>
+    </message>
+    <message>
+        <source>Trainee: %1; progress is kept in %2</source>
+        <translation>Aprendiz: %1; el avance se guarda en %2</translation>
+    </message>
+    <message>
+        <source>Drill, %1; places to look at: %2</source>
+        <comment>difficulty, count</comment>
+        <translation>Ejercicio %1; lugares que revisar: %2</translation>
+    </message>
+    <message>
+        <source>Against these animals</source>
+        <translation>Contra estos animales</translation>
+    </message>
+    <message>
+        <source>They live in the house</source>
+        <translation>Viven en la casa</translation>
+    </message>
+    <message>
+        <source>A question besides</source>
+        <translation>Una pregunta más</translation>
+    </message>
+    <message>
+        <source>What to do</source>
+        <translation>Qué hacer</translation>
+    </message>
+    <message>
+        <source>Go round the house in the picture and click a place that you want to look at, or take the places one by one from the list. Look closely, say whether it is open, how wide, which two spaces it joins, and what to close it with. Then hand in.</source>
+        <translation>Dé la vuelta a la casa en la imagen y haga clic en un lugar que quiera revisar, o tome los lugares uno por uno de la lista. Mire de cerca, diga si está abierto, qué tan ancho es, qué dos espacios une y con qué cerrarlo. Después entregue.</translation>
+    </message>
+    <message>
+        <source>How it is judged</source>
+        <translation>Cómo se califica</translation>
+    </message>
+    <message>
+        <source>What the drill is about</source>
+        <translation>De qué trata el ejercicio</translation>
+    </message>
+    <message>
+        <source>&amp;Go to the places</source>
+        <translation>Ir a los &amp;lugares</translation>
+    </message>
+    <message>
+        <source>&amp;Your name...</source>
+        <translation>Su &amp;nombre...</translation>
+    </message>
+    <message>
+        <source>Your name, and the file in which your progress is kept</source>
+        <translation>Su nombre, y el archivo en el que se guarda su avance</translation>
+    </message>
+    <message>
+        <source>&amp;Leave the drill</source>
+        <translation>&amp;Salir del ejercicio</translation>
     </message>
 </context>
 <context>
@@ -2268,6 +2654,18 @@ unas %2</translation>
         <comment>job, its file, day and time</comment>
         <translation>%1 (%2), cambiado %3</translation>
     </message>
+    <message>
+        <source>Open a &amp;drill...</source>
+        <translation>Abrir un e&amp;jercicio...</translation>
+    </message>
+    <message>
+        <source>Open a drill</source>
+        <translation>Abrir un ejercicio</translation>
+    </message>
+    <message>
+        <source>Drills (*.yaml *.yml *.json);;All files (*)</source>
+        <translation>Ejercicios (*.yaml *.yml *.json);;Todos los archivos (*)</translation>
+    </message>
 </context>
 <context>
     <name>seamward::viewer::ModelForm</name>
@@ -2893,6 +3291,10 @@ at: [4.5 m, 9 m, 0.05 m]</source>
 Los caminos de entrada están en la lista. Para verlos aquí, dé una posición a los huecos en el archivo del trabajo:
 at: [4.5 m, 9 m, 0.05 m]</translation>
     </message>
+    <message>
+        <source>There is no picture of this house. Take the places from the list.</source>
+        <translation>No hay imagen de esta casa. Tome los lugares de la lista.</translation>
+    </message>
 </context>
 <context>
     <name>seamward::viewer::PreferencesDialog</name>
@@ -3286,6 +3688,10 @@ at: [4.5 m, 9 m, 0.05 m]</translation>
         <source>The examples are not on this computer.</source>
         <translation>Los ejemplos no están en esta computadora.</translation>
     </message>
+    <message>
+        <source>Drills to train on</source>
+        <translation>Ejercicios para practicar</translation>
+    </message>
 </context>
 <context>
     <name>seamward::viewer::SurveyDocument</name>
@@ -3343,6 +3749,45 @@ at: [4.5 m, 9 m, 0.05 m]</translation>
     <message>
         <source>A&amp;dd a feature...</source>
         <translation>A&amp;gregar un elemento...</translation>
+    </message>
+</context>
+<context>
+    <name>seamward::viewer::TraineeDialog</name>
+    <message>
+        <source>Who does the drill</source>
+        <translation>Quién hace el ejercicio</translation>
+    </message>
+    <message>
+        <source>&amp;Name</source>
+        <translation>&amp;Nombre</translation>
+    </message>
+    <message>
+        <source>&amp;File in which progress is kept; empty: it is not</source>
+        <translation>&amp;Archivo en el que se guarda el avance; vacío: no se guarda</translation>
+    </message>
+    <message>
+        <source>&amp;Choose...</source>
+        <translation>&amp;Elegir...</translation>
+    </message>
+    <message>
+        <source>Each attempt that is handed in adds a line to the file. A class may share one file.</source>
+        <translation>Cada intento que se entrega agrega una línea al archivo. Un grupo puede compartir un archivo.</translation>
+    </message>
+    <message>
+        <source>&amp;Use this</source>
+        <translation>&amp;Usar esto</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Cancelar</translation>
+    </message>
+    <message>
+        <source>File in which progress is kept</source>
+        <translation>Archivo en el que se guarda el avance</translation>
+    </message>
+    <message>
+        <source>Progress files (*.jsonl)</source>
+        <translation>Archivos de avance (*.jsonl)</translation>
     </message>
 </context>
 <context>

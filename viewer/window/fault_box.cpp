@@ -15,7 +15,7 @@ void show_fault(QWidget& parent, const OpenFault& fault) {
     box->setAttribute(Qt::WA_DeleteOnClose);
     box->setWindowTitle(QObject::tr("Seamward"));
     box->resize(720, 320);
-    auto* heading = new QLabel(fault.in_input ? QObject::tr("This job cannot be opened. What is wrong, and where:")
+    auto* heading = new QLabel(fault.in_input ? QObject::tr("This cannot be opened. What is wrong, and where:")
                                               : QObject::tr("The program failed. What it says:"));
     heading->setWordWrap(true);
     auto* text = new QPlainTextEdit(fault.text);

@@ -5,7 +5,7 @@
 
 namespace seamward::viewer {
 
-/// Shows why a job could not be opened, all of it, and lets the user go on.
+/// Shows why a job or a drill could not be opened, all of it, and lets the user go on.
 void show_fault(QWidget& parent, const OpenFault& fault);
 
 }  // namespace seamward::viewer

@@ -80,7 +80,7 @@ int run(const Request& request, int argc, char** argv) {
 }
 
 void add_options(CLI::App& app, Request& request) {
-    CLI::Option* job = app.add_option("JOB", request.job, "Job file, YAML or JSON; or a builder's 3D file");
+    CLI::Option* job = app.add_option("JOB", request.job, "Job file or drill, YAML or JSON; or a builder's 3D file");
     CLI::Option* screenshot =
         app.add_option("--screenshot", request.screenshot, "Save what the window shows as a PNG, and end")->type_name("FILE.png");
     const auto check_name = [](const std::string& name) {

@@ -117,7 +117,9 @@ void MainWindow::show_page(Page page) {
 }
 
 void MainWindow::connect_documents() {
+    connect(pages_, &QStackedWidget::currentChanged, this, &MainWindow::update_title);
     connect(document_, &JobDocument::opened, this, [this] {
+        if (drill_ != nullptr) drill_->document().close();  // who had answers there was asked before
         pages_->setCurrentWidget(work_);
         recent_.add(document_->path(), document_->job());
         ticks_.clear();
@@ -247,13 +249,21 @@ void MainWindow::remember_ticks() {
 }
 
 void MainWindow::update_title() {
+    if (drill_ != nullptr && pages_->currentWidget() == drill_ && drill_->document().has_drill()) {
+        setWindowTitle(tr("%1[*] - Seamward").arg(drill_->document().title()));
+        setWindowModified(false);
+        return update_actions();
+    }
     setWindowTitle(document_->has_job() ? tr("%1[*] - Seamward").arg(document_->title()) : tr("Seamward"));
     setWindowModified(document_->has_job() && survey_->is_modified());
     update_actions();
 }
 
 void MainWindow::update_actions() {
-    const bool job = document_->has_job();
+    // A drill stands before the job; what is done to the job is done where it shows.
+    const bool drill = drill_ != nullptr && drill_->document().has_drill();
+    first_page_->setEnabled(drill || document_->has_job());
+    const bool job = document_->has_job() && !(drill && pages_->currentWidget() == drill_);
     for (QAction* action : with_job_) action->setEnabled(job);
     for (QAction* action : with_house_) action->setEnabled(job && picture_->canvas().scene().has_house());
     for (QToolButton* button : page_buttons_) button->setEnabled(job);
@@ -272,6 +282,7 @@ bool MainWindow::tell_fault(const QString& what) {
 }
 
 bool MainWindow::may_leave() {
+    if (drill_ != nullptr && !drill_->may_leave()) return false;
     if (!document_->has_job()) return true;
     survey_panel_->commit();
     if (!survey_->is_modified()) return true;
@@ -310,6 +321,7 @@ void MainWindow::fit_left() {
     if (halves_ == nullptr) return;
     const int left = std::min(static_cast<int>(std::lround(left_ * larger(font()))), width() * 9 / 20);
     halves_->setSizes({left, width() - left});
+    if (drill_ != nullptr) drill_->set_left(left, width());
 }
 
 }  // namespace seamward::viewer

@@ -23,6 +23,7 @@
 #include "panels/new_house_form.h"
 #include "panels/start_page.h"
 #include "panels/survey_panel.h"
+#include "window/drill_page.h"
 #include "window/picture_pane.h"
 
 namespace seamward::viewer {
@@ -43,7 +44,9 @@ public:
     [[nodiscard]] SurveyDocument& survey() { return *survey_; }
     [[nodiscard]] PicturePane& picture() { return *picture_; }
     void show_page(Page page);
-    /// Opens a job or begins with a builder's model, as the ending of the name says; asks first when there is unsaved work.
+    /// Made when it is first asked for.
+    [[nodiscard]] DrillPage& drill();
+    /// Opens a job or a drill, or begins with a builder's model, as the ending of the name says; asks first when there is unsaved work.
     void open(const QString& path);
     /// Saves what the picture shows; false, with a message, when that cannot be.
     bool save_picture(const QString& path);
@@ -78,6 +81,9 @@ private:
     void update_actions();
     void show_left_behind();
     void ask_for_job();
+    void ask_for_drill();
+    void open_drill(const QString& path);
+    void go_to_first_page();
     void ask_for_model(const QString& path);
     void ask_for_new_house();
     [[nodiscard]] bool may_leave();
@@ -100,7 +106,8 @@ private:
     PicturePane* picture_ = nullptr;
     ClosingsPanel* closings_panel_ = nullptr;
     SurveyPanel* survey_panel_ = nullptr;
-    QWidget *work_ = nullptr, *help_ = nullptr;
+    DrillPage* drill_ = nullptr;
+    QWidget* work_ = nullptr;
     QSplitter* halves_ = nullptr;
     double left_ = 400;  ///< pixels that the left has of the window when letters are of the usual size
     FirstHints* hints_ = nullptr;
@@ -110,7 +117,7 @@ private:
     std::vector<std::pair<QAction*, Words>> words_;  ///< of menus, in the language of the moment
     std::vector<std::pair<QMenu*, Words>> menus_;
     std::vector<QAction*> with_job_, with_house_;  ///< that need one
-    QAction *undo_ = nullptr, *redo_ = nullptr, *save_ = nullptr;
+    QAction *undo_ = nullptr, *redo_ = nullptr, *save_ = nullptr, *first_page_ = nullptr;
     std::vector<Draft> left_behind_;
     std::vector<ClosingState> ticks_;  ///< as the history has them
     QTimer ticks_rest_;                ///< runs out when nobody ticks any more: a drag along the prices is one change

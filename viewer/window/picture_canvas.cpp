@@ -148,6 +148,31 @@ void PictureCanvas::set_story(Story story) {
     words_->update();
 }
 
+void PictureCanvas::set_places(std::vector<PlaceMark> places) {
+    places_ = std::move(places);
+    words_->update();
+}
+
+std::optional<std::size_t> PictureCanvas::place_at(const QPoint& at) const {
+    std::optional<std::size_t> nearest;
+    double least = 14;  // pixels
+    for (std::size_t i = 0; i < places_.size() && scene_.has_places(); ++i) {
+        const auto shown = camera_.shown_at(scene_.frame().to_scene(places_[i].at), width(), height());
+        if (!shown || std::hypot(shown->x - at.x(), shown->y - at.y()) >= least) continue;
+        least = std::hypot(shown->x - at.x(), shown->y - at.y());
+        nearest = i;
+    }
+    return nearest;
+}
+
+void PictureCanvas::show_around(std::vector<Point> points) {
+    if (!scene_.has_places()) return;
+    end_ride();
+    for (Point& at : points) at = scene_.frame().to_scene(at);
+    whole_house_ = false;
+    move_eye(scene_.view_of(points, camera_, static_cast<double>(width()) / std::max(1, height())));
+}
+
 void PictureCanvas::set_tool(Tool tool) {
     if (tool == tool_) return;
     // One measures what one sees: a faint wall would let clicks through to what is behind it.
@@ -267,7 +292,7 @@ void PictureCanvas::paint_words(QPainter& painter) {
     if (is_riding()) return;
     paint_way_overlay(painter, scene_.chosen_line(), scene_.hidden_parts(), camera_, area);
     std::vector<Callout> callouts = scene_.callouts();
-    if (story_ != Story::ways) std::erase_if(callouts, [](const Callout& c) { return c.kind != Callout::Kind::room; });
+    if (story_ != Story::ways && story_ != Story::drill) std::erase_if(callouts, [](const Callout& c) { return c.kind != Callout::Kind::room; });
     // From outside rooms are not seen, and a cut goes through them.
     if (scene_.has_house() && (!scene_.house().is_open() || cut_))
         std::erase_if(callouts, [](const Callout& c) { return c.kind == Callout::Kind::room; });
@@ -276,6 +301,11 @@ void PictureCanvas::paint_words(QPainter& painter) {
     painter.restore();
     painter.save();
     if (story_ == Story::survey) paint_gap_dots(painter, gap_dots(), camera_, area);
+    if (story_ == Story::drill && scene_.has_places()) {
+        std::vector<PlaceMark> marks = places_;
+        for (PlaceMark& mark : marks) mark.at = scene_.frame().to_scene(mark.at);
+        paint_place_marks(painter, marks, camera_, area);
+    }
     if (story_ == Story::closings) paint_closings(painter, scene_.closings(), camera_, area);
     painter.restore();
     if (const auto chosen = marked(); chosen && scene_.has_places()) {

@@ -12,6 +12,7 @@
 #include "document/closings_document.h"
 #include "document/job_document.h"
 #include "layers/house_scene.h"
+#include "layers/place_marks.h"
 #include "layers/ride.h"
 #include "panels/view_tools.h"
 
@@ -22,6 +23,7 @@ struct Picked {
     std::optional<GapIndex> gap;        ///< of the job
     std::optional<std::uint32_t> part;  ///< of the solids
     std::optional<Point> at;            ///< on a solid, in the job's frame
+    QPoint pixel;                       ///< of the picture
 };
 
 /// The 3D picture with its words. Drag turns it, drag with the right or middle button (or Shift) moves it, the wheel
@@ -31,7 +33,7 @@ class PictureCanvas : public QVTKOpenGLNativeWidget {
 
 public:
     /// What the picture tells besides the house.
-    enum class Story : std::uint8_t { ways, closings, survey };
+    enum class Story : std::uint8_t { ways, closings, survey, drill };
     /// What a click does.
     enum class Tool : std::uint8_t { look, measure, place };
 
@@ -56,6 +58,14 @@ public:
     /// Marks a gap, or none.
     void mark(std::optional<GapIndex> gap);
     [[nodiscard]] std::optional<GapIndex> marked() const { return gap_with(marked_); }
+    /// The places of a drill, in the job's frame; shown in its story.
+    void set_places(std::vector<PlaceMark> places);
+    [[nodiscard]] const std::vector<PlaceMark>& places() const { return places_; }
+    /// The position among those of the mark that is shown within some pixels of a point of the picture, the nearest; or nothing.
+    [[nodiscard]] std::optional<std::size_t> place_at(const QPoint& at) const;
+    /// Flies to where these points are seen best, in the job's frame, or, where there are none, the chosen way.
+    void show_around(std::vector<Point> points);
+    [[nodiscard]] Story story() const { return story_; }
     /// Moves of the eye jump to their end: for pictures of tests.
     void set_animated(bool animated) { animated_ = animated; }
 
@@ -131,6 +141,7 @@ private:
     bool dragged_ = false;
     bool animated_ = true;
     Story story_ = Story::ways;
+    std::vector<PlaceMark> places_;
     Tool tool_ = Tool::look;
     std::string marked_;                              ///< id of a gap, whose position in the survey changes; empty: none
     std::optional<Point> measure_from_, measure_to_;  ///< scene

@@ -41,6 +41,7 @@ void PictureCanvas::click(const QPoint& at) {
         return;
     }
     Picked what;
+    what.pixel = at;
     what.gap = scene_.gap_near(document_.job().survey, point, camera_, width(), height());
     if (hit) {
         if (!what.gap) what.gap = gap_of(*hit);

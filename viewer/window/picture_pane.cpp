@@ -143,6 +143,7 @@ void PicturePane::make_keys() {
 }
 
 void PicturePane::show_picked(const Picked& what) {
+    if (canvas_->story() == PictureCanvas::Story::drill) return;  // it is for the trainee to find out
     if (what.gap) {
         show_gap(*what.gap);
         emit gap_chosen(*what.gap);
@@ -160,7 +161,10 @@ void PicturePane::show_gap(GapIndex gap) {
     facts_->show_gap(gap);
 }
 
-void PicturePane::set_story(PictureCanvas::Story story) { canvas_->set_story(story); }
+void PicturePane::set_story(PictureCanvas::Story story) {
+    canvas_->set_story(story);
+    retranslate();
+}
 
 void PicturePane::changeEvent(QEvent* event) {
     if (event->type() == QEvent::LanguageChange) retranslate();
@@ -168,6 +172,8 @@ void PicturePane::changeEvent(QEvent* event) {
 }
 
 void PicturePane::retranslate() {
+    if (canvas_->story() == PictureCanvas::Story::drill)
+        return words_->setText(tr("There is no picture of this house. Take the places from the list."));
     words_->setText(
         tr("No gap of this job has a position, so there is nothing to draw.\n\n"
            "The ways in are in the list. To see them here, give gaps a position in the job file:\n"

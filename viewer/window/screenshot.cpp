@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "base/nearest_word.h"
+#include "document/drill_files.h"
 #include "window/main_window.h"
 
 namespace seamward::viewer {
@@ -66,6 +67,27 @@ ScreenshotFault no_such_way(int way, int ways) {
     return {text.arg(way).arg(ways), ScreenshotFault::Of::usage};
 }
 
+/// The same of a drill: its task and the house to inspect.
+ScreenshotFault take_drill(MainWindow& window, const ScreenshotRequest& request) {
+    ScreenshotFault fault;
+    DrillPage& drill = window.drill();
+    drill.picture().canvas().set_animated(false);
+    QObject::connect(&drill.document(), &DrillDocument::open_failed, &window, [&](const OpenFault& failed) {
+        fault = {failed.text, failed.in_input ? ScreenshotFault::Of::input : ScreenshotFault::Of::program};
+        QApplication::exit();
+    });
+    const auto take = [&] {
+        QApplication::processEvents();
+        drill.picture().canvas().settle();
+        fault.text = save(window.grab().toImage(), request.file);
+        QApplication::exit();
+    };
+    QObject::connect(&drill.document(), &DrillDocument::opened, &window, take, Qt::QueuedConnection);
+    drill.document().open(request.job);
+    QApplication::exec();
+    return fault;
+}
+
 }  // namespace
 
 ScreenshotFault take_screenshot(const ScreenshotRequest& request) {
@@ -80,6 +102,7 @@ ScreenshotFault take_screenshot(const ScreenshotRequest& request) {
     window.setWindowFlag(Qt::X11BypassWindowManagerHint);  // nobody else decides on its size
     window.resize(request.size / window.devicePixelRatioF());
     window.show();
+    if (is_drill_file(request.job)) return take_drill(window, request);
     QObject::connect(&document, &JobDocument::open_failed, &window, [&](const OpenFault& failed) {
         fault = {failed.text, failed.in_input ? ScreenshotFault::Of::input : ScreenshotFault::Of::program};
         QApplication::exit();

@@ -8,10 +8,12 @@
 #include <QStandardPaths>
 #include <QStatusBar>
 
+#include "document/drill_files.h"
 #include "panels/help_pages.h"
 #include "panels/model_form.h"
 #include "panels/new_house_form.h"
 #include "panels/preferences_dialog.h"
+#include "window/fault_box.h"
 #include "window/main_window.h"
 
 namespace seamward::viewer {
@@ -52,12 +54,10 @@ void MainWindow::make_file_menu() {
         file, [] { return tr("&Open a job..."); }, QKeySequence::Open, [this] { ask_for_job(); });
     add(
         file, [] { return tr("Open a &builder's model..."); }, {}, [this] { ask_for_model({}); });
-    with_job_.push_back(add(
-        file, [] { return tr("&First page"); }, ctrl(Qt::Key_B),
-        [this] {
-            show_left_behind();
-            pages_->setCurrentWidget(pages_->currentWidget() == work_ ? static_cast<QWidget*>(start_) : work_);
-        }));
+    add(
+        file, [] { return tr("Open a &drill..."); }, {}, [this] { ask_for_drill(); });
+    first_page_ = add(
+        file, [] { return tr("&First page"); }, ctrl(Qt::Key_B), [this] { go_to_first_page(); });
     file->addSeparator();
     save_ = add(
         file, [] { return tr("&Save the survey"); }, QKeySequence::Save, [this] { save(); });
@@ -183,6 +183,7 @@ void MainWindow::show_help(const QString& page) {
 }
 
 void MainWindow::open(const QString& path) {
+    if (is_drill_file(path)) return open_drill(path);
     if (!may_leave()) return;
     const QString ending = QFileInfo(path).suffix().toLower();
     if (ending.isEmpty() || ending == "yaml" || ending == "yml" || ending == "json") {
@@ -196,6 +197,44 @@ void MainWindow::ask_for_job() {
     const QString path =
         QFileDialog::getOpenFileName(this, tr("Open a job"), {}, tr("Job files (*.yaml *.yml *.json);;All files (*)"));
     if (!path.isEmpty()) open(path);
+}
+
+void MainWindow::ask_for_drill() {
+    const QString path = QFileDialog::getOpenFileName(this, tr("Open a drill"), QDir(shipped_examples()).filePath("drills"),
+                                                      tr("Drills (*.yaml *.yml *.json);;All files (*)"));
+    if (!path.isEmpty()) open_drill(path);
+}
+
+void MainWindow::open_drill(const QString& path) {
+    if (drill_ == nullptr || drill_->may_leave()) drill().document().open(path);
+}
+
+DrillPage& MainWindow::drill() {
+    if (drill_ != nullptr) return *drill_;
+    drill_ = new DrillPage;
+    pages_->addWidget(drill_);
+    const DrillDocument* document = &drill_->document();
+    connect(document, &DrillDocument::opened, this, [this] {
+        pages_->setCurrentWidget(drill_);
+        fit_left();
+        update_title();
+        hint_->show();
+    });
+    connect(document, &DrillDocument::busy_changed, this, [this](const QString& doing) { statusBar()->showMessage(doing); });
+    connect(document, &DrillDocument::open_failed, this, [this](const OpenFault& fault) { show_fault(*this, fault); });
+    connect(drill_, &DrillPage::told, this, [this](const QString& words) { statusBar()->showMessage(words, 15'000); });
+    connect(drill_, &DrillPage::left, this, [this] {
+        pages_->setCurrentWidget(document_->has_job() ? work_ : static_cast<QWidget*>(start_));
+        update_title();
+    });
+    return *drill_;
+}
+
+void MainWindow::go_to_first_page() {
+    show_left_behind();
+    const bool drill = drill_ != nullptr && drill_->document().has_drill();
+    QWidget* back = drill ? static_cast<QWidget*>(drill_) : work_;
+    pages_->setCurrentWidget(pages_->currentWidget() == start_ ? back : static_cast<QWidget*>(start_));
 }
 
 void MainWindow::ask_for_model(const QString& path) {
