@@ -60,9 +60,8 @@ const Table<Measure>& shipped_measures() {
 }
 
 const Table<Provision>& shipped_provisions() {
-    static const Table<Provision> table =
-        read_provisions(shipped_text::provisions, "engine/catalog/provisions.yaml", shipped_measures(), shipped_features(),
-                        shipped_free_areas());
+    static const Table<Provision> table = read_provisions(shipped_text::provisions, "engine/catalog/provisions.yaml",
+                                                          shipped_measures(), shipped_features(), shipped_free_areas());
     return table;
 }
 

@@ -19,8 +19,9 @@ namespace seamward {
 namespace {
 
 constexpr std::string_view version = "1";
-constexpr std::array<std::string_view, 15> job_file_keys{"seamward",  "job",    "house", "spaces", "gaps",         "pests",   "closed",    "occupied",
-                                                         "sightings", "checks", "site",  "model",  "construction", "details", "appliances"};
+constexpr std::array<std::string_view, 15> job_file_keys{"seamward", "job",    "house",        "spaces",    "gaps",
+                                                         "pests",    "closed", "occupied",     "sightings", "checks",
+                                                         "site",     "model",  "construction", "details",   "appliances"};
 constexpr std::array<std::string_view, 7> job_keys{"name", "address", "surveyed", "surveyor", "notes", "lot", "option"};
 constexpr std::array<std::string_view, 7> space_keys{"id", "kind", "source", "name", "note", "floor", "burns"};
 constexpr std::array<std::string_view, 5> kind_words{"outdoors", "cavity", "attached", "living", "harborage"};
@@ -123,11 +124,11 @@ private:
         });
         try {
             const auto text = newer_.find(newer_.empty() ? path : std::filesystem::weakly_canonical(path, error));
-            const auto described = text != newer_.end()
-                                       ? std::make_shared<const HouseDescription>(parse_house_yaml(text->second, path.string()))
-                                   : houses_ != nullptr
-                                       ? houses_->described(path, context_)
-                                       : std::make_shared<const HouseDescription>(read_house_description(path, path.string(), context_));
+            const auto described =
+                text != newer_.end() ? std::make_shared<const HouseDescription>(parse_house_yaml(text->second, path.string()))
+                : houses_ != nullptr
+                    ? houses_->described(path, context_)
+                    : std::make_shared<const HouseDescription>(read_house_description(path, path.string(), context_));
             job_.house = build_house(*described, widths, make_, context_);
         } catch (const BadInput& bad) {
             std::vector<Diagnostic> faults = bad.diagnostics();

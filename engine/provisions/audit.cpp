@@ -30,7 +30,8 @@ public:
         audit_.pests = settings_.pests;
         audit_.parts = facts_.parts.parts;
         audit_.caution =
-            "The local code and its official decide. What is adopted, amended or kept from before differs from town to town; this is "
+            "The local code and its official decide. What is adopted, amended or kept from before differs from town to town; "
+            "this is "
             "no inspection by a licensed inspector.";
         for (const Provision& provision : table_.rows) {
             context_.check();
@@ -63,7 +64,8 @@ private:
         }
         for (Measured& one : measure(facts_, provision)) result.checked.push_back(checked(provision, std::move(one)));
         if (result.checked.empty()) {
-            result.verdict = facts_.described || provision.measure == "closed-rightly" ? Verdict::not_applicable : Verdict::unknown;
+            result.verdict =
+                facts_.described || provision.measure == "closed-rightly" ? Verdict::not_applicable : Verdict::unknown;
             result.why = facts_.described ? Message("the house has nothing of the kind")
                          : provision.measure == "closed-rightly"
                              ? Message("nothing of the kind is written down as closed")
@@ -103,7 +105,8 @@ private:
     /// The verdict of the whole, and the value that decides it.
     static void decide(ProvisionResult& result) {
         const auto any = [&](Verdict verdict) {
-            return std::any_of(result.checked.begin(), result.checked.end(), [&](const Checked& c) { return c.verdict == verdict; });
+            return std::any_of(result.checked.begin(), result.checked.end(),
+                               [&](const Checked& c) { return c.verdict == verdict; });
         };
         result.verdict = any(Verdict::fail) ? Verdict::fail : any(Verdict::unknown) ? Verdict::unknown : Verdict::pass;
         double worst = -std::numeric_limits<double>::infinity();
@@ -126,13 +129,13 @@ private:
         found.title = message("{}: {}", {Message(provision.name), one.subject});
         const Measure* measure = shipped_measures().find(provision.measure);
         std::vector<Message> said{provision.text,
-                                  message("Measured, {}: {}; due: {}.", {Message(measure->name), value_text(provision, *one.measured),
-                                                                         limit_text(provision)})};
+                                  message("Measured, {}: {}; due: {}.",
+                                          {Message(measure->name), value_text(provision, *one.measured), limit_text(provision)})};
         if (!one.remark.empty()) said.push_back(message("({})", {one.remark}));
         said.push_back(message("To put it right: {}.", {Message(provision.mend)}));
         found.text = joined_message(said, " ");
-        found.source = message("{}, edition {}, {}; {}",
-                               {as_named(provision.document), as_named(provision.edition), as_named(provision.section), result.source});
+        found.source = message("{}, edition {}, {}; {}", {as_named(provision.document), as_named(provision.edition),
+                                                          as_named(provision.section), result.source});
         found.gap = one.gap;
         found.at = one.at;
         if (one.gap) found.outward = facts_.outward(*one.gap);
@@ -171,8 +174,8 @@ private:
         }
         for (const std::size_t pest : way.open_to) animals.push_back(as_named(settings_.pests[pest].name));
         const Gap& pinch = survey[way.way.pinch_gap];
-        found.title = message("Way in: {} to {}, {}", {survey[path.from()].called(), survey[path.to()].called(),
-                                                       width_message(way.way.pinch)});
+        found.title = message("Way in: {} to {}, {}",
+                              {survey[path.from()].called(), survey[path.to()].called(), width_message(way.way.pinch)});
         std::vector<Message> said{message("Through {}.", {joined_message(gaps, "; ")}),
                                   message("The smallest gap on it is {}, {}.", {pinch.called(), width_message(way.way.pinch)})};
         if (!animals.empty()) said.push_back(message("Open to {}.", {listed_message(animals)}));

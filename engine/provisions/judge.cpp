@@ -57,7 +57,8 @@ Message value_text(const Provision& provision, double value) {
         case Unit::length: return length_text(provision, value);
         case Unit::area: {
             constexpr double square_inch = 0.0254 * 0.0254;
-            return message("{} in2 ({} cm2)", {as_it_stands(rounded(value / square_inch, 1)), as_it_stands(rounded(value * 1e4, 1))});
+            return message("{} in2 ({} cm2)",
+                           {as_it_stands(rounded(value / square_inch, 1)), as_it_stands(rounded(value * 1e4, 1))});
         }
         case Unit::share: return as_it_stands(percent_text(value));
         case Unit::count: return as_it_stands(rounded(value, 0));

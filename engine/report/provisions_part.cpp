@@ -17,7 +17,8 @@ std::size_t count(const Audit& audit, Verdict verdict) {
 /// `International Residential Code, R703.7.2.1, edition not known*`
 Message where_it_stands(const ProvisionResult& result) {
     const Provision& provision = result.provision;
-    const Message text = message("{}, {}, edition: {}", {as_named(provision.document), as_named(provision.section), as_named(provision.edition)});
+    const Message text =
+        message("{}, {}, edition: {}", {as_named(provision.document), as_named(provision.section), as_named(provision.edition)});
     const std::string cited = result.source.english();
     return starred(cited) == cited ? text : message("{}*", {text});
 }
@@ -36,8 +37,8 @@ void failed(PageWriter& page, const Audit& audit) {
     }
     if (rows.empty()) return;
     page.heading(3, "Not kept to");
-    page.table("Rules that are not kept to", {"Rule", "Where, and what was measured", "Due", "To put it right", "It stands in"}, rows,
-               "rule-table");
+    page.table("Rules that are not kept to", {"Rule", "Where, and what was measured", "Due", "To put it right", "It stands in"},
+               rows, "rule-table");
 }
 
 void unknown(PageWriter& page, const Audit& audit) {
@@ -69,8 +70,8 @@ void provisions_part(PageWriter& page) {
     page.begin_section("provisions", "What codes and the trade ask");
     const auto number = [&](Verdict verdict) { return as_it_stands(count(audit, verdict)); };
     page.paragraph(message("{} rules: {} are not kept to, of {} nothing is known, {} are kept to, {} do not apply.",
-                           {as_it_stands(audit.results.size()), number(Verdict::fail), number(Verdict::unknown), number(Verdict::pass),
-                            number(Verdict::not_applicable)}),
+                           {as_it_stands(audit.results.size()), number(Verdict::fail), number(Verdict::unknown),
+                            number(Verdict::pass), number(Verdict::not_applicable)}),
                    "lead");
     page.paragraph(audit.caution);
     failed(page, audit);

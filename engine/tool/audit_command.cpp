@@ -43,9 +43,7 @@ struct Subject {
             box.high = {std::max(box.high.x, p.x), std::max(box.high.y, p.y), std::max(box.high.z, p.z)};
         }
     }
-    [[nodiscard]] std::optional<AxisBox> building() const {
-        return box.low.x <= box.high.x ? std::optional(box) : std::nullopt;
-    }
+    [[nodiscard]] std::optional<AxisBox> building() const { return box.low.x <= box.high.x ? std::optional(box) : std::nullopt; }
 };
 
 Subject read_found(const std::string& file, const AuditRequest& request, const RunContext& context) {
@@ -63,8 +61,10 @@ Subject read_found(const std::string& file, const AuditRequest& request, const R
 }
 
 Subject read_surveyed(const std::string& file, const AuditRequest& request, const RunContext& context) {
-    if (!request.rooms.empty() || !request.smallest.empty() || !request.widest.empty() || !request.unit.empty() || !request.up.empty())
-        throw WrongUsage("--room, --smallest, --widest, --unit and --up are about 3D files, and " + in_quotes(file) + " is a job file");
+    if (!request.rooms.empty() || !request.smallest.empty() || !request.widest.empty() || !request.unit.empty() ||
+        !request.up.empty())
+        throw WrongUsage("--room, --smallest, --widest, --unit and --up are about 3D files, and " + in_quotes(file) +
+                         " is a job file");
     Subject out;
     out.job = read_job(file, context, Make::solids);
     if (!out.job.model) {

@@ -65,8 +65,8 @@ private:
                 unknown += one.verdict == Verdict::unknown ? 1 : 0;
                 if (one.verdict != Verdict::fail) continue;
                 print_paragraph("    ",
-                                one.subject.english() + ": " + value_text(result.provision, *one.measured).english() + ", due: " +
-                                    limit_text(result.provision).english() +
+                                one.subject.english() + ": " + value_text(result.provision, *one.measured).english() +
+                                    ", due: " + limit_text(result.provision).english() +
                                     (one.remark.empty() ? "" : " (" + one.remark.english() + ")"),
                                 console_);
             }
@@ -83,10 +83,12 @@ private:
             if (finding.rule != way_in) continue;
             ++number;
             if (number > most_ways) break;
-            print_paragraph(std::to_string(number) + ". ", finding.title.english() + ". " + finding.text.parts.front().english(), console_);
+            print_paragraph(std::to_string(number) + ". ", finding.title.english() + ". " + finding.text.parts.front().english(),
+                            console_);
         }
         if (audit_.ways.size() > most_ways)
-            print_paragraph("", std::to_string(audit_.ways.size() - most_ways) + " more; --json and --bcf have them all.", console_);
+            print_paragraph("", std::to_string(audit_.ways.size() - most_ways) + " more; --json and --bcf have them all.",
+                            console_);
     }
 
     void print_unknown() const {
@@ -100,7 +102,8 @@ private:
             if (by_reason[why].empty()) order.push_back(why);
             by_reason[why].push_back(result.provision.id);
         }
-        for (const std::string& why : order) print_paragraph("- ", joined(by_reason[why], ", ") + ": " + why + (why.ends_with('?') ? "" : "."), console_);
+        for (const std::string& why : order)
+            print_paragraph("- ", joined(by_reason[why], ", ") + ": " + why + (why.ends_with('?') ? "" : "."), console_);
     }
 
     void print_rest(Verdict verdict, const std::string& title) const {
@@ -121,16 +124,18 @@ private:
             print_paragraph(lead, finding.title.english(), console_);
         }
         if (ways > most_changed_ways)
-            print_paragraph(lead, counted(ways - most_changed_ways, "more way in", "more ways in") + "; --json has them all", console_);
+            print_paragraph(lead, counted(ways - most_changed_ways, "more way in", "more ways in") + "; --json has them all",
+                            console_);
     }
 
     void print_changes() const {
         const AuditChanges& changes = audited_.changes;
         heading("Since " + audited_.before->heading);
-        print_paragraph("", std::to_string(changes.fixed.size()) + " fixed, " + std::to_string(changes.appeared.size()) + " new, " +
-                                std::to_string(changes.unchanged.size()) + " unchanged, " +
-                                std::to_string(changes.unknown_now.size()) + " no longer known, " +
-                                std::to_string(changes.unknown_before.size()) + " not known before.",
+        print_paragraph("",
+                        std::to_string(changes.fixed.size()) + " fixed, " + std::to_string(changes.appeared.size()) + " new, " +
+                            std::to_string(changes.unchanged.size()) + " unchanged, " +
+                            std::to_string(changes.unknown_now.size()) + " no longer known, " +
+                            std::to_string(changes.unknown_before.size()) + " not known before.",
                         console_);
         print_keys("fixed: ", changes.fixed, *audited_.before);
         print_keys("new: ", changes.appeared, audit_);

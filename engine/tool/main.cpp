@@ -131,8 +131,11 @@ void add_report(CLI::App& app, seamward::ReportRequest& request) {
     CLI::App* report = app.add_subcommand("report", "What was found and what to do, as one page that works offline");
     add_planning(*report, request);
     add_nominal(*report, request);
-    report->add_option("-o,--output", request.file, "Page to write, or table")->type_name("FILE.html|.pdf|.csv|.xlsx")->required();
-    report->add_option("--compare", request.before, "Job file of an earlier visit: tells what changed since")->type_name("OLD_JOB");
+    report->add_option("-o,--output", request.file, "Page to write, or table")
+        ->type_name("FILE.html|.pdf|.csv|.xlsx")
+        ->required();
+    report->add_option("--compare", request.before, "Job file of an earlier visit: tells what changed since")
+        ->type_name("OLD_JOB");
     report->add_option("--for", request.audience, "homeowner (when left out), crew, builder, diy, survey")->type_name("WHOM");
     report->add_option("--lang", request.language, "en (when left out) or es")->type_name("LANGUAGE");
     report->add_option("--lengths", request.lengths, "in (when left out; millimeters beside them) or mm")->type_name("UNIT");
@@ -151,7 +154,8 @@ void add_model_options(CLI::App& command, seamward::ModelOptions& options) {
         ->type_name("WIDTH");
     command.add_option("--unit", options.unit, "What one unit of the file is (what the file says, else m)")
         ->type_name("m|cm|mm|in|ft");
-    command.add_option("--up", options.up, "The axis of the file that points up (what the file says, else y)")->type_name("x|y|z");
+    command.add_option("--up", options.up, "The axis of the file that points up (what the file says, else y)")
+        ->type_name("x|y|z");
 }
 
 void add_find(CLI::App& app, seamward::FindRequest& request) {
@@ -164,7 +168,9 @@ void add_find(CLI::App& app, seamward::FindRequest& request) {
 
 void add_sweep(CLI::App& app, seamward::SweepRequest& request) {
     CLI::App* sweep = app.add_subcommand("sweep", "Many lots at once: a row for each, and which details of which plan leak");
-    sweep->add_option("LOTS", request.lots, "Folder of job files, or a list of them, one a line")->type_name("LIST|FOLDER")->required();
+    sweep->add_option("LOTS", request.lots, "Folder of job files, or a list of them, one a line")
+        ->type_name("LIST|FOLDER")
+        ->required();
     sweep->add_option("--do", request.work, "What to do for each lot")->type_name("trace|plan|audit")->required();
     sweep->add_option("-o,--output", request.folder, "Folder for the results; a sweep into it goes on where it ended")
         ->type_name("FOLDER")
@@ -174,7 +180,8 @@ void add_sweep(CLI::App& app, seamward::SweepRequest& request) {
         ->allow_extra_args(false);
     sweep->add_option("--on", request.date, "Day of the work, such as 2026-06-15 (today when left out)")->type_name("DATE");
     sweep->add_option("--prices", request.prices, "Price book of your own, YAML")->type_name("FILE");
-    add_count(*sweep, "--threads", "N", "Lots worked on at once, of each process (all processors when left out)", request.threads);
+    add_count(*sweep, "--threads", "N", "Lots worked on at once, of each process (all processors when left out)",
+              request.threads);
 }
 
 void add_audit(CLI::App& app, seamward::AuditRequest& request) {

@@ -95,7 +95,8 @@ TEST(CommandsPage, ListsCommandsThatWork) {
     const Ran exported = run_shell("cd " + shell_word(SEAMWARD_SOURCE_FOLDER) + " && " + shell_word(SEAMWARD_PROGRAM) +
                                    " export scenarios/wall-corner.yaml -o " + mock_up);
     EXPECT_EQ(exported.exit_code, 0) << exported.err;
-    for (const char* section : {"trace", "quote", "completion", "worksheet", "audit", "find", "picture", "export", "lots", "sweep"}) {
+    for (const char* section :
+         {"trace", "quote", "completion", "worksheet", "audit", "find", "picture", "export", "lots", "sweep"}) {
         std::size_t at = text.find("\n## " + std::string(section) + '\n');
         const std::string commands = block_after(text, "| `-", at);
         std::size_t count = 0;
@@ -129,7 +130,8 @@ std::set<std::string> options_in(const std::string& text) {
 /// Each command's table has the options of its help, no more and no fewer.
 TEST(CommandsPage, ListsTheOptionsOfTheHelp) {
     const std::string text = page("docs/commands.md");
-    for (const std::string command : {"trace", "quote", "completion", "worksheet", "audit", "find", "picture", "export", "lots", "sweep"}) {
+    for (const std::string command :
+         {"trace", "quote", "completion", "worksheet", "audit", "find", "picture", "export", "lots", "sweep"}) {
         std::set<std::string> help = options_in(run_shell(shell_word(SEAMWARD_PROGRAM) + ' ' + command + " --help").out);
         EXPECT_EQ(help.erase("--help"), 1U);
         std::set<std::string> listed;

@@ -7,6 +7,7 @@
 #include <filesystem>
 #include <fstream>
 #include <iterator>
+#include <map>
 #include <stdexcept>
 #include <string>
 #include <vector>
@@ -16,17 +17,23 @@
 
 namespace seamward::test {
 
-/// The shipped scenarios that have a described house, by name.
+/// The shipped scenarios that have a described house, by name: one for each house.
 inline std::vector<std::string> described_jobs() {
-    std::vector<std::string> names;
+    std::map<std::string, std::string> names;  // by the line that names the house
     for (const auto& entry : std::filesystem::directory_iterator(SEAMWARD_SOURCE_FOLDER "/scenarios")) {
+        if (entry.path().extension() != ".yaml") continue;
         std::ifstream in(entry.path());
-        const std::string text{std::istreambuf_iterator<char>(in), {}};
-        if (entry.path().extension() == ".yaml" && text.find("\nhouse:") != std::string::npos)
-            names.push_back(entry.path().stem());
+        for (std::string line; std::getline(in, line);) {
+            if (!line.starts_with("house:")) continue;
+            std::string& name = names[line];
+            const std::string stem = entry.path().stem();
+            if (name.empty() || stem < name) name = stem;
+        }
     }
-    std::sort(names.begin(), names.end());
-    return names;
+    std::vector<std::string> sorted;
+    for (const auto& [house, name] : names) sorted.push_back(name);
+    std::sort(sorted.begin(), sorted.end());
+    return sorted;
 }
 
 inline Job described_job(const std::string& name, Make make) {

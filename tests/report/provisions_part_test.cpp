@@ -73,12 +73,11 @@ TEST_P(ProvisionsPart, IsForBuildersOnly) {
     EXPECT_EQ(made.page.with_id("provisions"), nullptr);
 }
 
-INSTANTIATE_TEST_SUITE_P(Scenarios, ProvisionsPart, testing::Values("demo", "new-build", "brick-crawl"),
-                         [](const auto& tested) {
-                             std::string name = tested.param;
-                             std::replace(name.begin(), name.end(), '-', '_');
-                             return name;
-                         });
+INSTANTIATE_TEST_SUITE_P(Scenarios, ProvisionsPart, testing::Values("demo", "new-build", "brick-crawl"), [](const auto& tested) {
+    std::string name = tested.param;
+    std::replace(name.begin(), name.end(), '-', '_');
+    return name;
+});
 
 }  // namespace
 }  // namespace seamward::test

@@ -25,7 +25,7 @@ protected:
     std::vector<bool> hit_by_clicks() {
         std::vector<bool> solid;
         for (const Part& one : window->document().solids()->parts) {
-            const bool whole = canvas().scene().house().shown(coat_of(one.layer)) == Shown::whole;
+            const bool whole = canvas().scene().house().shown(coat_by_page(one.layer)) == Shown::whole;
             solid.push_back(whole && one.layer != Layer::ground);
         }
         return solid;

@@ -14,7 +14,7 @@
 namespace seamward::viewer::test {
 
 /// Which coat a layer belongs to, from the pages on the window.
-inline Coat coat_of(Layer layer) {
+inline Coat coat_by_page(Layer layer) {
     switch (layer) {
         case Layer::roof:
         case Layer::eaves: return Coat::roof;

@@ -292,20 +292,21 @@ void PictureCanvas::paint_words(QPainter& painter) {
     if (is_riding()) return;
     paint_way_overlay(painter, scene_.chosen_line(), scene_.hidden_parts(), camera_, area);
     std::vector<Callout> callouts = scene_.callouts();
-    if (story_ != Story::ways && story_ != Story::drill) std::erase_if(callouts, [](const Callout& c) { return c.kind != Callout::Kind::room; });
+    if (story_ != Story::ways && story_ != Story::drill)
+        std::erase_if(callouts, [](const Callout& c) { return c.kind != Callout::Kind::room; });
     // From outside rooms are not seen, and a cut goes through them.
     if (scene_.has_house() && (!scene_.house().is_open() || cut_))
         std::erase_if(callouts, [](const Callout& c) { return c.kind == Callout::Kind::room; });
     painter.save();
-    paint_callouts(painter, callouts, scene_.keep_clear(), scene_.other_gaps(), camera_, area);
-    painter.restore();
-    painter.save();
-    if (story_ == Story::survey) paint_gap_dots(painter, gap_dots(), camera_, area);
     if (story_ == Story::drill && scene_.has_places()) {
         std::vector<PlaceMark> marks = places_;
         for (PlaceMark& mark : marks) mark.at = scene_.frame().to_scene(mark.at);
         paint_place_marks(painter, marks, camera_, area);
     }
+    paint_callouts(painter, callouts, scene_.keep_clear(), scene_.other_gaps(), camera_, area);
+    painter.restore();
+    painter.save();
+    if (story_ == Story::survey) paint_gap_dots(painter, gap_dots(), camera_, area);
     if (story_ == Story::closings) paint_closings(painter, scene_.closings(), camera_, area);
     painter.restore();
     if (const auto chosen = marked(); chosen && scene_.has_places()) {

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The menus of the window, and what they ask.
-#include <QFileDialog>
 #include <QDir>
+#include <QFileDialog>
 #include <QFileInfo>
 #include <QMenuBar>
 #include <QMessageBox>
@@ -272,7 +272,8 @@ bool MainWindow::save() {
 bool MainWindow::save_as() {
     survey_panel_->commit();
     const QFileInfo job(document_->path());
-    const bool writable = QFileInfo(job.path()).isWritable() && !job.canonicalFilePath().startsWith(QFileInfo(shipped_examples()).canonicalFilePath() + '/');
+    const bool writable = QFileInfo(job.path()).isWritable() &&
+                          !job.canonicalFilePath().startsWith(QFileInfo(shipped_examples()).canonicalFilePath() + '/');
     const QString folder = writable ? job.path() : QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
     const QString path = QFileDialog::getSaveFileName(this, tr("Save the survey as"), QDir(folder).filePath(job.fileName()),
                                                       tr("Job files (*.yaml *.json)"));
