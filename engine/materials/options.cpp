@@ -237,6 +237,9 @@ Option stated_option(const Gap& gap, const Survey& survey, const PriceBook& pric
     option.gnawed = false;
     if (with != nullptr) return option;
     option.treatment = stated_closing;
+    if (const Feature* feature = shipped_features().find(gap.feature); feature != nullptr && !feature->caution.text.empty())
+        option.cautions = {
+            message("{} ({})", {feature->caution.text, cited(shipped_features().sources, feature->caution.source)})};
     option.steps = {"The survey states a price and no method: ask the estimator"};
     return option;
 }

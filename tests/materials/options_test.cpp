@@ -146,6 +146,18 @@ TEST(DemoOptions, APriceWithoutAMethodSaysSo) {
     EXPECT_NE(found.options[0].steps.at(0).english().find("ask the estimator"), std::string::npos);
 }
 
+/// Whoever does it is warned of what is there all the same.
+TEST(DemoOptions, APriceWithoutAMethodKeepsTheCautionOfThePlace) {
+    Gap gap = *std::find_if(demo().survey.gaps.begin(), demo().survey.gaps.end(),
+                            [](const Gap& one) { return one.id == "flue-collar"; });
+    gap.closing.cost = Money{4000};
+    gap.closing.with.clear();
+    const GapOptions found = options_for(gap, demo().survey, shipped_prices());
+    ASSERT_EQ(found.options.size(), 1U);
+    ASSERT_EQ(found.options[0].cautions.size(), 1U);
+    EXPECT_NE(found.options[0].cautions[0].english().find("never foam"), std::string::npos);
+}
+
 TEST(DemoOptions, WhatMustStayOpenIsRefusedOnce) {
     for (const char* gap : {"screed-holes-north", "stucco-line-east", "dryer-hood", "vent-pipe-mouths"}) {
         const GapOptions found = demo_options(gap);
