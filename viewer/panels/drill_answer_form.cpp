@@ -4,6 +4,7 @@
 #include <QButtonGroup>
 #include <QEvent>
 #include <QHBoxLayout>
+#include <QLabel>
 #include <QScopedValueRollback>
 #include <QVBoxLayout>
 
@@ -148,7 +149,11 @@ void DrillAnswerForm::connect_fields() {
     connect(tight_, &QRadioButton::toggled, this, [this](bool tight) {
         if (tight) take();
     });
-    for (SizeField* field : {width_, opening_}) connect(field, &SizeField::entered, this, &DrillAnswerForm::take);
+    for (SizeField* field : {width_, opening_}) {
+        connect(field, &SizeField::entered, this, &DrillAnswerForm::take);
+        auto* words = field->findChild<QLabel*>("size_words");  // "between a half dollar and two stacked cents" takes three lines
+        words->setMinimumHeight(3 * words->fontMetrics().lineSpacing());
+    }
     for (QComboBox* box : {from_, to_, treatment_})
         connect(box, qOverload<int>(&QComboBox::activated), this, &DrillAnswerForm::take);
     connect(wait_, &QCheckBox::toggled, this, &DrillAnswerForm::take);
@@ -320,7 +325,7 @@ void DrillAnswerForm::retranslate() {
     to_name_->setText(tr("... and this one"));
     from_->setAccessibleName(tr("One space that it joins"));
     to_->setAccessibleName(tr("The other space that it joins"));
-    treatment_name_->setText(tr("&Close it with, or leave it as it is"));
+    treatment_name_->setText(tr("Close &it with, or leave it as it is"));
     treatment_->setAccessibleName(tr("What to close it with"));
     opening_name_->setText(tr("One opening of the mesh"));
     opening_->line().setAccessibleName(tr("One opening of the mesh"));

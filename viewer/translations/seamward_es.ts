@@ -1218,7 +1218,7 @@ unas %2</translation>
     </message>
     <message>
         <source>It is ti&amp;ght</source>
-        <translation>Está ce&amp;rrado</translation>
+        <translation>Está cerra&amp;do</translation>
     </message>
     <message>
         <source>How &amp;wide, in any unit</source>
@@ -1249,7 +1249,7 @@ unas %2</translation>
         <translation>El otro espacio que une</translation>
     </message>
     <message>
-        <source>&amp;Close it with, or leave it as it is</source>
+        <source>Close &amp;it with, or leave it as it is</source>
         <translation>C&amp;on qué cerrarlo, o dejarlo como está</translation>
     </message>
     <message>
@@ -1328,7 +1328,7 @@ unas %2</translation>
     </message>
     <message>
         <source>&amp;Keep the result...</source>
-        <translation>Guardar el &amp;resultado...</translation>
+        <translation>Guardar el res&amp;ultado...</translation>
     </message>
     <message>
         <source>Adds this attempt to the file in which your progress is kept</source>
