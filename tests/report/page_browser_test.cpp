@@ -69,30 +69,77 @@ void expect_handed_back(const Job& before, const std::string& text) {
     EXPECT_NEAR(bibb.evidence.plus_minus, 0.3e-3, 1e-12);
 }
 
-TEST(PageInABrowser, CanBeUsedWithTheNetworkOff) {
-    const ScratchFolder folder;
-    const Job demo = with_solids("demo");
-    const std::string page = page_of(demo, Audience::homeowner);
-    EXPECT_LT(page.size(), 2'500'000U);
-    folder.write("demo.html", page);
-    folder.write("demo-es.html", page_of(demo, Audience::homeowner, Language::spanish));
-    folder.write("builder.html", page_of(demo, Audience::builder));
-    folder.write("crew.html", page_of(demo, Audience::crew));
-    folder.write("crew-es-a4.html", page_of(demo, Audience::crew, Language::spanish, Paper::a4));
-    folder.write("builder-a4.html", page_of(demo, Audience::builder, Language::english, Paper::a4));
-    folder.write("sheet.html", sheet_of(demo, "demo"));
-    folder.write("diy.html", page_of(demo, Audience::diy));
-    folder.write("hostile-sheet.html", sheet_of(hostile(with_solids("wall-corner")), "wall-corner"));
-    folder.write("hostile.html", page_of(hostile(with_solids("wall-corner")), Audience::homeowner));
-    const Ran ran = run_shell(shell_word(SEAMWARD_PAGE_CHECK "/check") + ' ' + shell_word(SEAMWARD_PAGE_CHECK_BUILD) + ' ' +
-                              shell_word(SEAMWARD_PAGE_PICTURES) + ' ' + shell_word(folder.path().string()));
-    constexpr int no_browser = 77;
-    if (ran.exit_code == no_browser) GTEST_SKIP() << ran.out;
-    std::cout << ran.out;
-    EXPECT_EQ(ran.exit_code, 0) << ran.err;
-    EXPECT_EQ(ran.out.find("failed: "), std::string::npos);
+/// A folder of pages, and what people do with them.
+class PageInABrowser : public testing::Test {
+protected:
+    void write(const std::string& name, const std::string& page) const { folder.write(name + ".html", page); }
+    void write_demo() const { write("demo", page_of(demo, Audience::homeowner)); }
+
+    void write_all() const {
+        const Job corner = hostile(with_solids("wall-corner"));
+        write_demo();
+        write("demo-es", page_of(demo, Audience::homeowner, Language::spanish));
+        write("builder", page_of(demo, Audience::builder));
+        write("builder-a4", page_of(demo, Audience::builder, Language::english, Paper::a4));
+        write("crew", page_of(demo, Audience::crew));
+        write("crew-es-a4", page_of(demo, Audience::crew, Language::spanish, Paper::a4));
+        write("diy", page_of(demo, Audience::diy));
+        write("sheet", sheet_of(demo, "demo"));
+        write("hostile", page_of(corner, Audience::homeowner));
+        write("hostile-sheet", sheet_of(corner, "wall-corner"));
+    }
+
+    /// Every check of that part is well; what was said of them. Skips where there is no browser.
+    void use(const std::string& part) {
+        const Ran ran = run_shell(shell_word(SEAMWARD_PAGE_CHECK "/check") + ' ' + shell_word(SEAMWARD_PAGE_CHECK_BUILD) + ' ' +
+                                  part + ' ' + shell_word(SEAMWARD_PAGE_PICTURES) + ' ' + shell_word(folder.path().string()));
+        constexpr int no_browser = 77;
+        if (ran.exit_code == no_browser) GTEST_SKIP() << ran.out;
+        std::cout << ran.out;
+        EXPECT_EQ(ran.exit_code, 0) << ran.err;
+        EXPECT_EQ(ran.out.find("failed: "), std::string::npos);
+        said = ran.out;
+    }
+
+    ScratchFolder folder;
+    Job demo = with_solids("demo");
+    std::string said;
+};
+
+TEST_F(PageInABrowser, ShowsTheHouse) {
+    write_demo();
+    use("house");
+    if (IsSkipped()) return;
+    EXPECT_NE(said.find("ok: phone: after the work no way is open"), std::string::npos);
+}
+
+TEST_F(PageInABrowser, TellsWhatEachPriceBuys) {
+    write_demo();
+    use("ladder");
+    if (IsSkipped()) return;
+    EXPECT_NE(said.find("ok: phone: nothing went wrong at the chart"), std::string::npos);
+}
+
+TEST_F(PageInABrowser, CanBeReadByAnybody) {
+    write_all();
+    EXPECT_LT(std::filesystem::file_size(folder.path() / "demo.html"), 2'500'000U);
+    use("pages");
+    if (IsSkipped()) return;
+    EXPECT_NE(said.find("ok: hostile"), std::string::npos);
+}
+
+TEST_F(PageInABrowser, PrintsWholeRows) {
+    write_all();
+    use("print");
+    if (IsSkipped()) return;
+    EXPECT_TRUE(said.find("ok: ") != std::string::npos || said.find("left out: ") != std::string::npos);
+}
+
+TEST_F(PageInABrowser, HandsBackASheetThatWasFilledIn) {
+    write("sheet", sheet_of(demo, "demo"));
+    use("sheet");
+    if (IsSkipped()) return;
     expect_handed_back(demo, read_file(folder.path() / "demo-survey.json", "handed back", Document::most_bytes));
-    EXPECT_NE(ran.out.find("ok: phone: after the work no way is open"), std::string::npos);
 }
 
 }  // namespace

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// node run.mjs CHROMIUM PICTURES FOLDER: what a person does with a report, in a browser. FOLDER has demo.html, demo.es.html and
-// hostile.html, sheet.html; what sheet.html hands back is saved there. Prints a line for each check; exit code 1 when one fails.
+// node run.mjs PART CHROMIUM PICTURES FOLDER: what a person does with a report, in a browser. FOLDER has the pages that the part
+// opens; what sheet.html hands back is saved there. Prints a line for each check; exit code 1 when one fails.
 import { strict as assert } from "node:assert";
 import { mkdirSync, readdirSync } from "node:fs";
 import { join } from "node:path";
@@ -11,7 +11,9 @@ import { checksOfPages } from "./page_checks.mjs";
 import { checksOfPrint } from "./print_checks.mjs";
 import { checksOfSheet } from "./sheet_checks.mjs";
 
-const [executable, pictures, folder] = process.argv.slice(2);
+const parts = { house: checksOfHouse, ladder: checksOfLadder, pages: checksOfPages, print: checksOfPrint, sheet: checksOfSheet };
+const [part, executable, pictures, folder] = process.argv.slice(2);
+assert(part in parts, `there is no part ${part}`);
 mkdirSync(pictures, { recursive: true });
 const files = readdirSync(folder).filter((file) => file.endsWith(".html")).sort().map((file) => join(folder, file));
 assert(files.length > 0, `there are no pages in ${folder}`);
@@ -29,12 +31,11 @@ async function check(name, run) {
 
 const browser = await launch(executable);
 try {
-  const setting = { browser, executable, check, files, file: (name) => join(folder, name), shot: (name) => join(pictures, `${name}.png`) };
-  await checksOfHouse(setting);
-  await checksOfLadder(setting);
-  await checksOfPages(setting);
-  await checksOfPrint(setting);
-  await checksOfSheet({ ...setting, folder });
+  await parts[part]({
+    browser, executable, check, files, folder,
+    file: (name) => join(folder, name),
+    shot: (name) => join(pictures, `${name}.png`)
+  });
 } finally {
   await browser.close();
 }
