@@ -14,8 +14,8 @@
 
 namespace seamward {
 
-/// What a gap must be like for a row of the table of duties, or a provision, to be about it. Whatever is empty is not asked; a row fits when all that
-/// is asked holds.
+/// What a gap must be like for a row of the table of duties, or a provision, to be about it. Whatever is empty is not asked; a
+/// row fits when all that is asked holds.
 struct DutyCase {
     std::vector<Duty> duties;                       ///< one of these
     std::vector<std::string> features;              ///< of one of these kinds; ids of the table of features

@@ -20,7 +20,8 @@ struct GapPlace {
     /// the first piece. Empty: the gap has no solids (it was added by hand).
     std::vector<Point> through;
     std::string feature{};  ///< id of the line of the house's list of features that makes it; empty: no such line does
-    /// What of its place the house's file leaves to the tables: how high it is, where along its wall, how far its pieces are apart.
+    /// What of its place the house's file leaves to the tables: how high it is, where along its wall, how far its pieces are
+    /// apart.
     bool height_usual = false, along_usual = false, spacing_usual = false;
 };
 
@@ -48,7 +49,7 @@ struct House {
     std::vector<Part> parts;
     std::vector<SpaceArea> vented;  ///< attic and crawl space, whether or not they have vents
     BuiltOf built_of;
-    bool grade_usual = true;  ///< the file does not say how high the floor lies over the yard
+    bool grade_usual = true;         ///< the file does not say how high the floor lies over the yard
     Loop outline;                    ///< outer face of the framing, counterclockwise, in the plan
     std::vector<std::string> walls;  ///< names of the walls along it, the first from its first corner on
 };

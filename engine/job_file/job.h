@@ -101,8 +101,8 @@ struct ModelReference {
 struct Job {
     std::string name;
     std::string address, surveyed, surveyor, notes;
-    std::string lot, option;                  ///< of a builder's plan: which lot it stands on, and which variant was built there
-    std::filesystem::path house_file;         ///< of the described house, from here; empty: it names none
+    std::string lot, option;           ///< of a builder's plan: which lot it stands on, and which variant was built there
+    std::filesystem::path house_file;  ///< of the described house, from here; empty: it names none
     /// As the house stands now: what is listed as closed has the opening that its treatment left.
     Survey survey;
     std::size_t gaps_of_house = 0;  ///< so many of its gaps, the first ones, are the described house's; the others the job's own

@@ -65,7 +65,8 @@ struct WayIn {
 /// The rule of findings that are ways in.
 inline constexpr const char* way_in = "way-in";
 
-/// Something to be put right: a thing that fails a provision, or an open way in. What reports, BCF files and comparisons are made of.
+/// Something to be put right: a thing that fails a provision, or an open way in. What reports, BCF files and comparisons are made
+/// of.
 struct Finding {
     std::string rule;  ///< id of the provision; `way-in` for a way
     std::string key;   ///< of its own within the audit, and the same as long as the thing is called the same
@@ -84,7 +85,7 @@ struct Audit {
     std::vector<Pest> pests;  ///< that ways were looked for; empty: all that any gap lets through
     std::vector<AuditedPart> parts;
     std::vector<ProvisionResult> results;  ///< in the order of the table
-    std::vector<WayIn> ways;             ///< best first
+    std::vector<WayIn> ways;               ///< best first
     bool more_ways = false;                ///< there are more than were asked for
     std::vector<Finding> findings;         ///< provisions in the order of the table, then ways
     Message caution;                       ///< that the local code and its official decide
@@ -93,14 +94,14 @@ struct Audit {
 struct AuditSettings {
     std::string heading;
     Date date{};
-    std::vector<Pest> pests;                   ///< none: ways that anything gets through
-    std::size_t most_ways = 50;                ///< that become findings
-    const Table<Provision>* rules = nullptr;   ///< null: the shipped ones
+    std::vector<Pest> pests;                  ///< none: ways that anything gets through
+    std::size_t most_ways = 50;               ///< that become findings
+    const Table<Provision>* rules = nullptr;  ///< null: the shipped ones
 };
 
 /// Holds a house against the provisions. Its parts are those of its house, or of `model` where its solids are another file's.
-/// Nothing that was not measured passes: a width that is a guess, a joint that a model draws tight, and a value as near to its limit
-/// as it may be off are unknown. O(provisions x gaps), and what the ways and the areas take.
+/// Nothing that was not measured passes: a width that is a guess, a joint that a model draws tight, and a value as near to its
+/// limit as it may be off are unknown. O(provisions x gaps), and what the ways and the areas take.
 [[nodiscard]] Audit audit(const Job& job, const GapParts& parts, const AuditSettings& settings, const RunContext& context);
 
 }  // namespace seamward

@@ -41,14 +41,14 @@ bool AuditFacts::is_guess(GapIndex gap) const {
     return of.evidence.how == Evidence::How::assumed || (of.evidence.how == Evidence::How::modeled && is_shut(of.shape));
 }
 
-const ClosedGap* AuditFacts::closing_of(GapIndex gap) const {
-    const auto is = std::find_if(job.closed.begin(), job.closed.end(),
-                                 [&](const ClosedGap& closed) { return closed.gap == gap && closed.holds(); });
-    return is == job.closed.end() ? nullptr : &*is;
-}
+const ClosedGap* AuditFacts::closing_of(GapIndex gap) const { return closings_[gap.value]; }
 
 AuditFacts::AuditFacts(const Job& the_job, const GapParts& the_parts) : job(the_job), parts(the_parts) {
     described = !job.house.outline.empty();
+    closings_.resize(survey().gaps.size(), nullptr);
+    for (const ClosedGap& closed : job.closed) {
+        if (closed.holds()) closings_[closed.gap.value] = &closed;
+    }
     gather_solids();
 }
 

@@ -63,6 +63,7 @@ private:
     [[nodiscard]] bool between_classes(GapIndex gap, const Provision& provision) const;
     void gather_solids();
 
+    std::vector<const ClosedGap*> closings_;                  ///< by gap: the one that holds; null: none
     std::vector<std::vector<TriangleTree::Triangle>> faces_;  ///< by gap
     std::unique_ptr<TriangleTree> ground_, solids_;
     std::vector<bool> is_earth_;  ///< of the ground's triangles

@@ -6,6 +6,7 @@
 #include <map>
 #include <string_view>
 
+#include "catalog/shipped.h"
 #include "materials/ventilation.h"
 #include "provisions/measures.h"
 
@@ -114,7 +115,8 @@ void take_vent_area(const AuditFacts& facts, const Provision& provision, const S
         return;
     }
     if (lower && !answer && least < due && most >= *lower) {
-        out.remark = "enough only where 40 to 50 percent of the vents lie high, which nobody says";
+        out.remark = message("enough only if this is so, which nobody says: {}",
+                             {Message(shipped_measures().find(provision.lower_if)->name)});
         return;
     }
     out.value = sure / due;

@@ -4,7 +4,7 @@
 #include <array>
 #include <fstream>
 
-#include "base/sha256.h"
+#include "sweep/sha256.h"
 
 namespace seamward {
 

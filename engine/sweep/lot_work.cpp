@@ -8,9 +8,9 @@
 #include "base/diagnostics.h"
 #include "base/document.h"
 #include "base/file_io.h"
-#include "base/sha256.h"
 #include "base/text.h"
 #include "catalog/shipped_text.h"
+#include "sweep/sha256.h"
 
 namespace seamward {
 

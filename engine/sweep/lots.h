@@ -22,8 +22,8 @@ struct LotFiles {
 
 /// The lots that a list or a folder names. A list is a text file with one job file a line, from the folder of the list on, in its
 /// order; what follows a `#` at the beginning of a line or after a space is a comment. Of a folder, and of no folder in it, all
-/// .yaml, .yml and .json files, by name, but those that are no job files by their first key: house files, drills, price books, tables.
-/// Throws BadInput when it cannot be read or names nothing.
+/// .yaml, .yml and .json files, by name, but those that are no job files by their first key: house files, drills, price books,
+/// tables. Throws BadInput when it cannot be read or names nothing.
 [[nodiscard]] LotFiles read_lot_files(const std::filesystem::path& list_or_folder, const RunContext& context);
 
 }  // namespace seamward

@@ -11,11 +11,11 @@
 #include "base/diagnostics.h"
 #include "base/document.h"
 #include "base/file_io.h"
-#include "base/sha256.h"
 #include "sweep/books.h"
 #include "sweep/house_cache.h"
 #include "sweep/lone_lot.h"
 #include "sweep/rank_messages.h"
+#include "sweep/sha256.h"
 #include "sweep/worker.h"
 
 namespace seamward {

@@ -15,11 +15,11 @@ namespace seamward {
 
 /// `seamward audit` as it was asked for. What is empty was left out.
 struct AuditRequest : ModelOptions {
-    std::string target;               ///< job file or model
+    std::string target;  ///< job file or model
     std::optional<std::string> rules, bcf, before, date;
     std::vector<std::string> pests;
     std::size_t top = 50;
-    std::string language = "en";      ///< of the BCF file
+    std::string language = "en";  ///< of the BCF file
     bool json = false;
 };
 

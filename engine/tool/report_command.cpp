@@ -1,30 +1,22 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tool/report_command.h"
 
-#include <algorithm>
 #include <array>
 #include <filesystem>
 
 #include "base/document.h"
 #include "base/file_io.h"
 #include "base/nearest_word.h"
-#include "base/phrases.h"
 #include "base/text.h"
 #include "exchange/write_whole_file.h"
-#include "job_file/job_json.h"
 #include "job_file/model_house.h"
-#include "report/pdf.h"
-#include "report/photos.h"
-#include "report/report_page.h"
-#include "report/tables.h"
+#include "report/report_file.h"
 #include "tool/wrong_usage.h"
 
 namespace seamward {
 
 namespace {
 
-const std::array<std::string, 4> endings{".html", ".pdf", ".csv", ".xlsx"};
-constexpr std::size_t most_triangles = 400'000;  ///< of a model: a phone draws no more
 constexpr std::array audiences{Audience::homeowner, Audience::crew, Audience::builder, Audience::diy, Audience::survey};
 
 /// The position of a word; wrong usage where it is none of them.
@@ -54,56 +46,33 @@ Job read_with_house(const std::string& file, const Console& console, const RunCo
     Job job = read_job(file, context, Make::solids);
     if (!job.model) return job;
     read_model_house(job, context);
-    std::size_t triangles = 0;
-    for (const Part& part : job.house.parts) triangles += part.mesh.triangles.size();
-    if (triangles > most_triangles) {
-        console.err << "seamward: the model has " << triangles
+    if (const std::optional<std::size_t> triangles = drop_heavy_solids(job)) {
+        console.err << "seamward: the model has " << *triangles
                     << " triangles, more than a page can carry: the report has no drawings\n";
-        job.house.parts.clear();
     }
     return job;
-}
-
-DataTable table_of(const ReportFacts& facts, const std::string& word, const Translator& say) {
-    constexpr std::array<std::string_view, 3> words{"gaps", "closings", "materials"};
-    switch (one_of("--table", word, words)) {
-        case 0: return gaps_table(facts, say);
-        case 1: return closings_table(facts, say);
-        default: return materials_table(facts, say);
-    }
-}
-
-/// The bytes of the file.
-std::string written(const ReportFacts& facts, const std::string& ending, const std::string& table, const RunContext& context) {
-    const Translator say(facts.settings.language);
-    if (ending == ".csv") return csv_text(table_of(facts, table, say), say);
-    if (ending == ".xlsx")
-        return xlsx_bytes({closings_table(facts, say), materials_table(facts, say), gaps_table(facts, say)}, facts, say);
-    const std::string page = report_page(facts);
-    return ending == ".pdf" ? printed_page(page, context) : page;
 }
 
 }  // namespace
 
 void run_report(const ReportRequest& request, const Console& console, const RunContext& context) {
     const std::filesystem::path path = request.file;
-    const std::string ending = path.extension().string();
-    if (std::find(endings.begin(), endings.end(), ending) == endings.end())
-        throw WrongUsage("-o: " + in_quotes(request.file) + " does not end in " +
-                         joined({endings.begin(), endings.end()}, " or "));
+    const std::optional<ReportKind> kind = report_kind(path);
+    if (!kind) throw WrongUsage("-o: " + in_quotes(request.file) + " does not end in .html or .pdf or .csv or .xlsx");
     const Job job = read_with_house(request.job, console, context);
-    ReportSettings settings = report_settings(request, job);
-    settings.printed = ending == ".pdf";
-    ReportFacts facts = gather_facts(job, printable(heading(job, request.job)), settings, context);
+    ReportOrder order{.kind = *kind,
+                      .heading = printable(heading(job, request.job)),
+                      .settings = report_settings(request, job),
+                      .job_path = request.job};
+    if (*kind == ReportKind::csv)
+        order.table = static_cast<ReportTable>(one_of<3>("--table", request.table, {"gaps", "closings", "materials"}));
     std::optional<Job> before;
-    if (request.before) facts.before = &before.emplace(read_job(*request.before, context));
-    if (settings.audience == Audience::survey)
-        facts.job_file = {std::filesystem::path(request.job).stem().string(),
-                          job_as_json(read_file(request.job, request.job, Document::most_bytes), request.job)};
-    facts.photos = read_photos(job, std::filesystem::path(request.job).parent_path(), context);
-    for (const GapIndex gap : facts.photos.unreadable)
+    if (request.before) order.before = &before.emplace(read_job(*request.before, context));
+    if (order.settings.audience == Audience::survey) order.job_text = read_file(request.job, request.job, Document::most_bytes);
+    const MadeReport made = make_report(job, order, context);
+    for (const GapIndex gap : made.unreadable)
         console.err << "seamward: left out, for it cannot be shown as a photo: " << printable(job.survey[gap].photo) << '\n';
-    write_whole_file(path, request.file, written(facts, ending, request.table, context));
+    write_whole_file(path, request.file, made.bytes);
     console.out << request.file << '\n';
 }
 

@@ -5,7 +5,7 @@
 #include <cmath>
 
 #include "base/diagnostics.h"
-#include "base/sha256.h"
+#include "sweep/sha256.h"
 #include "sweep/even_random.h"
 #include "sweep/make_lots.h"
 #include "tests/sweep/sweep_results.h"

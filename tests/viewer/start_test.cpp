@@ -181,7 +181,9 @@ TEST_F(ShownStart, OpensAnExample) {
     ASSERT_EQ(wanted.count(), 2);
     EXPECT_EQ(wanted[0][0].toString(), scenarios + "/demo.yaml");
     EXPECT_EQ(wanted[1][0].toString(), scenarios + "/townhouse.yaml");
-    EXPECT_EQ(page.findChildren<ExampleCard*>().size(), QDir(scenarios).entryList({"*.yaml"}).size());
+    // Six of the shipped ones: with more, the drills below would be out of sight.
+    ASSERT_GT(QDir(scenarios).entryList({"*.yaml"}).size(), 6);
+    EXPECT_EQ(page.findChildren<ExampleCard*>().size(), 6);
 }
 
 TEST_F(ShownStart, LeadsToTheOtherBeginnings) {

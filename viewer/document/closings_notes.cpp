@@ -30,16 +30,16 @@ QString names(const std::vector<Pest>& pests) {
 
 QString labels(const Survey& survey, const std::vector<GapIndex>& gaps) {
     QStringList all;
-    for (const GapIndex gap : gaps) all << words(survey[gap].label());
+    for (const GapIndex gap : gaps) all << spoken_name(survey[gap]);
     return all.join("; ");
 }
 
 QString departure_text(const Survey& survey, const Occupant& occupant, const Departure& departure) {
     const QString who =
         occupant.seen.empty()
-            ? tr("%1 in %2").arg(catalog_text(occupant.animal.name), words(survey[occupant.space].label()))
+            ? tr("%1 in %2").arg(catalog_text(occupant.animal.name), spoken_name(survey[occupant.space]))
             : tr("%1 in %2 (seen: %3)")
-                  .arg(catalog_text(occupant.animal.name), words(survey[occupant.space].label()), words(occupant.seen));
+                  .arg(catalog_text(occupant.animal.name), spoken_name(survey[occupant.space]), words(occupant.seen));
     if (!departure.waits()) {
         if (departure.removal != nullptr && departure.removal->by == Removal::By::nothing)
             return tr("%1: nothing waits for it.").arg(who);
@@ -64,7 +64,7 @@ QString leaving_text(const Survey& survey, const Departure& departure) {
     const std::vector<CatalogSource>& sources = shipped_removals().sources;
     const auto cited_words = [&](const std::string& id) { return spoken_text(starred(cited(sources, id))); };
     QStringList lines{tr("%1. (%2)").arg(catalog_text(removal.how), cited_words(removal.source))};
-    if (departure.device) lines << tr("Here: %1.").arg(words(survey[*departure.device].label()));
+    if (departure.device) lines << tr("Here: %1.").arg(spoken_name(survey[*departure.device]));
     if (departure.season) {
         const ClosedSeason& season = *departure.season->season;
         lines << tr("Not now: %1. Begin on %2 at the earliest. (%3)")
@@ -109,7 +109,7 @@ std::vector<ClosingNote> no_plan_notes(const ClosingsPlan& plan) {
     notes.push_back({tr("There is a way in that must not or cannot be closed: %1.").arg(path_words(plan.survey(), way.path)),
                      tr("It is open to %1, by %2.").arg(catalog_text(pest.name), width_words(way.pinch)), way.pinch_gap});
     for (std::size_t i = 0; i < way.path.gaps.size(); ++i)
-        notes.push_back({tr("%1 stays open").arg(words(plan.survey()[way.path.gaps[i]].label())),
+        notes.push_back({tr("%1 stays open").arg(spoken_name(plan.survey()[way.path.gaps[i]])),
                          spoken_text(plan.plan.open_way_reasons[i]), way.path.gaps[i]});
     std::vector<Pest> can;
     std::vector<Pest> cannot;
@@ -164,7 +164,7 @@ std::vector<ClosingNote> stays_open_notes(const ClosingsPlan& plan) {
 std::vector<ClosingNote> limit_notes(const ClosingsPlan& plan) {
     if (!plan.plan.ladder_stop) return {};
     const LadderStop& stop = *plan.plan.ladder_stop;
-    const QString gap = words(plan.survey()[stop.gap].label());
+    const QString gap = spoken_name(plan.survey()[stop.gap]);
     return {
         {tr("No price goes further: %1 stays open at %2.").arg(width_words(stop.width), gap), spoken_text(stop.why), stop.gap}};
 }
@@ -176,7 +176,7 @@ std::vector<ClosingNote> check_notes(const ClosingsPlan& plan) {
         notes.push_back({spoken_text(plan.plan.notes[i]), {}, {}});
     for (const MarginalStop& stop : plan.plan.marginal)
         notes.push_back(
-            {tr("Close call: %1").arg(words(plan.survey()[stop.gap].label())),
+            {tr("Close call: %1").arg(spoken_name(plan.survey()[stop.gap])),
              tr("It is too narrow for %1 by only %2, and that animal's size is not known so exactly.")
                  .arg(catalog_text(plan.settings.against[stop.pest].name), words(percent_text(std::max(0.01, stop.share_short)))),
              stop.gap});

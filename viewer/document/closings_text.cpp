@@ -81,7 +81,8 @@ QString refused_html(const OfferedClosing& offer) {
     QString text;
     for (const Refusal& refusal : offer.refused) {
         const QString line =
-            tr("%1: %2 (%3)").arg(treatment_words(refusal.treatment), spoken_text(refusal.why), spoken_text(starred(refusal.source)));
+            tr("%1: %2 (%3)")
+                .arg(treatment_words(refusal.treatment), spoken_text(refusal.why), spoken_text(starred(refusal.source)));
         text += "<li>" + line.toHtmlEscaped() + "</li>";
     }
     return text.isEmpty()
@@ -179,17 +180,17 @@ QString outlook_way_words(const ClosingsPlan& plan, const AnimalOutlook& animal)
     if (!animal.way) return tr("%1: no way in is left, as far as this survey goes.").arg(name);
     const QString way = path_words(plan.survey(), animal.way->path);
     if (animal.gnaws.empty())
-        return tr("%1 still gets in %2. Smallest gap: %3.").arg(name, way, words(plan.survey()[animal.way->pinch_gap].label()));
+        return tr("%1 still gets in %2. Smallest gap: %3.").arg(name, way, spoken_name(plan.survey()[animal.way->pinch_gap]));
     QStringList gnawed;
-    for (const GapIndex gap : animal.gnaws) gnawed << words(plan.survey()[gap].label());
+    for (const GapIndex gap : animal.gnaws) gnawed << spoken_name(plan.survey()[gap]);
     return tr("%1 still gets in %2. It gnaws through what closes: %3.").arg(name, way, gnawed.join("; "));
 }
 
 QString path_words(const Survey& survey, const EntryPath& path) {
     QStringList gaps;
-    for (const GapIndex gap : path.gaps) gaps << words(survey[gap].label());
+    for (const GapIndex gap : path.gaps) gaps << spoken_name(survey[gap]);
     return tr("from %1 by: %2; into %3")
-        .arg(words(survey[path.from()].label()), gaps.join(tr("; then ")), words(survey[path.to()].label()));
+        .arg(spoken_name(survey[path.from()]), gaps.join(tr("; then ")), spoken_name(survey[path.to()]));
 }
 
 QString price_words(const ClosingsDocument& closings) {

@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "document/gap_facts.h"
+#include "document/translations.h"
 
 namespace seamward::viewer {
 
@@ -16,13 +17,13 @@ struct Words {
 
 QString name_of(const std::string& id, const Survey& survey) {
     const auto at = std::ranges::find(survey.gaps, id, &Gap::id);
-    return QString::fromStdString(at == survey.gaps.end() ? id : at->label());
+    return at == survey.gaps.end() ? QString::fromStdString(id) : spoken_name(*at);
 }
 
 /// Of what it is called only its gaps tell.
 QString name_of_feature(const std::string& id, const Job& job) {
     const std::vector<GapIndex> gaps = gaps_of_feature(job, id);
-    return QString::fromStdString(gaps.empty() ? id : job.survey[gaps.front()].label());
+    return gaps.empty() ? QString::fromStdString(id) : spoken_name(job.survey[gaps.front()]);
 }
 
 QString change_words(const ChangeGap& edit) {

@@ -102,8 +102,7 @@ QString known_words(const GapFacts& facts) {
 }
 
 QString sides_words(const Survey& survey, const Gap& gap) {
-    return Words::tr("%1 to %2", "two spaces")
-        .arg(QString::fromStdString(survey[gap.between[0]].label()), QString::fromStdString(survey[gap.between[1]].label()));
+    return Words::tr("%1 to %2", "two spaces").arg(spoken_name(survey[gap.between[0]]), spoken_name(survey[gap.between[1]]));
 }
 
 QString shape_words(const Shape& shape) {

@@ -68,8 +68,8 @@ public:
     /// changed() in place of opened(), or with change_failed() and the job as it was. `solids`: the house itself may have
     /// changed.
     void read(const JobSource& source, bool keep, bool solids);
-    /// Takes a job that is there already, with its ways and solids, in place of the open one: opened() or, with `keep`, changed(),
-    /// then ways_found(). Nothing of it is traced, nor built.
+    /// Takes a job that is there already, with its ways and solids, in place of the open one: opened() or, with `keep`,
+    /// changed(), then ways_found(). Nothing of it is traced, nor built.
     void show(const GivenJob& given, bool keep);
     /// Traces again for one animal, by its position in the job's pests, or for `all_animals`: ways_found() follows.
     void choose_animal(int animal);

@@ -19,6 +19,12 @@ void speak(Preferences::Language language);
 /// What the engine says (a reason, a caution, a remark), in the language spoken.
 [[nodiscard]] QString spoken_text(const Message& message);
 
+/// The name of a gap or a space in the language spoken, as far as the program made it; one that the job gives stays as it is.
+template <class Named>
+[[nodiscard]] QString spoken_name(const Named& named) {
+    return spoken_text(named.called());
+}
+
 /// A text of the shipped tables (the name of an animal, a duty, a treatment) in the language spoken; the English itself where
 /// there is no translation, as for names that stand in job files.
 [[nodiscard]] QString catalog_text(const std::string& english);

@@ -19,8 +19,6 @@ struct Words {
 
 QString words(const std::string& text) { return QString::fromStdString(text); }
 
-QString html(const std::string& text) { return words(text).toHtmlEscaped(); }
-
 QString names_of(const std::vector<Pest>& pests, const std::vector<std::size_t>& which) {
     QStringList names;
     for (const std::size_t pest : which) names << animal_text(pests[pest]);
@@ -37,8 +35,8 @@ QString step_html(const Survey& survey, const RankedPath& way, std::size_t step)
     const QString stays = stays_open_text(gap).toHtmlEscaped();
     if (!stays.isEmpty()) size += "<br><b>" + stays + "</b>";
     return "<tr><td align='right' style='padding-right: 8px'><b>" + QString::number(step + 1) + "</b></td><td>" +
-           html(gap.label()) + "<br>" + size + "</td></tr><tr><td></td><td style='padding: 3px 0px 5px 0px'><i>" +
-           Words::tr("into %1").arg(html(survey[way.path.spaces[step + 1]].label())) + "</i></td></tr>";
+           spoken_name(gap).toHtmlEscaped() + "<br>" + size + "</td></tr><tr><td></td><td style='padding: 3px 0px 5px 0px'><i>" +
+           Words::tr("into %1").arg(spoken_name(survey[way.path.spaces[step + 1]]).toHtmlEscaped()) + "</i></td></tr>";
 }
 
 }  // namespace
@@ -80,9 +78,9 @@ QString open_to_text(const Job& job, const RankedPath& way) {
     return Words::tr("Open to: %1; perhaps %2, if gaps are as wide as they may be.").arg(these, perhaps);
 }
 
-QString room_text(const Survey& survey, const RankedPath& way) { return words(survey[way.path.to()].label()); }
+QString room_text(const Survey& survey, const RankedPath& way) { return spoken_name(survey[way.path.to()]); }
 
-QString smallest_gap_text(const Survey& survey, const RankedPath& way) { return words(survey[way.pinch_gap].label()); }
+QString smallest_gap_text(const Survey& survey, const RankedPath& way) { return spoken_name(survey[way.pinch_gap]); }
 
 QString smallest_gap_place_text(const Survey& survey, const RankedPath& way) {
     const auto at = std::find(way.path.gaps.begin(), way.path.gaps.end(), way.pinch_gap) - way.path.gaps.begin();
@@ -108,7 +106,7 @@ QString steps_html(const Job& job, const RankedPath& way, int row) {
             "</p>";
     if (!job.pests.empty()) text += "<p>" + open_to_text(job, way).toHtmlEscaped() + "</p>";
     text += "<table cellspacing='0' cellpadding='0' style='margin-top: 12px'><tr><td></td><td style='padding-bottom: 5px'><i>" +
-            Words::tr("from %1").arg(html(survey[way.path.from()].label())) + "</i></td></tr>";
+            Words::tr("from %1").arg(spoken_name(survey[way.path.from()]).toHtmlEscaped()) + "</i></td></tr>";
     for (std::size_t step = 0; step < way.path.gaps.size(); ++step) text += step_html(survey, way, step);
     return text + "</table>";
 }
@@ -120,7 +118,7 @@ QString remarks_html(const QStringList& remarks) {
 }
 
 QString gap_text(const Gap& gap) {
-    QString text = words(gap.label()) + '\n';
+    QString text = spoken_name(gap) + '\n';
     QString size = is_shut(gap.shape)
                        ? Words::tr("closed")
                        : Words::tr("%1, %2", "shape, width").arg(catalog_text(shape_word(gap.shape)), gap_width_text(gap));

@@ -132,6 +132,7 @@ OrbitCamera HouseScene::view_of(std::span<const Point> points, const OrbitCamera
     constexpr double least_half = 1.1;  // meters: one has to see where in the house it is
     constexpr std::size_t most_looked_for = 60;
     constexpr int directions = 12;
+    constexpr double touching = 0.06;  // meters: a gap lies in the solids that bound it
     Box box{seen.front(), seen.front()};
     for (const Point& at : seen) {
         box.low = {std::min(box.low.x, at.x), std::min(box.low.y, at.y), std::min(box.low.z, at.z)};
@@ -147,8 +148,11 @@ OrbitCamera HouseScene::view_of(std::span<const Point> points, const OrbitCamera
     widen(box.low.z, box.high.z);
     const std::size_t step = std::max<std::size_t>(1, seen.size() / most_looked_for);
     OrbitCamera best = fitted(camera, box, aspect, 0.7);
+    // A place that one stands before is best seen as it is, under an eave from below; a way through walls is seen through them.
+    const bool stood_before = !points.empty() && has_house();
     double most = -1;
-    for (const double elevation : {0.28, 0.62, 1.0}) {
+    for (const double elevation : {-0.2, 0.28, 0.62, 1.0}) {
+        if (elevation < 0 && !stood_before) continue;
         for (int i = 0; i < directions; ++i) {
             OrbitCamera eye = camera;
             eye.view_angle = OrbitCamera::usual_angle;
@@ -158,7 +162,12 @@ OrbitCamera HouseScene::view_of(std::span<const Point> points, const OrbitCamera
             if (eye.eye().z < 0.05) continue;
             house_.look(eye);
             double free = 0;
-            for (std::size_t at = 0; at < seen.size(); at += step) free += is_hidden(seen[at], eye) ? 0 : 1;
+            for (std::size_t at = 0; at < seen.size(); at += step) {
+                if (is_hidden(seen[at], eye)) continue;
+                const Vector sight = seen[at] - eye.eye();
+                const bool bare = stood_before && house_.is_free(eye.eye(), eye.eye() + sight * (1 - touching / length(sight)));
+                free += bare ? 1.3 : 1;
+            }
             // Of views that show as much, the one that turns least, from a usual height.
             const double turn = 1 - std::cos(eye.azimuth - camera.azimuth) + std::abs(elevation - 0.45);
             const double worth = free * static_cast<double>(step) / static_cast<double>(seen.size()) - 0.08 * turn;

@@ -4,17 +4,13 @@
 #include <QPainter>
 
 #include "layers/palette.h"
+#include "panels/row_look.h"
 
 namespace seamward::viewer {
 
 namespace {
 
 constexpr int sign_width = 44;
-
-QFont bold(QFont font) {
-    font.setBold(true);
-    return font;
-}
 
 }  // namespace
 

@@ -20,11 +20,6 @@ constexpr int target = 46;  ///< width of where a click ticks
 constexpr int box = 20;
 constexpr int sign = 16;
 
-QFont bold(QFont font) {
-    font.setBold(true);
-    return font;
-}
-
 /// Where the words of a row stand.
 struct Layout {
     QRect number, title, price, below, cautions, waits;
@@ -167,10 +162,7 @@ void ClosingRow::paint(QPainter* painter, const QStyleOptionViewItem& option, co
     const bool chosen = (option.state & QStyle::State_Selected) != 0;
     painter->save();
     painter->setRenderHint(QPainter::Antialiasing);
-    if (chosen) {
-        painter->fillRect(option.rect, palette::chosen_row);
-        painter->fillRect(QRect(option.rect.left(), option.rect.top(), 4, option.rect.height()), palette::way);
-    }
+    if (chosen) paint_chosen_ground(*painter, option);
     if (sort != note) {
         painter->setPen(palette::hairline);
         painter->drawLine(option.rect.bottomLeft(), option.rect.bottomRight());

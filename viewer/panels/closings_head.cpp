@@ -120,8 +120,8 @@ ClosingsHead::ClosingsHead(ClosingsDocument& closings, QWidget* parent)
             [this](Money budget, const BudgetResult& result) { say(budget_words(closings_, budget, result)); });
     connect(&closings_, &ClosingsDocument::refused, this, [this](const Refusal& refusal, GapIndex gap) {
         say(tr("Not closed with %1, %2: %3 (%4)")
-                .arg(treatment_words(refusal.treatment), QString::fromStdString(closings_.plan().survey()[gap].label()),
-                     spoken_text(refusal.why), spoken_text(starred(refusal.source))));
+                .arg(treatment_words(refusal.treatment), spoken_name(closings_.plan().survey()[gap]), spoken_text(refusal.why),
+                     spoken_text(starred(refusal.source))));
     });
     retranslate();
 }

@@ -86,7 +86,7 @@ void ClosingsList::fill_offers(bool planned) {
 }
 
 void ClosingsList::add_offer(const OfferedClosing& offer) {
-    QListWidgetItem* row = add(ClosingRow::closing, QString::fromStdString(closings_.plan().survey()[offer.gap].label()));
+    QListWidgetItem* row = add(ClosingRow::closing, spoken_name(closings_.plan().survey()[offer.gap]));
     row->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemIsUserCheckable);
     row->setData(ClosingRow::offer, offer.number - 1);
     row->setData(ClosingRow::gap, ClosingRow::gap_value(offer.gap));

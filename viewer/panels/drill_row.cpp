@@ -20,15 +20,6 @@ struct Layout {
     int height = 0;
 };
 
-QFont bold(QFont font) {
-    font.setBold(true);
-    return font;
-}
-
-int height_of(const QFontMetrics& metrics, int wide, const QString& text) {
-    return text.isEmpty() ? 0 : metrics.boundingRect(QRect(0, 0, wide, 20'000), Qt::TextWordWrap, text).height();
-}
-
 Layout layout(const QRect& row, const QFont& font, const QModelIndex& index) {
     const QFontMetrics strong(bold(font)), plain(font);
     Layout to;
@@ -43,16 +34,16 @@ Layout layout(const QRect& row, const QFont& font, const QModelIndex& index) {
     const int width = verdict.isEmpty() ? 0 : strong.horizontalAdvance(verdict) + 2;
     const bool beside = width == 0 || width + 12 + inside * 2 / 5 <= inside;
     const int title_width = width > 0 && beside ? inside - width - 12 : inside;
-    to.title = QRect(left, y, title_width, height_of(strong, title_width, title));
+    to.title = QRect(left, y, title_width, text_height(strong, title_width, title));
     y += to.title.height();
     if (beside) {
         to.verdict = QRect(left + inside - width, to.title.top(), width, strong.height());
     } else {
-        to.verdict = QRect(left, y, inside, height_of(strong, inside, verdict));
+        to.verdict = QRect(left, y, inside, text_height(strong, inside, verdict));
         y += to.verdict.height();
     }
     const QString notes = index.data(DrillRow::notes).toString();
-    to.notes = QRect(left, y + 2, inside, height_of(plain, inside, notes));
+    to.notes = QRect(left, y + 2, inside, text_height(plain, inside, notes));
     to.height = (notes.isEmpty() ? y : to.notes.bottom()) + (heading ? 6 : 10) - row.top();
     return to;
 }
@@ -79,10 +70,7 @@ void DrillRow::paint(QPainter* painter, const QStyleOptionViewItem& option, cons
     const bool chosen = (option.state & QStyle::State_Selected) != 0 && !is_heading;
     painter->save();
     painter->setRenderHint(QPainter::Antialiasing);
-    if (chosen) {
-        painter->fillRect(option.rect, palette::chosen_row);
-        painter->fillRect(QRect(option.rect.left(), option.rect.top(), 4, option.rect.height()), palette::way);
-    }
+    if (chosen) paint_chosen_ground(*painter, option);
     painter->setPen(palette::hairline);
     painter->drawLine(option.rect.bottomLeft(), option.rect.bottomRight());
     if (!is_heading) paint_place_sign(*painter, static_cast<PlaceSign>(index.data(sign).toInt()), at.sign);

@@ -1,37 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "panels/example_card.h"
 
-#include <QEvent>
 #include <QFileInfo>
-#include <QKeyEvent>
 #include <QPainter>
 #include <QPainterPath>
 
 #include "layers/palette.h"
+#include "panels/row_look.h"
 
 namespace seamward::viewer {
 
-namespace {
-
-constexpr int pad = 12;
-constexpr double corner = 10;
-
-QFont bold(QFont font) {
-    font.setBold(true);
-    return font;
-}
-
-}  // namespace
-
-ExampleCard::ExampleCard(const QString& path, QWidget* parent) : QAbstractButton(parent), path_(path) {
-    setObjectName("example_" + QFileInfo(path).completeBaseName());
-    setCursor(Qt::PointingHandCursor);
-    setFocusPolicy(Qt::StrongFocus);
-    setAttribute(Qt::WA_Hover);
-    QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::Preferred);
-    policy.setHeightForWidth(true);
-    setSizePolicy(policy);
-    retranslate();
+ExampleCard::ExampleCard(const QString& path, QWidget* parent) : FileCard(path, "example_", parent) {
+    ExampleCard::retranslate();
 }
 
 ExampleCard::Words ExampleCard::words(const QString& path) {
@@ -50,18 +30,8 @@ ExampleCard::Words ExampleCard::words(const QString& path) {
 }
 
 void ExampleCard::retranslate() {
-    words_ = words(path_);
-    setAccessibleName(words_.title);
-    setAccessibleDescription(words_.line);
-    setToolTip(tr("Open this example"));
-    updateGeometry();
-    update();
-}
-
-void ExampleCard::changeEvent(QEvent* event) {
-    QAbstractButton::changeEvent(event);
-    if (event->type() == QEvent::LanguageChange) retranslate();
-    if (event->type() == QEvent::FontChange) updateGeometry();
+    words_ = words(path());
+    say(words_.title, words_.line, tr("Open this example"));
 }
 
 void ExampleCard::set_picture(const QImage& picture) {
@@ -74,8 +44,7 @@ ExampleCard::Layout ExampleCard::layout(int width) const {
     to.picture = QRect(0, 0, width, width * 545 / 1000);
     const int inside = width - 2 * pad;
     const auto below = [&](int y, const QFont& font, const QString& text) {
-        const QRect box = QFontMetrics(font).boundingRect(QRect(0, 0, inside, 10'000), Qt::TextWordWrap, text);
-        return QRect(pad, y, inside, box.height());
+        return QRect(pad, y, inside, text_height(QFontMetrics(font), inside, text));
     };
     to.title = below(to.picture.bottom() + 10, bold(font()), words_.title);
     to.line = below(to.title.bottom() + 4, font(), words_.line);
@@ -83,25 +52,13 @@ ExampleCard::Layout ExampleCard::layout(int width) const {
     return to;
 }
 
-QSize ExampleCard::sizeHint() const { return {260, layout(260).height}; }
-
-int ExampleCard::heightForWidth(int width) const { return layout(width).height; }
-
-void ExampleCard::keyPressEvent(QKeyEvent* event) {
-    if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter)
-        click();
-    else
-        QAbstractButton::keyPressEvent(event);
-}
-
 void ExampleCard::paintEvent(QPaintEvent* /*event*/) {
     QPainter painter(this);
     painter.setRenderHints(QPainter::Antialiasing | QPainter::SmoothPixmapTransform);
     const Layout at = layout(width());
-    const QRectF border = QRectF(rect()).adjusted(1, 1, -1, -1);
     QPainterPath shape;
-    shape.addRoundedRect(border, corner, corner);
-    painter.fillPath(shape, isDown() ? palette::chosen_row : palette::card);
+    shape.addRoundedRect(border(), corner, corner);
+    painter.fillPath(shape, ground());
     painter.save();
     painter.setClipPath(shape);
     painter.fillRect(at.picture, palette::paper_low);
@@ -116,14 +73,8 @@ void ExampleCard::paintEvent(QPaintEvent* /*event*/) {
     painter.setPen(palette::hairline);
     painter.drawLine(at.picture.bottomLeft(), at.picture.bottomRight());
     painter.restore();
-    painter.setPen(palette::ink);
-    painter.setFont(bold(font()));
-    painter.drawText(at.title, Qt::TextWordWrap, words_.title);
-    painter.setPen(palette::soft_ink);
-    painter.setFont(font());
-    painter.drawText(at.line, Qt::TextWordWrap, words_.line);
-    const bool marked = hasFocus() || underMouse();
-    painter.setPen(QPen(marked ? palette::way : palette::hairline, hasFocus() ? 2.5 : 1.2));
+    paint_words(painter, at.title, words_.title, at.line, words_.line);
+    painter.setPen(edge());
     painter.drawPath(shape);
 }
 

@@ -134,7 +134,7 @@ void FactsCard::fill() {
     photo_->hide();
     if (gap_there) {
         const Gap& gap = document_.job().survey[*gap_];
-        title_->setText(QString::fromStdString(gap.label()));
+        title_->setText(spoken_name(gap));
         words_->setText(gap_html());
         sketch_->show_gap(document_, *gap_);
         show_photo(gap.photo);

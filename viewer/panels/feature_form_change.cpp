@@ -5,6 +5,7 @@
 
 #include "document/feature_words.h"
 #include "document/gap_facts.h"
+#include "document/translations.h"
 #include "panels/feature_form.h"
 
 namespace seamward::viewer {
@@ -41,8 +42,7 @@ void FeatureForm::show_present_widths() {
     const Job& job = *document_.filed();
     for (const GapIndex gap : gaps_of_feature(job, present_->id)) {
         const GapFacts facts = gap_facts(job, gap);
-        add_width({nullptr, facts.gap.id, nullptr, nullptr}, as_sentence(QString::fromStdString(facts.gap.label())),
-                  facts.width());
+        add_width({nullptr, facts.gap.id, nullptr, nullptr}, as_sentence(spoken_name(facts.gap)), facts.width());
     }
     put_in_order();
 }

@@ -8,6 +8,7 @@
 #include <QVBoxLayout>
 #include <array>
 
+#include "document/translations.h"
 #include "panels/choice_box.h"
 
 namespace seamward::viewer {
@@ -162,8 +163,7 @@ void GapFields::fill_spaces(const Job& job) {
         const QSignalBlocker quiet(box);
         const std::string chosen = side(which);
         box->clear();
-        for (const Space& space : job.survey.spaces)
-            box->addItem(QString::fromStdString(space.label()), QString::fromStdString(space.id));
+        for (const Space& space : job.survey.spaces) box->addItem(spoken_name(space), QString::fromStdString(space.id));
         box->insertSeparator(box->count());
         box->addItem(tr("Another space..."), QString());
         choose_side(which, chosen);
@@ -174,7 +174,7 @@ void GapFields::show_gap(const Job& job, const GapFacts& facts, const QString& f
     show_states(false, facts);
     fill_spaces(job);
     if (afresh) show_problem({});
-    heading->setText(QString::fromStdString(facts.gap.label()));
+    heading->setText(spoken_name(facts.gap));
     if (afresh || !(name->hasFocus() && name->isModified())) name->setText(QString::fromStdString(facts.gap.label()));
     shape_choice->setCurrentIndex(static_cast<int>(facts.gap.shape.index()));
     follow_shape();

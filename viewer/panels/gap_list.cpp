@@ -12,6 +12,7 @@
 
 #include "document/gap_facts.h"
 #include "document/model_words.h"
+#include "document/translations.h"
 #include "document/way_text.h"
 #include "panels/gap_list_row.h"
 
@@ -115,8 +116,8 @@ std::vector<GapIndex> GapList::wanted() const {
         if (folded && only_indoors_[i]) continue;
         const GapFacts facts = gap_facts(job, {i});
         widths[i] = facts.width();
-        const QString text =
-            QString::fromStdString(facts.gap.label() + ' ' + facts.gap.id) + ' ' + sides_words(job.survey, facts.gap);
+        const QString text = spoken_name(facts.gap) + ' ' + QString::fromStdString(facts.gap.label() + ' ' + facts.gap.id) + ' ' +
+                             sides_words(job.survey, facts.gap);
         if (matches(text, search_->text()) && !(unmeasured_->isChecked() && facts.measured())) all.push_back({i});
     }
     if (order_->currentIndex() == by_width) {
@@ -163,8 +164,7 @@ void GapList::fill() {
 void GapList::add_row(GapIndex gap) {
     const Job& job = *document_.filed();
     const GapFacts facts = gap_facts(job, gap);
-    const QString name = QString::fromStdString(facts.gap.label()), width = width_words(facts.width()),
-                  known = known_words(facts);
+    const QString name = spoken_name(facts.gap), width = width_words(facts.width()), known = known_words(facts);
     auto* row = new QListWidgetItem(tr("%1: %2, %3", "name, width, how known").arg(name, width, known), rows_);
     row->setData(GapListRow::gap, gap.value);
     row->setData(GapListRow::name, name);

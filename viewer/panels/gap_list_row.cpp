@@ -22,11 +22,6 @@ struct Layout {
     int height = 0;
 };
 
-QFont bold(QFont font) {
-    font.setBold(true);
-    return font;
-}
-
 QString below_text(const QModelIndex& index) {
     return GapListRow::tr("%1 · %2", "how known, sides of a gap")
         .arg(index.data(GapListRow::known).toString(), index.data(GapListRow::sides).toString());
@@ -87,10 +82,7 @@ void GapListRow::paint(QPainter* painter, const QStyleOptionViewItem& option, co
     const bool chosen = (option.state & QStyle::State_Selected) != 0;
     painter->save();
     painter->setRenderHint(QPainter::Antialiasing);
-    if (chosen) {
-        painter->fillRect(option.rect, palette::chosen_row);
-        painter->fillRect(QRect(option.rect.left(), option.rect.top(), 4, option.rect.height()), palette::way);
-    }
+    if (chosen) paint_chosen_ground(*painter, option);
     painter->setPen(palette::hairline);
     painter->drawLine(option.rect.bottomLeft(), option.rect.bottomRight());
     paint_sign(painter, at.sign, index.data(sign).toInt());

@@ -9,17 +9,13 @@
 #include <utility>
 
 #include "layers/palette.h"
+#include "panels/row_look.h"
 
 namespace seamward::viewer {
 
 namespace {
 
 constexpr int pad = 10;
-
-QFont bold(QFont font) {
-    font.setBold(true);
-    return font;
-}
 
 }  // namespace
 

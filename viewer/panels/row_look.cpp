@@ -14,6 +14,21 @@ int width_for_rows(const QStyleOptionViewItem& option) {
     return view->width() - view->style()->pixelMetric(QStyle::PM_ScrollBarExtent, nullptr, view->verticalScrollBar());
 }
 
+QFont bold(QFont font) {
+    font.setBold(true);
+    return font;
+}
+
+int text_height(const QFontMetrics& metrics, int width, const QString& text) {
+    constexpr int any_height = 20'000;
+    return text.isEmpty() ? 0 : metrics.boundingRect(QRect(0, 0, width, any_height), Qt::TextWordWrap, text).height();
+}
+
+void paint_chosen_ground(QPainter& painter, const QStyleOptionViewItem& option) {
+    painter.fillRect(option.rect, palette::chosen_row);
+    painter.fillRect(QRect(option.rect.left(), option.rect.top(), 4, option.rect.height()), palette::way);
+}
+
 void paint_row_focus(QPainter& painter, const QStyleOptionViewItem& option) {
     if ((option.state & QStyle::State_HasFocus) == 0) return;
     painter.setPen(QPen(palette::way, 1, Qt::DotLine));

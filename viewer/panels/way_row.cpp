@@ -22,11 +22,6 @@ struct Layout {
     int height = 0;
 };
 
-QFont bold(QFont font) {
-    font.setBold(true);
-    return font;
-}
-
 Layout layout(const QRect& row, const QFont& font, const QModelIndex& index) {
     const QFontMetrics strong(bold(font));
     const QFontMetrics plain(font);
@@ -69,10 +64,7 @@ void WayRow::paint(QPainter* painter, const QStyleOptionViewItem& option, const 
     const bool chosen = (option.state & QStyle::State_Selected) != 0;
     painter->save();
     painter->setRenderHint(QPainter::Antialiasing);
-    if (chosen) {
-        painter->fillRect(option.rect, palette::chosen_row);
-        painter->fillRect(QRect(option.rect.left(), option.rect.top(), 4, option.rect.height()), palette::way);
-    }
+    if (chosen) paint_chosen_ground(*painter, option);
     painter->setPen(palette::hairline);
     painter->drawLine(option.rect.bottomLeft(), option.rect.bottomRight());
     painter->setFont(bold(option.font));

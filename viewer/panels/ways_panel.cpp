@@ -9,6 +9,7 @@
 #include <QVBoxLayout>
 
 #include "document/model_words.h"
+#include "document/translations.h"
 #include "document/way_text.h"
 #include "panels/choice_box.h"
 #include "panels/way_row.h"
@@ -177,7 +178,7 @@ void WaysPanel::fill_choices() {
     for (const Pest& pest : document_.job().pests) animals_->addItem(animal_text(pest));
     rooms_->clear();
     rooms_->addItem(tr("All rooms"));
-    for (const SpaceIndex room : document_.rooms()) rooms_->addItem(QString::fromStdString(document_.job().survey[room].label()));
+    for (const SpaceIndex room : document_.rooms()) rooms_->addItem(spoken_name(document_.job().survey[room]));
     animals_->setCurrentIndex(document_.animal() + 1);
     rooms_->setCurrentIndex(document_.room() + 1);
     for (QComboBox* box : {animals_, rooms_}) {
@@ -230,7 +231,7 @@ QString WaysPanel::animal_asked() const {
 QString WaysPanel::room_asked() const {
     const int row = document_.room();
     if (row == JobDocument::all_rooms) return {};
-    return QString::fromStdString(document_.job().survey[document_.rooms()[static_cast<std::size_t>(row)]].label());
+    return spoken_name(document_.job().survey[document_.rooms()[static_cast<std::size_t>(row)]]);
 }
 
 QString WaysPanel::none_text() const {

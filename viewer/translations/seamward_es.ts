@@ -2666,6 +2666,26 @@ unas %2</translation>
         <source>Drills (*.yaml *.yml *.json);;All files (*)</source>
         <translation>Ejercicios (*.yaml *.yml *.json);;Todos los archivos (*)</translation>
     </message>
+    <message>
+        <source>Write a report</source>
+        <translation>Escribir un informe</translation>
+    </message>
+    <message>
+        <source>Reports (*.%1)</source>
+        <translation>Informes (*.%1)</translation>
+    </message>
+    <message>
+        <source>The report is written: %1</source>
+        <translation>El informe está escrito: %1</translation>
+    </message>
+    <message>
+        <source>&amp;Look at it</source>
+        <translation>&amp;Verlo</translation>
+    </message>
+    <message>
+        <source>&amp;Write a report...</source>
+        <translation>Escribir un in&amp;forme...</translation>
+    </message>
 </context>
 <context>
     <name>seamward::viewer::ModelForm</name>
@@ -3472,6 +3492,112 @@ at: [4.5 m, 9 m, 0.05 m]</translation>
     <message>
         <source>Take %1 off the list</source>
         <translation>Quitar %1 de la lista</translation>
+    </message>
+</context>
+<context>
+    <name>seamward::viewer::ReportDialog</name>
+    <message>
+        <source>Write a report</source>
+        <translation>Escribir un informe</translation>
+    </message>
+    <message>
+        <source>&amp;For whom</source>
+        <translation>&amp;Para quién</translation>
+    </message>
+    <message>
+        <source>The homeowner: what was found, what it costs to close</source>
+        <translation>El dueño de la casa: qué se encontró y cuánto cuesta cerrarlo</translation>
+    </message>
+    <message>
+        <source>The crew: steps in working order</source>
+        <translation>La cuadrilla: los pasos en orden de trabajo</translation>
+    </message>
+    <message>
+        <source>The builder: details, and what published rules say</source>
+        <translation>El constructor: los detalles y lo que dicen las normas publicadas</translation>
+    </message>
+    <message>
+        <source>An owner who does a part of it</source>
+        <translation>Un dueño que hace una parte</translation>
+    </message>
+    <message>
+        <source>Whoever surveys: a sheet to fill in</source>
+        <translation>Quien inspecciona: una hoja para llenar</translation>
+    </message>
+    <message>
+        <source>&amp;Written as</source>
+        <translation>Escrito c&amp;omo</translation>
+    </message>
+    <message>
+        <source>A page for phones and browsers (.html)</source>
+        <translation>Una página para teléfonos y navegadores (.html)</translation>
+    </message>
+    <message>
+        <source>Sheets to print (.pdf)</source>
+        <translation>Hojas para imprimir (.pdf)</translation>
+    </message>
+    <message>
+        <source>Tables of gaps, closings and materials (.xlsx)</source>
+        <translation>Tablas de huecos, cierres y materiales (.xlsx)</translation>
+    </message>
+    <message>
+        <source>In which &amp;language</source>
+        <translation>En qué &amp;idioma</translation>
+    </message>
+    <message>
+        <source>W&amp;idths</source>
+        <translation>&amp;Anchos</translation>
+    </message>
+    <message>
+        <source>Inches, and millimeters beside them</source>
+        <translation type="unfinished">Pulgadas, y al lado milímetros</translation>
+    </message>
+    <message>
+        <source>Millimeters only</source>
+        <translation type="unfinished">Solo milímetros</translation>
+    </message>
+    <message>
+        <source>&amp;Paper</source>
+        <translation>Pape&amp;l</translation>
+    </message>
+    <message>
+        <source>Letter</source>
+        <translation>Carta</translation>
+    </message>
+    <message>
+        <source>Where &amp;to...</source>
+        <translation>A &amp;dónde...</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation type="unfinished">Cancelar</translation>
+    </message>
+    <message>
+        <source>The sheet has the job as it stands here. As a page it can be filled in on a phone, without a network, and gives the job back.</source>
+        <translation>La hoja tiene el trabajo tal como está aquí. Como página se puede llenar en un teléfono, sin red, y devuelve el trabajo.</translation>
+    </message>
+    <message>
+        <source>The plan is made anew against the animals chosen under Closings, at the cheapest that keeps all of them out. Ticks and treatments chosen by hand are not in it.</source>
+        <translation>El plan se hace de nuevo contra los animales elegidos en Cierres, lo más barato que los deja afuera a todos. Las marcas y los tratamientos elegidos a mano no entran en él.</translation>
+    </message>
+</context>
+<context>
+    <name>seamward::viewer::ReportDocument</name>
+    <message>
+        <source>The model has %1 triangles, more than a page can carry: there are no drawings.</source>
+        <translation>El modelo tiene %1 triángulos, más de lo que cabe en una página: no hay dibujos.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be shown as a photo.</source>
+        <translation>%1 no se puede mostrar como foto.</translation>
+    </message>
+    <message>
+        <source>%1 is no name of a report: it ends in .html, .pdf or .xlsx.</source>
+        <translation>%1 no es nombre de un informe: termina en .html, .pdf o .xlsx.</translation>
+    </message>
+    <message>
+        <source>Writing %1</source>
+        <translation>Escribiendo %1</translation>
     </message>
 </context>
 <context>

@@ -32,6 +32,7 @@ MainWindow::MainWindow(Preferences& preferences, RecentJobs& recent)
       document_(new JobDocument(this)),
       closings_(new ClosingsDocument(*document_, this)),
       survey_(new SurveyDocument(*document_, this)),
+      report_(new ReportDocument(*document_, *closings_, this)),
       pages_(new QStackedWidget(this)),
       sides_(new QStackedWidget(this)),
       start_(new StartPage(recent, shipped_examples())),
@@ -151,6 +152,9 @@ void MainWindow::connect_documents() {
         statusBar()->showMessage(tr("Saved %1").arg(path), 6'000);
         update_title();
     });
+    connect(report_, &ReportDocument::busy_changed, this, [this](const QString& doing) { statusBar()->showMessage(doing); });
+    connect(report_, &ReportDocument::written, this, &MainWindow::tell_report);
+    connect(report_, &ReportDocument::failed, this, [this](const OpenFault& fault) { tell_fault(fault.text); });
     connect(closings_, &ClosingsDocument::planned, this, [this] {
         // What was ticked while the plan was made is a change; what only went with its gap is none.
         if (ticks_rest_.isActive()) remember_ticks();

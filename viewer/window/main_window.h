@@ -17,6 +17,7 @@
 #include "document/job_document.h"
 #include "document/preferences.h"
 #include "document/recent_jobs.h"
+#include "document/report_document.h"
 #include "document/survey_document.h"
 #include "panels/closings_panel.h"
 #include "panels/first_hints.h"
@@ -42,16 +43,20 @@ public:
     [[nodiscard]] JobDocument& document() { return *document_; }
     [[nodiscard]] ClosingsDocument& closings() { return *closings_; }
     [[nodiscard]] SurveyDocument& survey() { return *survey_; }
+    [[nodiscard]] ReportDocument& report() { return *report_; }
     [[nodiscard]] PicturePane& picture() { return *picture_; }
     void show_page(Page page);
     /// Made when it is first asked for.
     [[nodiscard]] DrillPage& drill();
-    /// Opens a job or a drill, or begins with a builder's model, as the ending of the name says; asks first when there is unsaved work.
+    /// Opens a job or a drill, or begins with a builder's model, as the ending of the name says; asks first when there is unsaved
+    /// work.
     void open(const QString& path);
     /// Saves what the picture shows; false, with a message, when that cannot be.
     bool save_picture(const QString& path);
     /// Saves the solids of the house as GLB.
     bool save_solids(const QString& path);
+    /// Begins to write a report as it was last asked for; false. A message tells when it is written, or why it cannot be.
+    bool save_report(const QString& path);
     /// Saves the ride along the chosen way: a film (.ogv), or pictures in a folder. Shows how far it is; can be called off.
     bool save_film(const QString& path);
 
@@ -86,6 +91,8 @@ private:
     void go_to_first_page();
     void ask_for_model(const QString& path);
     void ask_for_new_house();
+    void ask_for_report();
+    void tell_report(const QString& path, const QStringList& left_out);
     [[nodiscard]] bool may_leave();
     bool save();
     bool save_as();
@@ -101,6 +108,7 @@ private:
     JobDocument* document_;
     ClosingsDocument* closings_;
     SurveyDocument* survey_;
+    ReportDocument* report_;
     QStackedWidget *pages_, *sides_;
     StartPage* start_;
     PicturePane* picture_ = nullptr;
@@ -118,6 +126,9 @@ private:
     std::vector<std::pair<QMenu*, Words>> menus_;
     std::vector<QAction*> with_job_, with_house_;  ///< that need one
     QAction *undo_ = nullptr, *redo_ = nullptr, *save_ = nullptr, *first_page_ = nullptr;
+    ReportSettings report_settings_;  ///< as they were last asked for
+    QString report_ending_ = QStringLiteral("html");
+    bool report_asked_ = false;
     std::vector<Draft> left_behind_;
     std::vector<ClosingState> ticks_;  ///< as the history has them
     QTimer ticks_rest_;                ///< runs out when nobody ticks any more: a drag along the prices is one change

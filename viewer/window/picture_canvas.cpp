@@ -15,6 +15,7 @@
 #include <numbers>
 
 #include "base/drawn_shut.h"
+#include "document/translations.h"
 #include "document/units_text.h"
 #include "document/way_text.h"
 #include "layers/way_overlay.h"
@@ -311,8 +312,7 @@ void PictureCanvas::paint_words(QPainter& painter) {
     painter.restore();
     if (const auto chosen = marked(); chosen && scene_.has_places()) {
         const Gap& gap = document_.job().survey[*chosen];
-        if (gap.at)
-            paint_chosen_place(painter, scene_.frame().to_scene(*gap.at), QString::fromStdString(gap.label()), camera_, area);
+        if (gap.at) paint_chosen_place(painter, scene_.frame().to_scene(*gap.at), spoken_name(gap), camera_, area);
     }
     if (measure_from_) {
         const auto meters = measured();

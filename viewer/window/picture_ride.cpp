@@ -2,6 +2,7 @@
 // The ride of the picture.
 #include <algorithm>
 
+#include "document/translations.h"
 #include "document/way_text.h"
 #include "window/picture_canvas.h"
 
@@ -80,19 +81,19 @@ QString PictureCanvas::ride_words() const {
     const RankedPath& way = *document_.chosen();
     const Survey& survey = document_.job().survey;
     const WayLine& line = scene_.chosen_line();
-    if (ride_->arrived(ride_at_)) return tr("Arrived in: %1").arg(QString::fromStdString(survey[way.path.to()].label()));
+    if (ride_->arrived(ride_at_)) return tr("Arrived in: %1").arg(spoken_name(survey[way.path.to()]));
     if (const auto stop = ride_->near(ride_at_)) {
         const std::size_t step = line.stops[*stop].step;
         const Gap& gap = survey[way.path.gaps[step]];
         const QString width = gap_width_text(gap);
-        const QString name = QString::fromStdString(gap.label());
+        const QString name = spoken_name(gap);
         const QString words =
             way.path.gaps[step] == way.pinch_gap ? tr("Gap %1 of %2, the smallest: %3, %4") : tr("Gap %1 of %2: %3, %4");
         return words.arg(step + 1).arg(way.path.gaps.size()).arg(name, width);
     }
     const std::size_t passed = ride_->passed(ride_at_);
     const std::size_t space = passed == 0 ? 0 : line.stops[passed - 1].step + 1;
-    return tr("In: %1").arg(QString::fromStdString(survey[way.path.spaces[space]].label()));
+    return tr("In: %1").arg(spoken_name(survey[way.path.spaces[space]]));
 }
 
 }  // namespace seamward::viewer

@@ -1,14 +1,22 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the window saves besides the survey.
 #include <QApplication>
+#include <QDesktopServices>
 #include <QDir>
+#include <QFileDialog>
 #include <QFileInfo>
+#include <QMessageBox>
 #include <QProgressDialog>
+#include <QPushButton>
 #include <QSaveFile>
+#include <QStatusBar>
+#include <QUrl>
 
 #include "base/diagnostics.h"
+#include "document/translations.h"
 #include "exchange/gltf.h"
 #include "exchange/write_whole_file.h"
+#include "panels/report_dialog.h"
 #include "window/film.h"
 #include "window/main_window.h"
 
@@ -30,6 +38,39 @@ bool MainWindow::save_solids(const QString& path) {
     } catch (const BadInput& bad) {
         return tell_fault(QString::fromUtf8(bad.what()));
     }
+}
+
+void MainWindow::ask_for_report() {
+    survey_panel_->commit();
+    if (!report_asked_) {  // as the window itself is
+        report_settings_.language = spoken() == "es" ? Language::spanish : Language::english;
+        report_settings_.lengths =
+            preferences_.lengths() == Lengths::millimeters ? seamward::Lengths::millimeters : seamward::Lengths::inches;
+    }
+    ReportDialog dialog(this);
+    dialog.choose(report_settings_, report_ending_);
+    if (dialog.exec() != QDialog::Accepted) return;
+    report_settings_ = dialog.settings();
+    report_ending_ = dialog.ending();
+    report_asked_ = true;
+    save_somewhere(tr("Write a report"), tr("Reports (*.%1)").arg(report_ending_), report_ending_, &MainWindow::save_report);
+}
+
+bool MainWindow::save_report(const QString& path) {
+    report_->write(path, report_settings_);
+    return false;  // it tells itself when it is written
+}
+
+void MainWindow::tell_report(const QString& path, const QStringList& left_out) {
+    statusBar()->showMessage(tr("Saved %1").arg(path), 6'000);
+    auto* box = new QMessageBox(QMessageBox::Information, tr("Seamward"), tr("The report is written: %1").arg(path),
+                                QMessageBox::Close, this);
+    box->setObjectName("report_written");
+    box->setAttribute(Qt::WA_DeleteOnClose);
+    box->setInformativeText(left_out.join('\n'));
+    QPushButton* look = box->addButton(tr("&Look at it"), QMessageBox::ActionRole);
+    connect(look, &QPushButton::clicked, this, [path] { QDesktopServices::openUrl(QUrl::fromLocalFile(path)); });
+    box->open();
 }
 
 bool MainWindow::save_film(const QString& path) {

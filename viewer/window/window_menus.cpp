@@ -65,6 +65,8 @@ void MainWindow::make_file_menu() {
         file, [] { return tr("Save the survey &as..."); }, QKeySequence::SaveAs, [this] { save_as(); }));
     file->addSeparator();
     with_job_.push_back(add(
+        file, [] { return tr("&Write a report..."); }, QKeySequence::Print, [this] { ask_for_report(); }));
+    with_job_.push_back(add(
         file, [] { return tr("Save the &picture..."); }, {},
         [this] {
             save_somewhere(tr("Save the picture"), tr("Pictures (*.png)"), QStringLiteral("png"), &MainWindow::save_picture);

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "base/sha256.h"
+#include "sweep/sha256.h"
 
 #include <gtest/gtest.h>
 
