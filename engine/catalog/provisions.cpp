@@ -13,9 +13,11 @@ constexpr std::array<std::string_view, 6> measure_keys{"id", "name", "unit", "of
 constexpr std::array<std::string_view, 6> unit_words{"length", "area", "share", "count", "answer", "air-changes"};
 constexpr std::array<std::string_view, 3> of_words{"gap", "space", "house"};
 constexpr std::array<std::string_view, 3> stated_words{"gap", "place", "no"};
-constexpr std::array<std::string_view, 19> provision_keys{
-    "id",         "name",     "text",     "group",   "applies", "gaps",       "classes", "measure", "limit", "area_rule",
-    "lower_rule", "lower_if", "document", "edition", "section", "confidence", "mend",    "source",  "note"};
+constexpr std::array<std::string_view, 22> provision_keys{
+    "id",          "name",    "text",   "group",     "applies",    "gaps",     "classes",  "into",    "outside_walls",
+    "closed_with", "measure", "limit",  "area_rule", "lower_rule", "lower_if", "document", "edition", "section",
+    "confidence",  "mend",    "source", "note"};
+constexpr std::array<std::string_view, 2> into_words{"attic", "garage"};
 constexpr std::array<std::string_view, 3> applies_keys{"cladding", "foundation", "has"};
 constexpr std::array<std::string_view, 2> class_keys{"one", "other"};
 constexpr std::array<std::string_view, 3> limit_keys{"at_least", "at_most", "is"};
@@ -49,6 +51,7 @@ public:
         (void)record.line("note");
         if (record.has("applies")) read_applies(reader_.record(record["applies"], applies_keys, "applies"), row, diagnostics);
         read_gaps(record, row, diagnostics);
+        row.closed_with = read_lines(record, "closed_with", "treatment", diagnostics);
         if (record.has("classes")) {
             const Record classes = reader_.record(record["classes"], class_keys, "classes");
             classes.require({"one", "other"});
@@ -142,8 +145,12 @@ private:
             measure->of != Measure::Of::house || measure->id == "gaps-there" || measure->id == "vent-to-corner";
         if (about_gaps && row.gaps.empty())
             record.report(record.place(), "gaps is missing", "say which gaps it looks at, gaps: {features: [...]}");
-        if (!about_gaps && (record.has("gaps") || record.has("classes")))
-            record.report(record.place(), "this measure looks at no gap", "remove gaps and classes");
+        if (!about_gaps && (record.has("gaps") || record.has("classes") || record.has("into")))
+            record.report(record.place(), "this measure looks at no gap", "remove gaps, classes and into");
+        if (record.has("into")) {
+            if (const auto word = record.word("into", into_words)) row.into = into_words.at(*word);
+        }
+        row.outside_walls = record.truth("outside_walls").value_or(false);
     }
 
     void read_limit(const Record& record, Provision& row) {

@@ -54,7 +54,11 @@ struct Provision {
     /// The gaps of a model that it looks at: IFC classes, one of each list for its two parts. A class stands for all that begin
     /// with it; what `gaps` says of the spaces holds for them too. Both empty: no gap of a model.
     std::array<std::vector<std::string>, 2> classes;
-    std::string measure;  ///< id
+    std::string into;  ///< of these only the ones into an attic or a garage, where the survey says which spaces are; empty: all
+    bool outside_walls =
+        false;  ///< of these only the ones in outside walls of a house whose outline is known, party walls left out
+    std::vector<std::string> closed_with;  ///< treatments that count as closing; empty: all do
+    std::string measure;                   ///< id
     Unit unit = Unit::length;
     std::optional<double> at_least, at_most;  ///< in the unit; one of them at least
     std::string area_rule;                    ///< of areas: id of the table of free areas that says what is due

@@ -45,6 +45,19 @@ const ClosedGap* AuditFacts::closing_of(GapIndex gap) const { return closings_[g
 
 AuditFacts::AuditFacts(const Job& the_job, const GapParts& the_parts) : job(the_job), parts(the_parts) {
     described = !job.house.outline.empty();
+    for (std::size_t i = 0; i < survey().spaces.size(); ++i) {
+        if (called(survey().spaces[i], "attic")) attics_.insert(i);
+        if (called(survey().spaces[i], "garage")) garages_.insert(i);
+    }
+    for (const SpaceArea& floor : job.vented) {
+        if (floor.rule == "attic") attics_.insert(floor.space.value);
+    }
+    for (const Gap& gap : survey().gaps) {
+        if (!gap.feature.starts_with("garage-door")) continue;
+        for (const SpaceIndex side : gap.between) {
+            if (survey()[side].kind == SpaceKind::attached) garages_.insert(side.value);
+        }
+    }
     closings_.resize(survey().gaps.size(), nullptr);
     for (const ClosedGap& closed : job.closed) {
         if (closed.holds()) closings_[closed.gap.value] = &closed;
@@ -78,7 +91,7 @@ std::optional<bool> AuditFacts::has(const std::string& word) const {
     const std::vector<Space>& spaces = survey().spaces;
     const auto any_space = [&](auto&& is) { return std::any_of(spaces.begin(), spaces.end(), is); };
     const auto any_gap = [&](auto&& is) { return std::any_of(survey().gaps.begin(), survey().gaps.end(), is); };
-    if (word == "garage" && any_space([](const Space& s) { return s.kind == SpaceKind::attached; })) return true;
+    if (word == "garage" && (described || !garages_.empty())) return !garages_.empty();  // a door of its own makes it one
     if (word == "attic" && any_space([](const Space& s) { return called(s, "attic"); })) return true;
     if (word == "fuel-appliances" &&
         (!job.inputs.empty() || any_gap([](const Gap& g) { return g.duty == Duty::combustion_air; })))
@@ -137,10 +150,37 @@ bool AuditFacts::between_classes(GapIndex gap, const Provision& provision) const
     return (of(sides[0], one) && of(sides[1], other)) || (of(sides[1], one) && of(sides[0], other));
 }
 
+/// A ceiling under another story is no attic's, and a closet that opens to the yard is no garage.
+bool AuditFacts::leads_as_asked(const Gap& gap, const Provision& provision) const {
+    if (provision.into.empty()) return true;
+    const std::set<std::size_t>& asked = provision.into == "attic" ? attics_ : garages_;
+    if (asked.empty()) return provision.into == "attic" || has("garage").value_or(true);  // nobody says which spaces they are
+    return asked.contains(gap.between[0].value) || asked.contains(gap.between[1].value);
+}
+
+bool AuditFacts::is_in_inner_wall(GapIndex gap) const {
+    const auto& [one, other] = survey()[gap].between;
+    if (called(survey()[one], "party") || called(survey()[other], "party")) return true;
+    const Loop& outline = job.house.outline;
+    const std::optional<Point>& at = survey()[gap].at;
+    if (outline.empty() || !at) return false;
+    constexpr double thickest = 0.45;  // meters: the inner face of an outside wall is no farther from the outline
+    for (std::size_t i = 0; i < outline.size(); ++i) {
+        const Point2 from = outline[i], along = outline[(i + 1) % outline.size()] - from;
+        const double size = dot(along, along);
+        const Point2 there{at->x, at->y};
+        const double share = size > 0 ? std::clamp(dot(there - from, along) / size, 0.0, 1.0) : 0;
+        const Point2 away = there - (from + along * share);
+        if (dot(away, away) <= thickest * thickest) return false;
+    }
+    return true;
+}
+
 std::vector<GapIndex> AuditFacts::gaps_of(const Provision& provision) const {
     std::vector<GapIndex> found;
     for (std::uint32_t i = 0; i < survey().gaps.size(); ++i) {
         const Gap& gap = survey().gaps[i];
+        if (!leads_as_asked(gap, provision) || (provision.outside_walls && is_in_inner_wall({i}))) continue;
         Gap bare = gap, as_found = gap;  // a mesh that was put over an opening is one, and what was closed is still what it was
         bare.covered.reset();
         if (const ClosedGap* closed = closing_of({i})) {

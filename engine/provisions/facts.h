@@ -4,6 +4,7 @@
 #include <array>
 #include <memory>
 #include <optional>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -61,8 +62,12 @@ public:
 private:
     [[nodiscard]] std::optional<bool> has(const std::string& word) const;
     [[nodiscard]] bool between_classes(GapIndex gap, const Provision& provision) const;
+    [[nodiscard]] bool leads_as_asked(const Gap& gap, const Provision& provision) const;
+    /// Whether it is known to be in a wall between rooms or between dwellings.
+    [[nodiscard]] bool is_in_inner_wall(GapIndex gap) const;
     void gather_solids();
 
+    std::set<std::size_t> attics_, garages_;                  ///< spaces; none: nobody says which they are
     std::vector<const ClosedGap*> closings_;                  ///< by gap: the one that holds; null: none
     std::vector<std::vector<TriangleTree::Triangle>> faces_;  ///< by gap
     std::unique_ptr<TriangleTree> ground_, solids_;

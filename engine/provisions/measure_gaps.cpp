@@ -16,12 +16,28 @@ namespace seamward {
 
 namespace {
 
-constexpr const char* guessed = "its width is a guess of the tables: measure it";
+constexpr const char* guessed = "its width is an estimate: measure it";
 constexpr const char* not_seen = "nobody looked: what the tables start with is a guess";
 constexpr const char* tight = "the model draws it tight, which says nothing of the house: measure it there";
 
-void take_clear_width(const AuditFacts& facts, GapIndex index, const Provision& /*provision*/, Measured& out) {
+/// Why a closing does not show that a gap is closed as a provision asks; empty where it does.
+Message closing_doubt(const AuditFacts& facts, GapIndex index, const Provision& provision) {
+    const ClosedGap* closed = facts.closing_of(index);
+    if (closed == nullptr || provision.closed_with.empty() || !is_shut(facts.survey()[index].shape)) return {};
+    if (closed->with.empty()) return "nobody says with what it was closed";
+    if (std::find(provision.closed_with.begin(), provision.closed_with.end(), closed->with) != provision.closed_with.end())
+        return {};
+    const Treatment* with = shipped_treatments().find(closed->with);
+    return message("closed with {}: whether that counts here, the official decides",
+                   {with != nullptr ? Message(with->name) : as_named(closed->with)});
+}
+
+void take_clear_width(const AuditFacts& facts, GapIndex index, const Provision& provision, Measured& out) {
     const Gap& gap = facts.survey()[index];
+    if (Message doubt = closing_doubt(facts, index, provision); !doubt.empty()) {
+        out.remark = std::move(doubt);
+        return;
+    }
     if (facts.is_guess(index)) {
         out.remark = is_drawn_shut(gap) ? tight : guessed;
         return;

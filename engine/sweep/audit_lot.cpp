@@ -28,6 +28,7 @@ LeakingDetail detail_of(const Finding& finding, const Survey& survey) {
     if (!finding.gap) return detail;
     const Gap& gap = survey[*finding.gap];
     detail.feature = gap.feature;
+    detail.stays = gap.must_stay_open();
     detail.width = answer_millimeters(clear_width(gap.shape));
     return detail;
 }

@@ -24,6 +24,8 @@ Database::~Database() { sqlite3_close(handle_); }
 void Database::fail() const {
     const int code = sqlite3_errcode(handle_) & 0xff;
     const std::string mend = code == SQLITE_FULL || code == SQLITE_IOERR ? "check the disk"
+                             : code == SQLITE_READONLY || code == SQLITE_PERM || code == SQLITE_CANTOPEN
+                                 ? "check the permissions of this file and of its folder"
                              : code == SQLITE_BUSY || code == SQLITE_LOCKED
                                  ? "another program holds it; end that first"
                                  : "it is no file of a sweep, or damaged: name another folder, or remove it to begin anew";

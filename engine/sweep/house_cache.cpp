@@ -4,6 +4,7 @@
 #include <array>
 #include <fstream>
 
+#include "sweep/lots.h"
 #include "sweep/sha256.h"
 
 namespace seamward {
@@ -11,6 +12,8 @@ namespace seamward {
 namespace {
 
 std::string file_digest(const std::filesystem::path& path) {
+    std::error_code error;
+    if (!std::filesystem::is_regular_file(path, error)) return "";
     std::ifstream in(path, std::ios::binary);
     if (!in) return "";
     Sha256 digest;
@@ -29,6 +32,7 @@ HouseCache::Entry HouseCache::house(const std::filesystem::path& path, const Run
         const auto found = entries_.find(spelled);
         if (found != entries_.end() && found->second.described) return found->second;
     }
+    refuse_pipes_and_devices(path, spelled);
     // The digest first: a file that changes meanwhile is then taken for an older one, and its lots are done again.
     Entry entry{nullptr, file_digest(path)};
     entry.described = std::make_shared<const HouseDescription>(read_house_description(path, spelled, context));

@@ -26,7 +26,7 @@ public:
 
     /// Throws BadInput when the house cannot be read; that is not kept.
     [[nodiscard]] Entry house(const std::filesystem::path& path, const RunContext& context);
-    /// SHA-256 of the file; empty when it cannot be read.
+    /// SHA-256 of the file; empty when it cannot be read or is a pipe or a device.
     [[nodiscard]] std::string digest(const std::filesystem::path& path);
 
 private:

@@ -2,6 +2,7 @@
 #include "sweep/lone_lot.h"
 
 #include <poll.h>
+#include <sys/prctl.h>
 #include <sys/resource.h>
 #include <sys/wait.h>
 #include <unistd.h>
@@ -38,7 +39,10 @@ private:
 };
 
 /// Never returns: the copy of the program ends here, without what ends the program itself.
-[[noreturn]] void do_and_tell(const std::string& name, const LotDoer& doer, int out) {
+[[noreturn]] void do_and_tell(const std::string& name, const LotDoer& doer, int out, pid_t parent) {
+    // Nobody waits for the answer once the parent is gone, however that ended. It may have ended before it was said so.
+    prctl(PR_SET_PDEATHSIG, SIGKILL);
+    if (getppid() != parent) _exit(1);
     const rlimit no_core{0, 0};
     setrlimit(RLIMIT_CORE, &no_core);
     try {
@@ -80,9 +84,10 @@ std::string read_all(int in, pid_t child, const RunContext& context) {
 std::variant<LotRow, DiedOf> do_lot_apart(const std::string& name, const LotDoer& doer, const RunContext& context) {
     context.check();
     Pipe pipe;
+    const pid_t parent = getpid();
     const pid_t child = fork();
     if (child < 0) throw std::system_error(errno, std::generic_category(), "fork");
-    if (child == 0) do_and_tell(name, doer, pipe.end(1));
+    if (child == 0) do_and_tell(name, doer, pipe.end(1), parent);
     pipe.close_end(1);
     const std::string bytes = read_all(pipe.end(0), child, context);
     int status = 0;

@@ -6,7 +6,6 @@
 #include <stdexcept>
 
 #include "base/diagnostics.h"
-#include "base/document.h"
 #include "base/file_io.h"
 #include "base/text.h"
 #include "catalog/shipped_text.h"
@@ -35,9 +34,12 @@ std::string faults_text(const BadInput& bad, const std::filesystem::path& path) 
 std::string plan_of(const Job& job, const LotFiles& files) {
     const std::filesystem::path file = job.model ? job.model->path : job.house_file;
     if (file.empty()) return "";
-    const std::filesystem::path whole = file.lexically_normal(), folder = files.folder.lexically_normal();
-    if (whole.is_absolute() != folder.is_absolute() || folder.empty()) return printable(whole.generic_string());
-    return printable(whole.lexically_relative(folder).generic_string());
+    // However either is spelled, it is one plan.
+    std::error_code error;
+    const std::filesystem::path here = std::filesystem::current_path(error);
+    const std::filesystem::path whole = (here / file).lexically_normal();
+    const std::filesystem::path seen = whole.lexically_relative((here / files.folder).lexically_normal());
+    return printable((seen.empty() ? whole : seen).generic_string());
 }
 
 /// No more of the house than the work asks for.
@@ -81,11 +83,12 @@ LotRow do_lot(const LotFiles& files, const std::string& name, const SweepSetting
     };
     const auto failed_here = [&](const std::string& what) { failed(printable(path.string() + ": error: " + what)); };
     try {
-        const std::string text = read_file(path, path.string(), Document::most_bytes);
+        const std::string text = read_lot(path, path.string());
         row.digest = sha256_hex(text);
         LotHouses own(houses);
         const Job job = parse_job(text, path, context, made_for(settings.work), {}, &own);
         row.inputs = own.inputs();
+        if (job.model) refuse_pipes_and_devices(job.model->path, job.model->path.string());
         if (job.model) row.inputs.push_back({job.model->path.string(), houses.digest(job.model->path)});
         row.lot = job.lot;
         row.name = job.name;

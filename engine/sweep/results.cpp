@@ -39,9 +39,17 @@ public:
         close(number_);
         throw BadInput({{folder.string(), {}, "another sweep writes to this folder", "wait for it, or name another folder"}});
     }
-    ~FolderLock() { close(number_); }
+    ~FolderLock() {
+        if (number_ >= 0) close(number_);
+    }
     FolderLock(const FolderLock&) = delete;
     FolderLock& operator=(const FolderLock&) = delete;
+
+    /// In a copy of the process. The lock belongs to all copies of the descriptor: it stays until the last one is closed.
+    void leave_to_parent() {
+        close(number_);
+        number_ = -1;
+    }
 
 private:
     int number_ = -1;
@@ -222,6 +230,8 @@ struct SweepResults::Impl {
 SweepResults::SweepResults(const fs::path& folder, LotWork work) : impl_(std::make_unique<Impl>(folder, work)) {}
 
 SweepResults::~SweepResults() = default;
+
+void SweepResults::leave_to_parent() { impl_->lock.leave_to_parent(); }
 
 std::string SweepResults::day(const std::string& asked_for, const std::string& today) {
     if (asked_for.empty()) {

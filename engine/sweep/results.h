@@ -41,6 +41,10 @@ public:
     SweepResults(const SweepResults&) = delete;
     SweepResults& operator=(const SweepResults&) = delete;
 
+    /// For a copy of the process, which must not use the results: the folder is locked by its parent alone from here on, and free
+    /// as soon as that ends.
+    void leave_to_parent();
+
     /// Notes the day of the work. Without one asked for, it is the one noted before, so that a sweep which goes on the next
     /// morning is still of one day; and `today` where there is none.
     [[nodiscard]] std::string day(const std::string& asked_for, const std::string& today);

@@ -174,7 +174,7 @@ std::string costs_csv(const RollUp& sums) {
         std::vector<Cell> row;
         put_texts({tally.plan, tally.option}, row);
         put_counts({tally.lots, tally.errors, tally.open, tally.no_plan}, row);
-        put_costs(tally.open - tally.no_plan, tally, row);
+        put_costs(tally.planned, tally, row);
         text.add(std::move(row));
     }
     return text.finished();
@@ -201,6 +201,7 @@ RollUp roll_up(const LotFiles& files, LotWork work, SweepResults& results, const
     });
     RollUp sums;
     for (auto& [key, entry] : costs) {
+        entry.first.planned = entry.second.size();
         add_up(entry.second, entry.first);
         sums.costs.push_back(std::move(entry.first));
     }

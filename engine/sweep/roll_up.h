@@ -27,7 +27,8 @@ struct DetailTally {
 struct CostTally {
     std::string plan, option;
     std::size_t lots = 0, errors = 0, open = 0, no_plan = 0;  ///< `open`: with a way in, whether or not there is a plan
-    Money least, middle, most, sum;                           ///< over lots that have a way in and a plan
+    std::size_t planned = 0;         ///< lots that have a way in and a plan; 0: nothing was planned, there are no amounts
+    Money least, middle, most, sum;  ///< over those
 };
 
 /// What all lots together tell. Details: most leaks first, by plan. Middles are medians, of an even number the lower one of the

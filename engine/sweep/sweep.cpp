@@ -9,8 +9,7 @@
 #include <unordered_set>
 
 #include "base/diagnostics.h"
-#include "base/document.h"
-#include "base/file_io.h"
+#include "base/text.h"
 #include "sweep/books.h"
 #include "sweep/house_cache.h"
 #include "sweep/lone_lot.h"
@@ -27,7 +26,7 @@ bool still_holds(const KnownRow& row, const std::filesystem::path& path, const s
     if (row.settings != settings || (row.result == LotResult::error && !row.died)) return false;
     std::string text;
     try {
-        text = read_file(path, path.string(), Document::most_bytes);
+        text = read_lot(path, path.string());
     } catch (const BadInput&) {
         return false;
     }
@@ -40,27 +39,54 @@ std::vector<std::string> lots_to_do(const LotFiles& files, const std::string& se
                                     const RunContext& context) {
     context.stage("looking for rows that still hold");
     HouseCache inputs;
+    const std::unordered_set<std::string_view> misnamed(files.misnamed.begin(), files.misnamed.end());
     std::vector<std::string> todo;
     for (const std::string& name : files.names) {
         context.check();
+        if (misnamed.contains(name)) continue;
         const std::optional<KnownRow> row = results.known(name);
         if (!row || !still_holds(*row, files.path_of(name), settings, inputs)) todo.push_back(name);
     }
     return todo;
 }
 
-LotRow row_of_the_dead(const LotFiles& files, const std::string& name, int signal) {
+LotRow row_of_fault(const LotFiles& files, const std::string& name, const std::string& what) {
     LotRow row;
     row.file = name;
-    const char* word = strsignal(signal);
-    row.error = files.path_of(name).string() + ": error: the program died twice at this lot (signal " + std::to_string(signal) +
-                ", " + (word != nullptr ? word : "unknown") + "); it is left out until its file changes";
-    try {
-        row.digest = sha256_hex(read_file(files.path_of(name), name, Document::most_bytes));
-    } catch (const BadInput&) {
-        row.digest.clear();
-    }
+    row.error = printable(files.path_of(name).string() + ": error: " + what);
     return row;
+}
+
+/// Notes what a lot that may end the program rests on. No more is read than the letters of its text: to parse it may be what
+/// does.
+void note_inputs(const std::filesystem::path& path, LotRow& row) {
+    std::string text;
+    try {
+        text = read_lot(path, path.string());
+    } catch (const BadInput&) {
+        return;
+    }
+    row.digest = sha256_hex(text);
+    HouseCache inputs;
+    for (const std::filesystem::path& named : files_named_in(text, path))
+        row.inputs.push_back({named.string(), inputs.digest(named)});
+}
+
+LotRow row_of_the_dead(const LotFiles& files, const std::string& name, int signal) {
+    const char* word = strsignal(signal);
+    return row_of_fault(files, name,
+                        "the program died twice at this lot (signal " + std::to_string(signal) + ", " +
+                            (word != nullptr ? word : "unknown") +
+                            "); it is left out until its file changes, or one that it names");
+}
+
+void put_misnamed(const LotFiles& files, const std::string& settings, SweepResults& results, SweepTally& tally) {
+    std::vector<LotRow> rows;
+    for (const std::string& name : files.misnamed)
+        rows.push_back(
+            row_of_fault(files, name, "the name of this file is not UTF-8 or has control characters; give it another"));
+    if (!rows.empty()) results.put(rows, settings);
+    tally.done += rows.size();
 }
 
 /// Those that an earlier run ended over come first, one by one, each in a process of its own: only the guilty one dies again.
@@ -70,15 +96,26 @@ std::vector<std::string> settle_begun(const LotFiles& files, std::vector<std::st
     if (begun.empty()) return todo;
     context.stage("trying the lots that the last run ended over");
     const std::unordered_set<std::string_view> suspects(begun.begin(), begun.end());
+    const LotDoer apart = [&](const std::string& name, const RunContext& quiet) {
+        results.leave_to_parent();
+        return doer(name, quiet);
+    };
     std::vector<std::string> left;
     for (std::string& name : todo) {
         if (!suspects.contains(name)) {
             left.push_back(std::move(name));
             continue;
         }
-        const std::variant<LotRow, DiedOf> answer = do_lot_apart(name, doer, context);
+        // Inputs first: one that changes meanwhile is then taken for an older one, and the lot is tried again.
+        LotRow before;
+        note_inputs(files.path_of(name), before);
+        const std::variant<LotRow, DiedOf> answer = do_lot_apart(name, apart, context);
         const auto* death = std::get_if<DiedOf>(&answer);
-        const LotRow row = death != nullptr ? row_of_the_dead(files, name, death->signal) : std::get<LotRow>(answer);
+        LotRow row = death != nullptr ? row_of_the_dead(files, name, death->signal) : std::get<LotRow>(answer);
+        if (death != nullptr) {
+            row.digest = std::move(before.digest);
+            row.inputs = std::move(before.inputs);
+        }
         results.put({&row, 1}, settings, death != nullptr);
         ++tally.done;
         if (death != nullptr) ++tally.died;
@@ -148,7 +185,8 @@ void sweep(const LotFiles& files, const std::string& settings, const LotDoer& do
     std::optional<Books> books;
     try {
         std::vector<std::string> todo = lots_to_do(files, settings, results, context);
-        tally.kept = files.names.size() - todo.size();
+        tally.kept = files.names.size() - todo.size() - files.misnamed.size();
+        put_misnamed(files, settings, results, tally);
         todo = settle_begun(files, std::move(todo), settings, doer, results, context, tally);
         books.emplace(std::move(todo), std::size_t{threads} * static_cast<std::size_t>(ranks.count()), settings, results, tally,
                       context);

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <fstream>
 #include <tuple>
 #include <unordered_map>
 
@@ -261,8 +262,21 @@ private:
                                  " through and may be closed: it is a gap to find",
                              "take it out of the decoys, or make it narrower in the job");
         }
-        if (round_.drill.seen && right_entries(round_).empty())
+        if (round_.drill.seen) check_entry();
+    }
+
+    /// By which entry a seen animal came is asked of the places of the drill.
+    void check_entry() {
+        const std::vector<GapIndex> right = right_entries(round_);
+        if (right.empty()) {
             file_.report(file_["seen"].place(), "no open way leads that animal to that room", "name another room or animal");
+            return;
+        }
+        if (std::any_of(right.begin(), right.end(), [&](GapIndex gap) { return place_of_.contains(gap.value); })) return;
+        const std::string& id = round_.job.survey[right.front()].id;
+        file_.report(file_["seen"].place(),
+                     "the animal came by gap \"" + id + "\", which is no place of this drill: no answer would be right",
+                     "add " + id + " to scope, or name another room or animal");
     }
 
     std::filesystem::path path_;
@@ -276,6 +290,45 @@ private:
 }  // namespace
 
 const char* difficulty_word(Difficulty difficulty) { return difficulty_words.at(static_cast<std::size_t>(difficulty)).data(); }
+
+bool begins_as_drill(std::string_view text) {
+    constexpr std::string_view mark = "\xef\xbb\xbf", key = "seamward-drill";
+    if (text.starts_with(mark)) text.remove_prefix(mark.size());
+    while (!text.empty()) {
+        const bool whole_line = text[0] == '#' || text[0] == '%' || text.starts_with("---");
+        const bool passed_over = whole_line || std::string_view(" \t\r\n{").find(text[0]) != std::string_view::npos;
+        if (!passed_over) break;
+        text.remove_prefix(whole_line ? std::min(text.find('\n'), text.size()) : 1);
+    }
+    const bool quoted = text.starts_with('"') || text.starts_with('\'');
+    const char quote = quoted ? text[0] : ' ';
+    if (quoted) text.remove_prefix(1);
+    if (!text.starts_with(key)) return false;
+    text.remove_prefix(key.size());
+    if (quoted && !text.starts_with(quote)) return false;
+    if (quoted) text.remove_prefix(1);
+    const std::size_t colon = text.find_first_not_of(" \t\r\n");
+    return colon != std::string_view::npos && text[colon] == ':';
+}
+
+std::optional<std::vector<std::filesystem::path>> drill_files(const std::filesystem::path& folder) {
+    constexpr std::size_t head = 65'536;  // bytes in which the first key stands, whatever is said above it
+    std::error_code error;
+    std::vector<std::filesystem::path> files;
+    for (std::filesystem::directory_iterator entry(folder, error), end; !error && entry != end; entry.increment(error)) {
+        const std::string ending = entry->path().extension().string();
+        std::error_code unknown;
+        if ((ending != ".yaml" && ending != ".yml" && ending != ".json") || !entry->is_regular_file(unknown)) continue;
+        std::ifstream file(entry->path(), std::ios::binary);
+        std::string text(head, '\0');
+        file.read(text.data(), static_cast<std::streamsize>(text.size()));
+        text.resize(static_cast<std::size_t>(file.gcount()));
+        if (begins_as_drill(text)) files.push_back(entry->path());
+    }
+    if (error) return std::nullopt;
+    std::sort(files.begin(), files.end());
+    return files;
+}
 
 DrillRound parse_drill(std::string_view text, const std::filesystem::path& path, const RunContext& context, Make make,
                        const FileTexts& newer) {

@@ -5,6 +5,7 @@
 #include <filesystem>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "base/run_context.h"
@@ -64,8 +65,16 @@ struct DrillRound {
     std::vector<DrillPlace> places;  ///< in the order of a walk round the outside, then from space to space
 };
 
+/// Whether the first key of a YAML or JSON text is that of a drill file.
+[[nodiscard]] bool begins_as_drill(std::string_view text);
+
+/// The drill files of a folder, by their names: those that begin as one and end in .yaml, .yml or .json. Nothing: it is no
+/// folder.
+[[nodiscard]] std::optional<std::vector<std::filesystem::path>> drill_files(const std::filesystem::path& folder);
+
 /// Reads a drill file and the job file that it names. Throws BadInput with all faults of a file, each with line and column. Of a
-/// drill that cannot be done (nothing is due, a decoy that is a gap to close, a sighting that nothing explains) likewise.
+/// drill that cannot be done (nothing is due, a decoy that is a gap to close, a sighting that nothing explains or that no place
+/// of it does) likewise.
 [[nodiscard]] DrillRound read_drill(const std::filesystem::path& path, const RunContext& context, Make make = Make::survey);
 
 /// The same from text in memory; `newer`: what is read in place of the job's and the house's file.

@@ -2,7 +2,8 @@
 #include "teach/feedback.h"
 
 #include <algorithm>
-#include <cmath>
+#include <array>
+#include <string_view>
 
 #include "base/measure_text.h"
 #include "base/phrases.h"
@@ -16,6 +17,11 @@
 namespace seamward {
 
 namespace {
+
+/// Rows of the table of duties about service equipment: what is open there has to be closed, not by whoever seals a house.
+constexpr std::array<std::string_view, 2> electrician_rows{"meter-can", "panel-knockout"};
+/// The row about what is closed by no treatment of the table, but by putting it right.
+constexpr std::string_view put_together_row = "dryer-duct-joint";
 
 class Teller {
 public:
@@ -56,14 +62,19 @@ public:
 private:
     [[nodiscard]] std::string headline() const {
         const std::vector<Message> figures{as_it_stands(static_cast<std::size_t>(result_.points)),
-                                           as_it_stands(static_cast<std::size_t>(result_.most)),
-                                           as_it_stands(static_cast<std::size_t>(std::floor(result_.share() * 100 + 1e-9)))};
+                                           as_it_stands(static_cast<std::size_t>(result_.most)), as_it_stands(percent())};
         const auto harms = static_cast<std::size_t>(result_.harms.size());
         if (harms > 0) return say_(message("Not passed: it does harm. {} of {} points, {} %.", figures));
         if (result_.passed) return say_(message("Passed. {} of {} points, {} %.", figures));
         std::vector<Message> all = figures;
         all.push_back(as_it_stands(percent_text(round_.drill.pass_mark)));
         return say_(message("Not passed. {} of {} points, {} %; {} are due.", all));
+    }
+
+    /// `71.8`, as the summary of a class has it
+    [[nodiscard]] std::string percent() const {
+        const int tenths = shown_tenths(result_.share());
+        return std::to_string(tenths / 10) + (tenths % 10 == 0 ? "" : '.' + std::to_string(tenths % 10));
     }
 
     [[nodiscard]] Message animals(const std::vector<std::size_t>& which) const {
@@ -141,7 +152,15 @@ private:
 
     void why_open(GapIndex gap, PlaceFeedback& told) const {
         const DutyRuling ruling = ruling_on(survey_[gap], survey_);
-        told.notes.push_back(say_(message("It must stay open: {}. Source: {}", {ruling.why, ruling.source})));
+        const bool electric = std::find(electrician_rows.begin(), electrician_rows.end(), ruling.row) != electrician_rows.end();
+        if (electric && !serves_as_opening(survey_[gap].duty))  // a meter can drains
+            told.notes.push_back(say_(
+                message("Not yours to close: {}. Tell the utility or an electrician. Source: {}", {ruling.why, ruling.source})));
+        else if (ruling.row == put_together_row)
+            told.notes.push_back(say_(
+                message("Nothing may be put into it: {}. Instead: {}. Source: {}", {ruling.why, ruling.instead, ruling.source})));
+        else
+            told.notes.push_back(say_(message("It must stay open: {}. Source: {}", {ruling.why, ruling.source})));
     }
 
     /// What is right there, in words.

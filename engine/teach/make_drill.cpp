@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <fstream>
 #include <random>
 
 #include "base/file_io.h"
@@ -20,6 +21,10 @@ namespace seamward {
 namespace {
 
 constexpr std::uint64_t most_bytes = 16ULL << 20;
+/// What the files begin with, by which they are known again.
+constexpr std::string_view house_comment = "# The house of a random round, copied by seamward drill make.";
+constexpr std::string_view job_comment = "# A random round: made by seamward drill make, all of it invented.";
+constexpr std::string_view drill_comment = "# Made by: seamward drill make";
 constexpr int most_rounds = 30;  ///< drawn anew as often, when what came out has a flaw
 constexpr int most_widths = 12;  ///< tried at one gap
 
@@ -62,7 +67,7 @@ public:
             context_.check();
             choose();
             if (!enough()) continue;
-            const MadeDrill made{drill_text(), job_text("house.yaml"), text_};
+            const MadeDrill made{drill_text(), job_text("house.yaml"), house_text()};
             if (works(made.drill)) return made;
         }
         throw BadInput(
@@ -166,9 +171,16 @@ private:
         return open >= 2 && planted_.size() >= 4;
     }
 
+    /// The house as it is; one that a random drill was made of has its first line already.
+    [[nodiscard]] std::string house_text() const {
+        if (is_made_by_us(text_)) return text_;
+        const std::string_view mark = "\xef\xbb\xbf";  // of UTF-8: at the very beginning or nowhere
+        return std::string(house_comment) + '\n' + (text_.starts_with(mark) ? text_.substr(mark.size()) : text_);
+    }
+
     [[nodiscard]] std::string job_text(const std::string& house) const {
-        std::string text = "# A random round: made by seamward drill make, all of it invented.\nseamward: 1\njob: {name: " +
-                           yaml_quoted(base_.job.house.name) + "}\nhouse: " + yaml_quoted(house) + "\ngaps:\n";
+        std::string text = std::string(job_comment) + "\nseamward: 1\njob: {name: " + yaml_quoted(base_.job.house.name) +
+                           "}\nhouse: " + yaml_quoted(house) + "\ngaps:\n";
         for (const Planted& one : planted_) {
             const Gap& gap = base_.job.survey[one.gap];
             constexpr std::array keys{"width", "diameter", "width", "opening"};
@@ -193,7 +205,7 @@ private:
     [[nodiscard]] std::string drill_text() const {
         const char* word = difficulty_word(difficulty_);
         const Message house = as_it_stands(base_.job.house.name);
-        std::string text = "# Made by: seamward drill make --seed " + std::to_string(seed_) + " --difficulty " + word +
+        std::string text = std::string(drill_comment) + " --seed " + std::to_string(seed_) + " --difficulty " + word +
                            "\nseamward-drill: 1\nid: random-" + word + '-' + std::to_string(seed_) + '\n';
         text += both("title", message("Random round {}: {}", {as_it_stands(std::to_string(seed_)), house})) + '\n';
         text += std::string("difficulty: ") + word + "\njob: job.yaml\n";
@@ -243,6 +255,27 @@ private:
 };
 
 }  // namespace
+
+bool is_made_by_us(std::string_view text) {
+    return text.starts_with(house_comment) || text.starts_with(job_comment) || text.starts_with(drill_comment);
+}
+
+void refuse_files_of_others(const std::filesystem::path& folder) {
+    std::vector<Diagnostic> faults;
+    for (const char* name : {"house.yaml", "job.yaml", "drill.yaml"}) {
+        const std::filesystem::path path = folder / name;
+        std::error_code error;
+        if (!std::filesystem::exists(std::filesystem::symlink_status(path, error))) continue;
+        std::ifstream file(path, std::ios::binary);
+        std::string begin(std::max({house_comment.size(), job_comment.size(), drill_comment.size()}), '\0');
+        file.read(begin.data(), static_cast<std::streamsize>(begin.size()));
+        begin.resize(static_cast<std::size_t>(file.gcount()));
+        if (!is_made_by_us(begin))
+            faults.push_back(
+                {path.string(), {}, "is there already, and is no file of seamward drill make", "name another folder"});
+    }
+    if (!faults.empty()) throw BadInput(std::move(faults));
+}
 
 MadeDrill make_drill(const std::filesystem::path& house, std::uint64_t seed, Difficulty difficulty, const RunContext& context) {
     return Maker(house, seed, difficulty, context).make();

@@ -4,6 +4,7 @@
 #include <cstdint>
 #include <filesystem>
 #include <string>
+#include <string_view>
 
 #include "base/run_context.h"
 #include "teach/drill.h"
@@ -14,7 +15,7 @@ namespace seamward {
 struct MadeDrill {
     std::string drill;  ///< drill.yaml
     std::string job;    ///< job.yaml, beside it
-    std::string house;  ///< house.yaml, beside it: as it was given
+    std::string house;  ///< house.yaml, beside it: as it was given, under a first line that says who copied it
 };
 
 /// Makes a drill on a described house: some gaps open to its animals, with widths of its own; some that must stay open; some shut
@@ -23,5 +24,11 @@ struct MadeDrill {
 /// few gaps for that.
 [[nodiscard]] MadeDrill make_drill(const std::filesystem::path& house, std::uint64_t seed, Difficulty difficulty,
                                    const RunContext& context);
+
+/// Whether a text begins as one of the three files of a random drill does.
+[[nodiscard]] bool is_made_by_us(std::string_view text);
+
+/// Throws BadInput when a file of a random drill would take the place of one in that folder that none is.
+void refuse_files_of_others(const std::filesystem::path& folder);
 
 }  // namespace seamward

@@ -1,9 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "teach/progress.h"
 
+#include <fcntl.h>
+#include <sys/file.h>
+#include <unistd.h>
+
 #include <algorithm>
 #include <array>
+#include <cerrno>
 #include <charconv>
+#include <cstring>
 
 #include "base/file_io.h"
 #include "base/json_writer.h"
@@ -107,6 +113,41 @@ std::string written(const Attempt& attempt) {
     return line + '\n';
 }
 
+/// A progress file is for one at a time from its reading to its writing. The lock is a file beside it, as the file itself is
+/// replaced; it is never removed, as another may wait for it.
+class ProgressLock {
+public:
+    ProgressLock(const std::filesystem::path& path, const std::string& shown_as) {
+        std::error_code error;
+        if (std::filesystem::exists(path, error) && !std::filesystem::is_regular_file(path, error)) return;
+        // A link and what it points to are one file.
+        std::filesystem::path lock = std::filesystem::weakly_canonical(path, error);
+        if (error) lock = path;
+        lock += ".lock";
+        number_ = open(lock.c_str(), O_RDONLY | O_CREAT | O_CLOEXEC, 0666);
+        // In shared folders the file of another user may be opened, and not asked to be made.
+        if (number_ < 0 && errno == EACCES) number_ = open(lock.c_str(), O_RDONLY | O_CLOEXEC);
+        int failed = number_ < 0 ? errno : 0;
+        while (failed == 0 && flock(number_, LOCK_EX) != 0) {
+            if (errno != EINTR) failed = errno;
+        }
+        if (failed == 0) return;
+        if (number_ >= 0) close(number_);
+        throw BadInput({{shown_as,
+                         {},
+                         std::string("nobody else can be kept from writing to it meanwhile (") + std::strerror(failed) + ')',
+                         "check that its folder is there and that " + lock.filename().string() + " can be made in it"}});
+    }
+    ~ProgressLock() {
+        if (number_ >= 0) close(number_);
+    }
+    ProgressLock(const ProgressLock&) = delete;
+    ProgressLock& operator=(const ProgressLock&) = delete;
+
+private:
+    int number_ = -1;
+};
+
 }  // namespace
 
 Attempt attempt_of(const DrillRound& round, const Answers& answers, const DrillResult& result) {
@@ -159,6 +200,7 @@ std::string written_progress(std::span<const Attempt> attempts) {
 }
 
 std::size_t add_attempt(const Attempt& attempt, const std::filesystem::path& path, const std::string& shown_as) {
+    const ProgressLock lock(path, shown_as);
     std::vector<Attempt> attempts;
     std::error_code error;
     if (std::filesystem::exists(path, error)) attempts = read_progress(path, shown_as);

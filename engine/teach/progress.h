@@ -37,8 +37,8 @@ struct Attempt {
 [[nodiscard]] std::string written_progress(std::span<const Attempt> attempts);
 
 /// Adds an attempt to a progress file, which is made when there is none. It is read first and written whole: one that is faulty
-/// stays as it is, and nobody ever sees half of it. Returns how many attempts of that trainee at that drill there are now. Throws
-/// BadInput.
+/// stays as it is, and nobody ever sees half of it. Whoever adds to it at the same time waits: an empty file `PATH.lock` beside
+/// it is locked meanwhile, and stays. Returns how many attempts of that trainee at that drill there are now. Throws BadInput.
 std::size_t add_attempt(const Attempt& attempt, const std::filesystem::path& path, const std::string& shown_as);
 
 /// A class of trainees over all their progress files, as CSV by RFC 4180: one row for each trainee and drill, in order of both,

@@ -20,6 +20,8 @@ namespace {
 constexpr double same_share = 1e-9;
 /// What rounding leaves of a share of points.
 constexpr double point_tolerance = 1e-9;
+/// What rounding leaves of tenths of a percent.
+constexpr double shown_tolerance = 1e-6;
 
 int figure(DrillScore::Of of) { return static_cast<int>(std::lround(drill_figure(shipped_drill_scores(), of))); }
 
@@ -66,8 +68,10 @@ private:
         const bool width_right = finding.width && std::abs(*finding.width - key.width) <=
                                                       width_slack(key, round_.drill.widths) + point_tolerance * key.width;
         if (!key.due()) {
-            const bool far_narrower = key.state == PlaceState::narrow && finding.width && !width_right;
-            if (finding.open && (key.state == PlaceState::tight || far_narrower)) {
+            // Told too narrow is told safely: an animal that it is too narrow for gets through neither.
+            const bool told_wider =
+                key.state == PlaceState::narrow && finding.width && *finding.width > key.width && !width_right;
+            if (finding.open && (key.state == PlaceState::tight || told_wider)) {
                 result.false_alarm = true;
                 result_.false_alarms.push_back(index);
             }
@@ -108,47 +112,62 @@ private:
     }
 
     void find_harm() {
-        std::vector<TreatedGap> treated, at_once;
-        std::vector<std::size_t> by;  ///< the finding that treats it
+        std::vector<Closed> treated, at_once;
         for (std::size_t i = 0; i < answers_.findings.size(); ++i) {
             const PlaceAnswer& finding = answers_.findings[i];
             const std::optional<GapIndex> gap = result_.matched[i].gap;
             if (!gap || !finding.closes()) continue;
             const DutyRuling ruling = ruling_on(survey_[*gap], round_.job.survey);
             if (!ruling.allows(finding.treatment, finding.left())) add_harm(i, *gap, ruling.why, ruling.source, ruling.instead);
-            treated.push_back({*gap, finding.left()});
-            by.push_back(i);
-            if (!finding.wait) at_once.push_back(treated.back());
+            keep_tightest(treated, {{*gap, finding.left()}, i});
+            if (!finding.wait) keep_tightest(at_once, {{*gap, finding.left()}, i});
         }
         std::vector<Message> doubts;
         for (const StarvingMesh& mesh :
-             starving_meshes(round_.job.survey, treated, {round_.job.vented, round_.job.inputs}, doubts)) {
-            if (const auto finding = finding_of(mesh.gap, treated, by)) add_harm(*finding, mesh.gap, mesh.why, mesh.source, {});
-        }
-        find_shut_in(at_once, treated, by);
+             starving_meshes(round_.job.survey, gaps_of(treated), {round_.job.vented, round_.job.inputs}, doubts))
+            add_harm(finding_of(mesh.gap, treated), mesh.gap, mesh.why, mesh.source, {});
+        find_shut_in(at_once);
         std::stable_sort(result_.harms.begin(), result_.harms.end(),
                          [](const Harm& a, const Harm& b) { return a.finding < b.finding; });
     }
 
-    static std::optional<std::size_t> finding_of(GapIndex gap, const std::vector<TreatedGap>& treated,
-                                                 const std::vector<std::size_t>& by) {
-        for (std::size_t i = 0; i < treated.size(); ++i) {
-            if (treated[i].gap == gap) return by[i];
+    /// A gap that is closed, and the finding that says so.
+    struct Closed {
+        TreatedGap gap;
+        std::size_t by = 0;
+    };
+
+    /// Of several findings at one gap the one that leaves the least counts, so that none hides the harm that another does; of
+    /// those that leave the same, the first.
+    static void keep_tightest(std::vector<Closed>& all, const Closed& more) {
+        for (Closed& one : all) {
+            if (one.gap.gap != more.gap.gap) continue;
+            if (more.gap.opening < one.gap.opening) one = more;
+            return;
         }
-        return std::nullopt;
+        all.push_back(more);
     }
 
-    void find_shut_in(const std::vector<TreatedGap>& at_once, const std::vector<TreatedGap>& treated,
-                      const std::vector<std::size_t>& by) {
-        for (const Departure& departure : departures_of(round_.job, at_once, drill_date(round_.job))) {
+    static std::vector<TreatedGap> gaps_of(const std::vector<Closed>& all) {
+        std::vector<TreatedGap> gaps;
+        for (const Closed& one : all) gaps.push_back(one.gap);
+        return gaps;
+    }
+
+    /// The finding by which a gap is closed that is among them.
+    static std::size_t finding_of(GapIndex gap, const std::vector<Closed>& all) {
+        return std::find_if(all.begin(), all.end(), [&](const Closed& one) { return one.gap.gap == gap; })->by;
+    }
+
+    /// What is closed only when the animal is gone shuts none in.
+    void find_shut_in(const std::vector<Closed>& at_once) {
+        for (const Departure& departure : departures_of(round_.job, gaps_of(at_once), drill_date(round_.job))) {
             const Occupant& occupant = round_.job.occupied[departure.occupant];
             for (const GapIndex last : departure.last) {
-                const auto finding = finding_of(last, treated, by);
-                if (!finding || answers_.findings[*finding].wait) continue;
                 const Message lives = message("{} lives here ({}), and this shuts its last way out",
                                               {as_named(occupant.animal.name), survey_[occupant.space].called()});
                 const bool known = departure.removal != nullptr;
-                add_harm(*finding, last, lives,
+                add_harm(finding_of(last, at_once), last, lives,
                          known ? cited(shipped_removals().sources, departure.removal->source) : Message("common practice"),
                          known ? Message(departure.removal->how) : Message("ask somebody who knows the animal first"));
             }
@@ -197,6 +216,8 @@ std::vector<GapIndex> right_entries(const DrillRound& round) {
     }
     return best;
 }
+
+int shown_tenths(double share) { return static_cast<int>(std::floor(share * 1000 + shown_tolerance)); }
 
 DrillResult score(const DrillRound& round, const Answers& answers) { return Judge(round, answers).judge(); }
 

@@ -22,7 +22,7 @@ enum class Mark : std::uint8_t {
 struct PlaceResult {
     std::optional<std::size_t> finding;  ///< position in Answers::findings
     Mark found = Mark::not_asked, width = Mark::not_asked, connection = Mark::not_asked, treatment = Mark::not_asked;
-    bool false_alarm = false;  ///< told to be open, and it is tight or far narrower
+    bool false_alarm = false;  ///< told to be open, and it is tight or far narrower than told
     int points = 0, most = 0;  ///< without what false alarms take away
 
     /// Whether the place is due and was not told to be open.
@@ -55,6 +55,9 @@ struct DrillResult {
 /// Judges answers by the key of the drill and the figures of drill_scores.yaml. What does harm is decided by the rulings on
 /// duties, by the air that is left to vented spaces and appliances, and by the animals that live in the house.
 [[nodiscard]] DrillResult score(const DrillRound& round, const Answers& answers);
+
+/// A share of the points as people see it: tenths of a percent, rounded down, so that none that fell short looks like a pass.
+[[nodiscard]] int shown_tenths(double share);
 
 /// The entries that explain what was seen best, equally well; empty where the drill asks for none.
 [[nodiscard]] std::vector<GapIndex> right_entries(const DrillRound& round);

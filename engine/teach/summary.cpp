@@ -26,7 +26,7 @@ public:
     }
 
     [[nodiscard]] std::vector<Cell> row(const std::string& who, const std::string& drill, std::size_t trainees) const {
-        const auto percent = [](double share) { return static_cast<double>(static_cast<int>(share * 1000 + 1e-6)) / 10; };
+        const auto percent = [](double share) { return shown_tenths(share) / 10.0; };
         const auto number = [](std::size_t count) { return static_cast<double>(count); };
         return {who,
                 drill,

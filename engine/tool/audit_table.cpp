@@ -39,7 +39,8 @@ private:
     [[nodiscard]] std::string summary() const {
         return counted(audit_.results.size(), "rule", "rules") + ": " + std::to_string(count(Verdict::fail)) + " failed, " +
                std::to_string(count(Verdict::unknown)) + " not known, " + std::to_string(count(Verdict::pass)) + " passed, " +
-               std::to_string(count(Verdict::not_applicable)) + " do not apply. Ways in: " + std::to_string(audit_.ways.size()) +
+               std::to_string(count(Verdict::not_applicable)) + (count(Verdict::not_applicable) == 1 ? " does" : " do") +
+               " not apply. Ways in: " + (audit_.ways.empty() ? "none found" : std::to_string(audit_.ways.size())) +
                (audit_.more_ways ? " are listed, and there are more." : ".");
     }
 
@@ -54,6 +55,21 @@ private:
                provision.edition + (marked != cited ? "*" : "");
     }
 
+    static std::string due(const Provision& provision) {
+        const std::string limit = limit_text(provision).english();
+        if (provision.unit == Unit::answer) return ", and should be " + limit;
+        return (provision.at_most == std::optional<double>(0) ? ", allowed: " : ", due: ") + limit;
+    }
+
+    /// Where a gap leads, for names that stand more than once.
+    std::string into(const Checked& one) const {
+        if (!one.gap) return {};
+        const Survey& survey = audited_.job.survey;
+        const auto [first, second] = survey[*one.gap].between;
+        const Space& inner = survey[survey[first].kind == SpaceKind::outdoors ? second : first];
+        return " (" + printable(inner.label()) + ")";
+    }
+
     void print_failed() const {
         if (count(Verdict::fail) == 0) return;
         heading("Failed");
@@ -61,15 +77,32 @@ private:
             if (result.verdict != Verdict::fail) continue;
             print_paragraph(result.provision.id + ": ", result.provision.text + " (" + source(result) + ")", console_);
             std::size_t unknown = 0;
+            std::vector<const Checked*> failed;
+            std::map<std::string, int> named;
             for (const Checked& one : result.checked) {
                 unknown += one.verdict == Verdict::unknown ? 1 : 0;
                 if (one.verdict != Verdict::fail) continue;
+                failed.push_back(&one);
+                ++named[one.subject.english()];
+            }
+            if (failed.size() > most_failed) {  // the worst of them
+                std::stable_sort(failed.begin(), failed.end(), [&](const Checked* a, const Checked* b) {
+                    return past_limit(result.provision, *a->measured) > past_limit(result.provision, *b->measured);
+                });
+            }
+            for (std::size_t i = 0; i < std::min(failed.size(), most_failed); ++i) {
+                const Checked& one = *failed[i];
+                const std::string subject = one.subject.english();
                 print_paragraph("    ",
-                                one.subject.english() + ": " + value_text(result.provision, *one.measured).english() +
-                                    ", due: " + limit_text(result.provision).english() +
+                                subject + (named[subject] > 1 ? into(one) : "") + ": " +
+                                    value_text(result.provision, *one.measured).english() + due(result.provision) +
                                     (one.remark.empty() ? "" : " (" + one.remark.english() + ")"),
                                 console_);
             }
+            if (failed.size() > most_failed)
+                print_paragraph("    ",
+                                std::to_string(failed.size() - most_failed) + " more fail; --json and --bcf have them all.",
+                                console_);
             if (unknown > 0) print_paragraph("    ", counted(unknown, "more is", "more are") + " not known.", console_);
             print_paragraph("    to put it right: ", result.provision.mend + ".", console_);
         }
@@ -143,7 +176,7 @@ private:
         print_keys("not known before: ", changes.unknown_before, audit_);
     }
 
-    static constexpr std::size_t most_ways = 10, most_changed_ways = 4;  ///< on a screen
+    static constexpr std::size_t most_ways = 10, most_changed_ways = 4, most_failed = 12;  ///< on a screen
 
     const Audited& audited_;
     const Audit& audit_;

@@ -23,15 +23,14 @@ Language language_of(const DrillRequest& request) {
 }
 
 void list_drills(const DrillRequest& request, const Translator& say, const Console& console, const RunContext& context) {
-    std::error_code error;
-    std::vector<std::filesystem::path> files;
-    for (const auto& entry : std::filesystem::directory_iterator(request.folder, error)) {
-        const std::string ending = entry.path().extension().string();
-        if (entry.is_regular_file() && (ending == ".yaml" || ending == ".yml")) files.push_back(entry.path());
-    }
-    if (error) throw WrongUsage(in_quotes(request.folder) + " is no folder of drills; name one");
-    std::sort(files.begin(), files.end());
-    for (const std::filesystem::path& file : files) {
+    const std::optional<std::vector<std::filesystem::path>> files = drill_files(request.folder);
+    if (!files) throw WrongUsage(in_quotes(request.folder) + " is no folder of drills; name one");
+    if (files->empty())
+        print_paragraph("",
+                        say(message("No drill is in {}: the first key of a drill file is seamward-drill.",
+                                    {as_it_stands(printable(request.folder))})),
+                        console);
+    for (const std::filesystem::path& file : *files) {
         const DrillRound round = read_drill(file, context);
         const Briefing brief = briefing(round, say);
         print_paragraph(padded(file.string(), 40) + "  ",
@@ -126,8 +125,9 @@ void make(const DrillRequest& request, const Console& console, const RunContext&
     if (!request.house && !std::filesystem::exists(house, error))
         throw WrongUsage("there is no " + house.string() +
                          " here; name a house file with --house, or go to the folder of Seamward");
-    const MadeDrill made = make_drill(house, *seed, difficulty, context);
     const std::filesystem::path folder = request.file;
+    refuse_files_of_others(folder);
+    const MadeDrill made = make_drill(house, *seed, difficulty, context);
     std::filesystem::create_directories(folder, error);
     if (error) throw WrongUsage("-o: " + in_quotes(request.file) + " is no folder and cannot be made one");
     const std::array<std::pair<const char*, const std::string*>, 3> texts{

@@ -64,11 +64,11 @@ void print_costs(const SweepEnd& end, const Console& console) {
 }
 
 /// What a builder can do something about: closings of most lots first; without plans, what leaks on most lots and need not stay
-/// open.
+/// open. What fails a rule is to be put right in any case.
 std::vector<const DetailTally*> worst_details(const SweepEnd& end) {
     std::vector<const DetailTally*> worst;
     for (const DetailTally& tally : end.sums.details) {
-        if (tally.closed > 0 || !tally.stays) worst.push_back(&tally);
+        if (tally.closed > 0 || !tally.stays || end.settings.work == LotWork::audit) worst.push_back(&tally);
     }
     std::stable_sort(worst.begin(), worst.end(), [](const DetailTally* a, const DetailTally* b) {
         return std::tie(a->closed, a->leaks) > std::tie(b->closed, b->leaks);

@@ -45,6 +45,10 @@ const std::vector<Asked> one_for_each_row{
     {"combustion-air", Duty::combustion_air, "combustion-air-opening", {}, Mesh{0.00635, 0.028}},
     {"flood-openings", Duty::flood, "flood-opening"},
     {"dryer-outlet", Duty::exhaust, "dryer-outlet"},
+    {"dryer-duct-joint", Duty::none, "duct-joint", {"metal"}, Ring{0.009, 0.102}, "wall", "dryer-duct"},
+    {"dryer-cap", Duty::exhaust, "exhaust-cap", {"metal"}, Slot{0.004, 0.09}, "yard", "dryer-duct"},
+    {"dryer-cap", Duty::exhaust, "exhaust-cap", {"metal"}, Slot{0.004, 0.09}, "yard", "bath-laundry-duct"},
+    {"fan-cap", Duty::exhaust, "exhaust-cap", {"metal"}, Slot{0.004, 0.09}, "yard", "bath-duct"},
     {"chimney-cap", Duty::exhaust, "chimney-cap", {}, Mesh{0.0127, 0.13}},
     {"exhaust", Duty::exhaust, "exhaust-cap"},
     {"attic-vents", Duty::vent, "soffit-vent", {"metal"}, Mesh{0.0057, 0.024}, "yard", "attic"},
@@ -62,6 +66,8 @@ const std::vector<Asked> one_for_each_row{
     {"flues", Duty::none, "flue-collar", {"drywall", "metal"}, Ring{0.006, 0.127}, "attic", "kitchen"},
     {"flues-typed", Duty::none, "", {"wood", "chimney"}, long_slot, "attic", "kitchen"},
     {"chimney-flashing", Duty::none, "chimney-joint", {"brick"}, long_slot, "yard", "attic"},
+    {"party-wall-boxes", Duty::none, "outlet", {"vinyl"}, Slot{0.0015, 0.08}, "party-wall", "kitchen"},
+    {"party-wall", Duty::none, "tub-edge", {"drywall"}, long_slot, "party-wall", "kitchen"},
     {"rated", Duty::none, "", {"drywall", "party-wall"}, long_slot, "wall", "kitchen"},
     {"joist-pocket", Duty::none, "joist-pocket", {"wood"}, Slot{0.006, 0.2}, "wall", "attic"},
     {"garage", Duty::none, "partition-pipe", {"drywall"}, Ring{0.006, 0.027}, "kitchen", "garage"},
@@ -160,6 +166,12 @@ TEST(DutyRules, LimitTheMeshesOverVents) {
     EXPECT_TRUE(burner.allows("mesh", 0.00635));
     EXPECT_FALSE(burner.allows("mesh", 0.0057));
     EXPECT_FALSE(ruling({"", Duty::exhaust, "dryer-outlet"}).allows("mesh", 0.00635));
+    const DutyRuling fan = ruling({"", Duty::exhaust, "exhaust-cap", {}, long_slot, "yard", "bath-duct"});
+    EXPECT_TRUE(fan.allows("mesh-1-4", 0.00546));
+    EXPECT_TRUE(fan.allows("mesh", 0.0127));
+    EXPECT_FALSE(fan.allows("mesh", 0.00246));
+    EXPECT_FALSE(fan.allows("mesh", 0.013));
+    EXPECT_FALSE(ruling({"", Duty::exhaust, "exhaust-cap", {}, long_slot, "yard", "dryer-duct"}).allows("mesh", 0.00635));
     EXPECT_FALSE(ruling({"", Duty::flood}).allows("mesh", 0.00635));
     EXPECT_TRUE(ruling({"", Duty::weep, "brick-weep"}).allows("mesh-insert", 0.0025));
     EXPECT_FALSE(ruling({"", Duty::weep, "brick-weep"}).allows("mortar", 0));
@@ -203,7 +215,7 @@ TEST(DutyRules, ReadWordsOfSpaces) {
 }
 
 TEST(DutyRules, WhatTheSurveyForbidsComesFirst) {
-    SurveyBuilder survey = house();
+    SurveyBuilder survey = named_house();
     for (const Asked& asked : one_for_each_row) {
         Gap gap = gap_of(asked, survey);
         gap.closing.never = "the owner said so";
@@ -246,7 +258,7 @@ TEST(DutyRules, WhatAReferenceForbidsLeavesTheMeshesOfItsRow) {
 }
 
 TEST(DutyRules, APriceOverridesNoDuty) {
-    SurveyBuilder survey = house();
+    SurveyBuilder survey = named_house();
     for (const Asked& asked : one_for_each_row) {
         Gap gap = gap_of(asked, survey);
         gap.closing.cost = Money{800};

@@ -178,5 +178,35 @@ TEST(WorkedNumbers, AHalfIsEnoughWhereVentsLieHighAndLow) {
         << "one that is not spoils it";
 }
 
+/// A hole in a top plate under another story breaks no ceiling's air barrier, and still has to hold back fire.
+TEST(Ceilings, AreAnAtticsOnlyWhereTheyLeadIntoOne) {
+    const auto job = [](const std::string& over_the_upper_story) {
+        return "seamward: 1\n"
+               "spaces: [{id: yard, kind: outdoors}, {id: lower-wall, kind: cavity}, {id: upper-wall, kind: cavity}, {id: "
+               "joists, kind: "
+               "cavity},\n  {id: " +
+               over_the_upper_story +
+               ", kind: cavity}, {id: den, kind: living}]\n"
+               "gaps:\n"
+               "  - {id: low, between: [lower-wall, joists], hole: {diameter: 13 mm}, evidence: {how: measured}, type: "
+               "top-plate-hole}\n"
+               "  - {id: high, between: [upper-wall, " +
+               over_the_upper_story +
+               "], hole: {diameter: 12 mm}, evidence: {how: measured}, type: top-plate-hole}\n"
+               "  - {id: light, between: [den, joists], slot: {width: 2 mm, length: 0.5 m}, evidence: {how: measured}, type: "
+               "recessed-light}\n";
+    };
+    const Audit known = audited(job("attic"));
+    const ProvisionResult& sealed = result_of(known, "top-plate-joint");
+    ASSERT_EQ(sealed.checked.size(), 1U);
+    EXPECT_NEAR(*sealed.measured, 0.012, 1e-12);
+    EXPECT_TRUE(result_of(known, "recessed-lights").checked.empty());
+    EXPECT_EQ(result_of(known, "plate-holes").checked.size(), 2U);
+    // Where nobody says which space is an attic, none is left out.
+    const Audit unsaid = audited(job("void"));
+    EXPECT_EQ(result_of(unsaid, "top-plate-joint").checked.size(), 2U);
+    EXPECT_EQ(result_of(unsaid, "recessed-lights").verdict, Verdict::fail);
+}
+
 }  // namespace
 }  // namespace seamward::test

@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A lot that ends the program: the next run finds out which it is, and goes on without it.
 #include <gtest/gtest.h>
+#include <poll.h>
 #include <sys/resource.h>
 #include <sys/wait.h>
 #include <unistd.h>
 
+#include <array>
 #include <csignal>
 #include <cstdlib>
 
@@ -42,13 +44,13 @@ LotRow do_or_die(const std::string& name) {
     return row;
 }
 
-SweepTally run(const Lots& lots, unsigned threads) {
+SweepTally run(const Lots& lots, unsigned threads, const std::function<LotRow(const std::string&)>& doer = do_or_die) {
     SweepResults results(lots.folder.path() / "out", LotWork::trace);
     SweepTally tally;
     const std::shared_ptr<Ranks> alone = open_ranks();
     sweep(
-        lots.files, "settings", [](const std::string& name, const RunContext&) { return do_or_die(name); }, threads, results,
-        *alone, RunContext(), tally);
+        lots.files, "settings", [&](const std::string& name, const RunContext&) { return doer(name); }, threads, results, *alone,
+        RunContext(), tally);
     return tally;
 }
 
@@ -95,6 +97,50 @@ TEST(Death, IsNotTriedAgainUntilTheFileChanges) {
     const auto known = results.known("23.yaml");
     ASSERT_TRUE(known);
     EXPECT_TRUE(known->died);
+}
+
+TEST(Death, IsTriedAgainWhenTheHouseIsMended) {
+    const Lots lots;
+    lots.folder.write("23.yaml", "seamward: 1\nhouse: plans/plan.yaml\n");
+    while (signal_of_run(lots, 1) != 0) {}
+    EXPECT_EQ(signal_of_run(lots, 1), 0);
+    lots.folder.write("plans/plan.yaml", "seamward-house: 1\n");
+    EXPECT_EQ(signal_of_run(lots, 1), SIGSEGV) << "the house is there now";
+    while (signal_of_run(lots, 1) != 0) {}
+    EXPECT_EQ(signal_of_run(lots, 1), 0);
+    lots.folder.write("plans/plan.yaml", "seamward-house: 1\n# mended\n");
+    EXPECT_EQ(signal_of_run(lots, 1), SIGSEGV) << "the house has changed";
+}
+
+TEST(Death, OfASweepEndsTheCopyThatTriesALotAndFreesTheFolder) {
+    const Lots lots;
+    const std::filesystem::path out = lots.folder.path() / "out";
+    SweepResults(out, LotWork::trace).begin({"23.yaml"});
+    std::array<int, 2> ends{};
+    ASSERT_EQ(pipe(ends.data()), 0);
+    const pid_t child = fork();
+    if (child == 0) {
+        close(ends[0]);
+        run(lots, 1, [&](const std::string& name) {
+            if (write(ends[1], "x", 1) != 1) _exit(1);
+            sleep(60);
+            LotRow row;
+            row.file = name;
+            return row;
+        });
+        _exit(0);
+    }
+    close(ends[1]);
+    char said = 0;
+    ASSERT_EQ(read(ends[0], &said, 1), 1) << "the copy is at work";
+    kill(child, SIGKILL);
+    waitpid(child, nullptr, 0);
+    EXPECT_NO_THROW((void)SweepResults(out, LotWork::trace));
+    // The last end that can be written to is closed when the copy has ended.
+    pollfd ended{ends[0], POLLIN, 0};
+    ASSERT_EQ(poll(&ended, 1, 20'000), 1);
+    EXPECT_EQ(read(ends[0], &said, 1), 0);
+    close(ends[0]);
 }
 
 }  // namespace

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Names, files and folders as somebody would send them who means harm, or does not care.
 #include <gtest/gtest.h>
+#include <sys/stat.h>
 
 #include <algorithm>
 
+#include "base/text.h"
 #include "tests/sweep/sweep_results.h"
 
 namespace seamward::test {
@@ -51,6 +53,49 @@ TEST(HostileNames, ErrorsStayInOneLineAndKeepNoControlCharacters) {
     const std::string error = read_csv_file(all.path("out/lots.csv"))[0].at("error");
     EXPECT_EQ(error.find_first_of("\x1b\n\r"), std::string::npos) << error;
     EXPECT_NE(error.find("bad.yaml:2:1: error: "), std::string::npos) << error;
+}
+
+TEST(HostileNames, FileWhoseNameIsNotUtf8IsOneBadLot) {
+    const Subdivision all(2, 1);
+    std::ofstream(all.path("lots/b\xff.yaml")) << "seamward: 1\n";
+    for (int run = 0; run < 2; ++run) {
+        all.sweep("trace", "out");
+        EXPECT_TRUE(is_utf8(tables_of(all.path("out"))));
+        const std::vector<CsvRow> rows = read_csv_file(all.path("out/lots.csv"));
+        ASSERT_EQ(rows.size(), 3U);
+        EXPECT_EQ(rows[0].at("file"), "b?.yaml");
+        EXPECT_EQ(rows[0].at("error"),
+                  "lots/b?.yaml: error: the name of this file is not UTF-8 or has control characters; give it another");
+        EXPECT_NE(rows[1].at("result"), "error") << rows[1].at("error");
+    }
+}
+
+TEST(HostileNames, PipesAndDevicesAreErrorsOfTheirLots) {
+    const Subdivision all(1, 1);
+    for (const char* name : {"pipe.yaml", "plan.yaml"}) ASSERT_EQ(mkfifo(all.path(name).c_str(), 0600), 0);
+    std::ofstream(all.path("a.yaml")) << "seamward: 1\nhouse: plan.yaml\n";
+    std::ofstream(all.path("list.txt")) << "pipe.yaml\n/dev/zero\na.yaml\nlots/lot-00001.yaml\n";
+    for (int run = 0; run < 2; ++run) {
+        const Ran ran = all.run("sweep list.txt --do trace -o out", "timeout 60");
+        ASSERT_EQ(ran.exit_code, 0) << ran.err;
+        const std::vector<CsvRow> rows = read_csv_file(all.path("out/lots.csv"));
+        ASSERT_EQ(rows.size(), 4U);
+        EXPECT_EQ(rows[0].at("error"), "pipe.yaml: error: is a pipe or a device, not a file; name a file");
+        EXPECT_EQ(rows[1].at("error"), "/dev/zero: error: is a pipe or a device, not a file; name a file");
+        EXPECT_NE(rows[2].at("error").find("plan.yaml: error: is a pipe or a device, not a file"), std::string::npos)
+            << rows[2].at("error");
+        EXPECT_NE(rows[3].at("result"), "error") << rows[3].at("error");
+    }
+}
+
+TEST(HostileNames, FileThatCannotBeOpenedIsNotCalledDamaged) {
+    const Subdivision all(1, 1);
+    all.sweep("trace", "out");
+    std::filesystem::create_directory(all.path("out/sweep.sqlite-wal"));  // root may open any file, but no folder
+    const Ran ran = all.run("sweep lots --do trace -o out");
+    EXPECT_EQ(ran.exit_code, 1);
+    EXPECT_NE(ran.err.find("; check the permissions of this file and of its folder"), std::string::npos) << ran.err;
+    EXPECT_EQ(ran.err.find("damaged"), std::string::npos) << ran.err;
 }
 
 TEST(HostileNames, FolderThatHoldsSomethingElseIsLeftAlone) {

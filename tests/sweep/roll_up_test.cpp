@@ -66,6 +66,24 @@ TEST_F(RollUpOf100, CostsAreThoseOfTheRows) {
     }
 }
 
+TEST(RollUp, HasNoCostsWhereNothingWasPlanned) {
+    const Subdivision all(12, 23);
+    for (const char* work : {"trace", "audit"}) {
+        all.sweep(work, work);
+        int open = 0;
+        for (const CsvRow& row : read_csv_file(all.path(std::string(work) + "/costs.csv"))) {
+            open += std::stoi(row.at("open"));
+            for (const char* column : {"cost_least", "cost_median", "cost_most", "cost_sum"}) EXPECT_EQ(row.at(column), "");
+        }
+        EXPECT_GT(open, 0) << work;
+    }
+    // A vent whose screen fails a rule is a vent all the same.
+    std::map<std::string, std::set<std::string>> stays;
+    for (const CsvRow& row : read_csv_file(all.path("audit/details.csv"))) stays[row.at("feature")].insert(row.at("stays_open"));
+    EXPECT_EQ(stays["gable-vent"], (std::set<std::string>{"yes"}));
+    EXPECT_EQ(stays["sill-plate-joint"], (std::set<std::string>{""}));
+}
+
 TEST_F(RollUpOf100, DetailsAddUpToThePlans) {
     std::map<std::string, std::map<std::string, int>> closed;
     std::map<std::string, long> of_rows, of_details;

@@ -122,6 +122,24 @@ TEST(SingleRuns, AuditSaysTheSame) {
     }
 }
 
+TEST(SingleRuns, PlanHasOneNameHoweverItIsSpelled) {
+    const Subdivision all(1, 1);
+    const std::string whole = std::filesystem::canonical(all.path("lots/plans/larkspur.yaml")).string();
+    std::ofstream(all.path("a.yaml")) << "seamward: 1\nhouse: lots/plans/larkspur.yaml\n";
+    std::ofstream(all.path("b.yaml")) << "seamward: 1\nhouse: ./lots/../lots/plans/larkspur.yaml\n";
+    std::ofstream(all.path("c.yaml")) << "seamward: 1\nhouse: " << whole << '\n';
+    std::ofstream(all.path("list.txt")) << "a.yaml\nb.yaml\nc.yaml\n";
+    const std::string list = (std::filesystem::canonical(all.path("")) / "list.txt").string();
+    for (const std::string& spelled : {std::string("list.txt"), std::string("lots/../list.txt"), list}) {
+        const Ran ran = all.run("sweep " + shell_word(spelled) + " --do trace -o out");
+        ASSERT_EQ(ran.exit_code, 0) << ran.err;
+        for (const CsvRow& row : read_csv_file(all.path("out/lots.csv")))
+            EXPECT_EQ(row.at("plan"), "lots/plans/larkspur.yaml") << row.at("file") << row.at("error");
+        EXPECT_EQ(read_csv_file(all.path("out/costs.csv")).size(), 1U);
+        std::filesystem::remove_all(all.path("out"));
+    }
+}
+
 TEST(SingleRuns, LotsWithoutAHouseAndLotsOfAListAreDoneToo) {
     const Subdivision all(1, 1);
     const std::string job =

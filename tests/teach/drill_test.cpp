@@ -96,6 +96,45 @@ TEST(Drill, NamesEachFaultWithItsPlace) {
         EXPECT_TRUE(has_fault(Written(head + text).faults(), place, what, mend)) << text;
 }
 
+/// A sighting is asked about only where the entry is a place of the drill.
+TEST(Drill, RefusesASightingWhoseEntryIsNoPlaceOfIt) {
+    std::string open = job_text;
+    open.replace(open.find("width: 0 mm"), 11, "width: 4 mm");
+    open.replace(open.find("hole: {diameter: 5 mm}"), 22, "hole: {diameter: 0.1 mm}");
+    const std::string seen = head + "seen: {room: den, animal: bark-scorpion}\n";
+    for (const auto& [scope, refused] :
+         {std::pair("", false), std::pair("scope: {gaps: [joint]}\n", false), std::pair("scope: {gaps: [weep, shut]}\n", true)}) {
+        Written written(seen + scope);
+        written.folder.write("job.yaml", open);
+        const std::vector<Diagnostic> faults = written.faults();
+        EXPECT_EQ(!faults.empty(), refused) << scope << listing(faults);
+        if (!refused) continue;
+        EXPECT_TRUE(only_fault(faults, {7, 7}, "gap \"joint\", which is no place of this drill", "add joint to scope"))
+            << listing(faults);
+    }
+}
+
+TEST(DrillFiles, AreKnownByTheirFirstKey) {
+    for (const char* text :
+         {"seamward-drill: 1\nid: a\n", "# a comment\n\n---\nseamward-drill : 1\n", "\xef\xbb\xbfseamward-drill: 1",
+          "{seamward-drill: 1}", "{\n  \"seamward-drill\": 1, \"id\": \"a\"}", "# end\r\n'seamward-drill': 1"})
+        EXPECT_TRUE(begins_as_drill(text)) << text;
+    for (const char* text :
+         {"", "#", "seamward: 1\n", "seamward-house: 1\n", "seamward-drill", "seamward-drills: 1", "\"seamward-drill: 1",
+          "# seamward-drill: 1\nseamward: 1\n", "seamward-answers: 1\ndrill: seamward-drill\n"})
+        EXPECT_FALSE(begins_as_drill(text)) << text;
+    const ScratchFolder folder;
+    for (const char* name : {"house.yaml", "job.yml", "b.json", "a.yaml", "drill.txt"})
+        folder.write(name, name[0] == 'h' || name[0] == 'j' ? "seamward: 1\n" : "{\"seamward-drill\": 1}\n");
+    const auto files = drill_files(folder.path());
+    ASSERT_TRUE(files && files->size() == 2);
+    EXPECT_EQ((*files)[0].filename(), "a.yaml");
+    EXPECT_EQ((*files)[1].filename(), "b.json");
+    EXPECT_FALSE(drill_files(folder.path() / "none"));
+    EXPECT_EQ(drill_files(source_folder / "scenarios/drills")->size(), drill_names().size());
+    EXPECT_TRUE(drill_files(source_folder / "scenarios/drills/jobs")->empty());
+}
+
 /// A fault of the job is told with its own place, and which drill asked.
 TEST(Drill, NamesFaultsOfItsJob) {
     Written written(head);

@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include "catalog/passage.h"
+#include "teach/progress.h"
 #include "tests/support/brute_force.h"
 #include "tests/teach/shipped_drills.h"
 
@@ -84,6 +85,48 @@ TEST(Feedback, TellsHarmFirstWithReasonAndSource) {
     EXPECT_TRUE(says(feedback.harms[0].notes, "water in the wall"));
     EXPECT_TRUE(says(feedback.harms[0].notes, "R703.7.2.1"));
     EXPECT_TRUE(says(feedback.harms[0].notes, "close the joint"));
+}
+
+/// An open knockout does not have to stay open: it is somebody else's to close. A dryer's joint is put together.
+TEST(Feedback, TellsWhoseWorkItIs) {
+    const auto notes = [](const char* scenario, const char* feature, Language language, bool hired = true) {
+        Job job = read_job(source_folder / "scenarios" / (std::string(scenario) + ".yaml"), RunContext());
+        std::uint32_t i = 0;
+        while (job.survey.gaps.at(i).feature != feature || (hired && job.survey.gaps.at(i).duty != Duty::none)) ++i;
+        const DrillRound round = round_on(std::move(job), {{i}});
+        const Answers nothing{"Ines Aguirre", "made", std::nullopt, std::nullopt, {}};
+        const Translator say(language);
+        std::vector<std::string> all = feedback(round, nothing, score(round, nothing), say, RunContext()).places.at(0).notes;
+        EXPECT_TRUE(say.missing().empty());
+        return all;
+    };
+    for (const char* feature : {"panel-knockout", "meter-can"}) {
+        EXPECT_TRUE(says(notes("demo", feature, Language::english), "Not yours to close: service equipment")) << feature;
+        EXPECT_FALSE(says(notes("demo", feature, Language::english), "It must stay open")) << feature;
+        EXPECT_TRUE(says(notes("demo", feature, Language::spanish), "No le toca a usted cerrarlo")) << feature;
+    }
+    EXPECT_TRUE(says(notes("brick-crawl", "duct-joint", Language::english), "Instead: push the joint together"));
+    EXPECT_TRUE(says(notes("brick-crawl", "duct-joint", Language::spanish), "En su lugar: empuje la junta"));
+    EXPECT_TRUE(says(notes("demo", "meter-can", Language::english, false), "It must stay open"));
+}
+
+/// One share, told the same by a check and by the table of a class.
+TEST(Feedback, TellsTheShareAsTheTableOfAClassDoes) {
+    const DrillRound& round = shipped_drill("1-corner");
+    const Translator say(Language::english);
+    for (const auto& [points, most, text] :
+         {std::tuple(28, 39, "71.7"), std::tuple(56, 80, "70"), std::tuple(699, 1000, "69.9"), std::tuple(6999, 10000, "69.9"),
+          std::tuple(39, 39, "100"), std::tuple(0, 39, "0")}) {
+        DrillResult result;
+        result.points = points;
+        result.most = most;
+        const Answers nothing{"Ines Aguirre", "corner", std::nullopt, std::nullopt, {}};
+        const std::string headline = feedback(round, nothing, result, say, RunContext()).headline;
+        EXPECT_NE(headline.find(std::string(" points, ") + text + " %"), std::string::npos) << headline;
+        const std::vector<Attempt> one{{"Ines Aguirre", "corner", std::nullopt, points, most, false, {}, {}, 0}};
+        const std::string share = text;
+        EXPECT_NE(class_summary(one, say).find(',' + share + ',' + share + ',' + share + ','), std::string::npos) << share;
+    }
 }
 
 TEST(Feedback, ExplainsDecoys) {

@@ -11,6 +11,8 @@ namespace {
 
 /// Openings of meshes that are tried where a treatment does not say its own, meters.
 constexpr double fine = 0.001, quarter_inch = 0.00635;
+/// What the wire of 1/4 in hardware cloth leaves, meters.
+constexpr double quarter_inch_cloth = 0.00546;
 
 Job scenario(const char* name) { return read_job(source_folder / "scenarios" / (std::string(name) + ".yaml"), RunContext()); }
 
@@ -21,6 +23,9 @@ bool defeats(const Gap& gap, const Treatment& treatment, double opening) {
         case Duty::drain: return !(treatment.id == "trap-seal" && gap.feature == "floor-drain-grate");
         case Duty::weep: return !(treatment.id == "mesh-insert" && gap.feature.starts_with("brick-weep"));
         case Duty::exhaust:
+            // The caps of these houses are of bath fans: the codes ask for screens of 1/4 in to 1/2 in there.
+            return !(gap.feature == "exhaust-cap" && mesh && opening > quarter_inch_cloth - 1e-9 &&
+                     opening < 2 * quarter_inch + 1e-9);
         case Duty::flood:
         case Duty::relief: return true;
         case Duty::combustion_air: return !mesh || opening < quarter_inch - 1e-9;
@@ -105,6 +110,36 @@ TEST(HarmToAnimals, FailsWhoeverShutsOneIn) {
     EXPECT_TRUE(tells_of(result, "Bat")) << result.harms.size();
 }
 
+/// Of two findings at one gap the one that does harm counts, whichever stands first and however the other one is put.
+TEST(HarmToAnimals, IsHiddenByNoOtherFindingAtTheSameGap) {
+    const DrillRound& round = shipped_drill("2-eave");
+    Answers at_once = perfect_answers(round, "Ines Aguirre");
+    std::vector<PlaceAnswer> later, coarse;
+    for (PlaceAnswer& answer : at_once.findings) {
+        if (!answer.wait) continue;
+        PlaceAnswer again = answer;
+        again.where = {std::nullopt, std::nullopt, round.places[*answer.where.place].at};
+        later.push_back(again);
+        again.wait = false;
+        again.treatment = "mesh";
+        again.opening = 0.1;  // lets the animal out
+        coarse.push_back(again);
+        answer.wait = false;
+    }
+    ASSERT_FALSE(later.empty());
+    for (const std::vector<PlaceAnswer>& more : {later, coarse}) {
+        Answers before = at_once, after = at_once;
+        before.findings.insert(before.findings.begin(), more.begin(), more.end());
+        after.findings.insert(after.findings.end(), more.begin(), more.end());
+        for (const Answers& answers : {before, after}) {
+            const DrillResult result = score(round, answers);
+            EXPECT_FALSE(result.passed);
+            EXPECT_TRUE(tells_of(result, "Bat"));
+            for (const seamward::Harm& harm : result.harms) EXPECT_FALSE(answers.findings[harm.finding].wait);
+        }
+    }
+}
+
 /// An attic whose vents are all screened finely gets too little air, though each mesh alone is allowed.
 TEST(HarmToAir, FailsWhoeverStarvesAnAttic) {
     const Job job = scenario("two-story");
@@ -119,6 +154,51 @@ TEST(HarmToAir, FailsWhoeverStarvesAnAttic) {
     const DrillResult result = score(round, answers);
     EXPECT_FALSE(result.harms.empty());
     EXPECT_FALSE(result.passed);
+}
+
+/// A wall between dwellings holds back fire, whatever its sides are said to be; no metal goes near a box in it.
+TEST(HarmToNeighbors, IsWhatBurnsInAPartyWall) {
+    const DrillRound& round = shipped_drill("3-bathroom");
+    for (const char* id : {"west-stack-opening", "west-tub-edge", "east-joist-pockets", "party-wall-top-west"}) {
+        const GapIndex gap = gap_of(round, id);
+        for (const char* treatment : {"foam", "bead", "metal-wool"})
+            EXPECT_TRUE(tells_of(score(round, closing(round, gap, treatment)), "party wall")) << id << ' ' << treatment;
+        for (const char* treatment : {"fire-sealant", "metal-wool-and-fire-sealant", "mortar"})
+            EXPECT_TRUE(score(round, closing(round, gap, treatment)).harms.empty()) << id << ' ' << treatment;
+    }
+    const GapIndex outlet = gap_of(round, "west-outlet-bedroom");
+    EXPECT_TRUE(score(round, closing(round, outlet, "fire-sealant")).harms.empty());
+    for (const char* treatment : {"foam", "bead", "gasket", "metal-wool-and-fire-sealant"})
+        EXPECT_TRUE(tells_of(score(round, closing(round, outlet, treatment)), "party wall")) << treatment;
+}
+
+/// Fans may be screened coarsely, dryers not at all; nobody knows what blows out of a cap whose duct does not say it.
+TEST(HarmToFans, TellsFansFromDryers) {
+    Job job = scenario("brick-crawl");
+    const DrillRound named = round_on(job, {});
+    const GapIndex cap = gap_of(named, "bath-exhaust-cap"), joint = gap_of(named, "dryer-duct-joint");
+    const auto harms = [](const DrillRound& round, GapIndex gap, const char* treatment, double opening = 0) {
+        return !score(round, closing(round, gap, treatment, opening)).harms.empty();
+    };
+    EXPECT_FALSE(harms(named, cap, "mesh-1-4"));
+    EXPECT_FALSE(harms(named, cap, "mesh", 2 * quarter_inch));
+    EXPECT_TRUE(harms(named, cap, "mesh", 0.013));
+    EXPECT_TRUE(harms(named, cap, "mesh-1-8"));
+    EXPECT_TRUE(harms(named, cap, "plate"));
+    EXPECT_TRUE(harms(named, gap_of(named, "dryer-hood"), "mesh-1-4"));
+    for (const Treatment& treatment : shipped_treatments().rows)
+        EXPECT_TRUE(harms(named, joint, treatment.id.c_str(), treatment.opening > 0 ? 0 : fine)) << treatment.id;
+    EXPECT_TRUE(tells_of(score(named, closing(named, joint, "metal-wool")), "lint catches"));
+    for (const char* name : {"laundry bath duct", "dryer duct", "duct"}) {
+        Job other = job;
+        for (const SpaceIndex end : other.survey[cap].between) {
+            Space& space = other.survey.spaces[end.value];
+            if (space.kind == SpaceKind::outdoors) continue;
+            space.id = "air";
+            space.name = name;
+        }
+        EXPECT_TRUE(harms(round_on(other, {}), cap, "mesh-1-4")) << name;
+    }
 }
 
 /// A harm counts outside of the drill's places too.

@@ -71,6 +71,27 @@ TEST(MadeDrills, AreTheSameForTheSameSeed) {
     }
 }
 
+/// Files of others stay as they are; those that it wrote itself it may write again.
+TEST(MadeDrills, TakeThePlaceOfNoOtherFile) {
+    const MadeDrill made = made_on("wall-corner", 3, Difficulty::easy);
+    for (const std::string& text : {made.drill, made.job, made.house}) EXPECT_TRUE(is_made_by_us(text)) << text.substr(0, 80);
+    const ScratchFolder folder;
+    EXPECT_NO_THROW(refuse_files_of_others(folder.path() / "none"));
+    (void)written(made, folder);
+    EXPECT_NO_THROW(refuse_files_of_others(folder.path()));
+    // Made again of the house that it copied: the same files.
+    const MadeDrill again = make_drill(folder.path() / "house.yaml", 3, Difficulty::easy, RunContext());
+    EXPECT_EQ(again.house, made.house);
+    EXPECT_EQ(again.job, made.job);
+    folder.write("house.yaml", "seamward-house: 1\n");
+    folder.write("drill.yaml", "");
+    const std::vector<Diagnostic> faults = faults_of([&] { refuse_files_of_others(folder.path()); });
+    ASSERT_EQ(faults.size(), 2U) << listing(faults);
+    EXPECT_TRUE(faults[0].file.ends_with("house.yaml") && faults[1].file.ends_with("drill.yaml")) << listing(faults);
+    EXPECT_NE(faults[0].what.find("is there already"), std::string::npos);
+    EXPECT_NE(faults[0].mend.find("another folder"), std::string::npos);
+}
+
 TEST(MadeDrills, PlantMoreTheHarderTheyAre) {
     std::size_t before = 0;
     for (const Difficulty difficulty : {Difficulty::easy, Difficulty::medium, Difficulty::hard}) {

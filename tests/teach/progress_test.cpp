@@ -2,6 +2,8 @@
 #include "teach/progress.h"
 
 #include <gtest/gtest.h>
+#include <sys/wait.h>
+#include <unistd.h>
 
 #include <fstream>
 
@@ -63,6 +65,49 @@ TEST(Progress, RefusesAFaultyFileAndLeavesItAsItIs) {
         EXPECT_NE(faults[0].mend.find(mend), std::string::npos) << listing(faults);
         EXPECT_EQ(read_file(path, "class.jsonl", 1 << 20), text) << "the file was changed";
     }
+}
+
+/// Whole classes hand in at once: each process reads what the others have written.
+TEST(Progress, LosesNothingWhenManyAddAtOnce) {
+    constexpr int trainees = 8, rounds = 6;
+    const ScratchFolder folder;
+    const std::filesystem::path path = folder.path() / "class.jsonl";
+    std::vector<pid_t> children;
+    for (int i = 0; i < trainees; ++i) {
+        const pid_t child = fork();
+        ASSERT_GE(child, 0);
+        if (child > 0) {
+            children.push_back(child);
+            continue;
+        }
+        int failed = 0;
+        for (int round = 0; round < rounds; ++round) {
+            try {
+                const std::string name = "Trainee " + std::to_string(i);
+                failed += add_attempt(attempt(name, "corner", round), path, "class.jsonl") == std::size_t(round) + 1 ? 0 : 1;
+            } catch (const std::exception&) {
+                ++failed;
+            }
+        }
+        _exit(failed);
+    }
+    for (const pid_t child : children) {
+        int status = -1;
+        ASSERT_EQ(waitpid(child, &status, 0), child);
+        EXPECT_EQ(status, 0);
+    }
+    EXPECT_EQ(read_progress(path, "class.jsonl").size(), std::size_t{trainees * rounds});
+}
+
+TEST(Progress, SaysWhenNobodyCanBeKeptOut) {
+    const ScratchFolder folder;
+    const std::filesystem::path path = folder.path() / "none" / "class.jsonl";
+    const std::vector<Diagnostic> faults =
+        faults_of([&] { (void)add_attempt(attempt("Owen Castellan", "corner", 10), path, "none/class.jsonl"); });
+    ASSERT_EQ(faults.size(), 1U);
+    EXPECT_EQ(faults[0].file, "none/class.jsonl");
+    EXPECT_NE(faults[0].what.find("No such file"), std::string::npos) << listing(faults);
+    EXPECT_NE(faults[0].mend.find("class.jsonl.lock"), std::string::npos) << listing(faults);
 }
 
 TEST(Progress, TakesAnEmptyFile) {

@@ -140,14 +140,16 @@ TEST(DrillScore, AsksForATreatmentThatStopsEveryAnimal) {
 /// What is too narrow for the animals is neither due nor false, unless it is told to be far wider.
 TEST(DrillScore, LeavesNarrowPlacesAlone) {
     SurveyBuilder built;
-    built.outdoors("yard").living("den").slot("narrow", "yard", "den", 0.5).slot("wide", "yard", "den", 6);
+    built.outdoors("yard").living("den").slot("narrow", "yard", "den", 0.8).slot("wide", "yard", "den", 6);
     Job job;
     job.survey = built.survey();
     job.pests = {*shipped_pests().find("bark-scorpion")};
     const DrillRound round = round_on(std::move(job), {{0}, {1}});
     Answers answers = closing(round, {0}, "bead");
-    answers.findings[0].width = 0.0006;
+    answers.findings[0].width = 0.0009;
     EXPECT_TRUE(score(round, answers).false_alarms.empty());
+    answers.findings[0].width = 0.000001;
+    EXPECT_TRUE(score(round, answers).false_alarms.empty()) << "told too narrow";
     answers.findings[0].width = 0.004;
     EXPECT_EQ(score(round, answers).false_alarms, (std::vector<std::size_t>{0}));
 }

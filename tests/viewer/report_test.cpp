@@ -57,7 +57,7 @@ TEST_F(WindowReport, HasWhatIsNotSavedYet) {
     ASSERT_TRUE(wait_idle());
     ASSERT_TRUE(window->survey().is_modified());
     ASSERT_EQ(written("unsaved.html", {.lengths = seamward::Lengths::millimeters}), QStringList());
-    EXPECT_TRUE(content(folder.filePath("unsaved.html")).contains("12.3\u00a0mm"));
+    EXPECT_TRUE(content(folder.filePath("unsaved.html")).contains("12.3 mm"));
     EXPECT_EQ(content(window->document().path()), small_job);
 }
 
