@@ -3550,11 +3550,11 @@ at: [4.5 m, 9 m, 0.05 m]</translation>
     </message>
     <message>
         <source>Inches, and millimeters beside them</source>
-        <translation type="unfinished">Pulgadas, y al lado milímetros</translation>
+        <translation>Pulgadas, y milímetros al lado</translation>
     </message>
     <message>
         <source>Millimeters only</source>
-        <translation type="unfinished">Solo milímetros</translation>
+        <translation>Solo milímetros</translation>
     </message>
     <message>
         <source>&amp;Paper</source>
@@ -3570,7 +3570,7 @@ at: [4.5 m, 9 m, 0.05 m]</translation>
     </message>
     <message>
         <source>Cancel</source>
-        <translation type="unfinished">Cancelar</translation>
+        <translation>Cancelar</translation>
     </message>
     <message>
         <source>The sheet has the job as it stands here. As a page it can be filled in on a phone, without a network, and gives the job back.</source>
