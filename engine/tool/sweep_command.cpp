@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tool/sweep_command.h"
 
+#include <malloc.h>
+
 #include <array>
 
 #include "base/nearest_word.h"
@@ -109,8 +111,23 @@ void direct(const SweepRequest& request, SweepSettings& settings, unsigned threa
 
 }  // namespace
 
+namespace {
+
+/// What one lot took serves the next: given back to the system and asked for again with each, it cost a tenth of the time.
+void keep_memory() {
+#ifdef M_MMAP_THRESHOLD
+    constexpr int large = 1 << 30, ahead = 64 << 20;  // bytes
+    mallopt(M_MMAP_THRESHOLD, large);
+    mallopt(M_TRIM_THRESHOLD, large);
+    mallopt(M_TOP_PAD, ahead);
+#endif
+}
+
+}  // namespace
+
 void run_sweep(const SweepRequest& request, const Console& console, RunContext& context) {
     SweepSettings settings = settings_of(request);
+    keep_memory();
     const CancelOnSignal guard(context);
     const std::shared_ptr<Ranks> ranks = open_ranks();
     const unsigned threads = request.threads > 0 ? static_cast<unsigned>(request.threads) : threads_for_one_rank();
