@@ -30,7 +30,8 @@ void print_no_plan(const Job& job, const PlanSettings& settings, const Plan& pla
     print_paragraph("  way in        ", way_text(job.survey, way.path), console);
     print_paragraph("  smallest gap  ", width_text(way.pinch) + ", open to " + settings.against[way.pest].name, console);
     for (std::size_t i = 0; i < way.path.gaps.size(); ++i)
-        print_paragraph("  stays open    ", job.survey[way.path.gaps[i]].label() + ": " + plan.open_way_reasons[i].english(), console);
+        print_paragraph("  stays open    ", job.survey[way.path.gaps[i]].label() + ": " + plan.open_way_reasons[i].english(),
+                        console);
     print_paragraph(
         "", "Measure these gaps anew, look for another place to stop the way, or plan against larger animals: --against ID.",
         console);

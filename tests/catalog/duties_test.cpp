@@ -184,7 +184,8 @@ TEST(Cited, SaysHowFarASourceWasFollowedUp) {
     EXPECT_EQ(cited({"a", "A code", "not named", 0, CatalogSource::Seen::memory}).english(), "A code (from memory)");
     EXPECT_EQ(starred(std::string("stays open (A code (from memory)); drains (A guide (second hand)); said (the survey)")),
               "stays open (A code*); drains (A guide*); said (the survey)");
-    EXPECT_EQ(starred(message("{} ({})", {"stays open", cited({"a", "A code", "A council", 0, CatalogSource::Seen::secondary})})).english(),
+    EXPECT_EQ(starred(message("{} ({})", {"stays open", cited({"a", "A code", "A council", 0, CatalogSource::Seen::secondary})}))
+                  .english(),
               "stays open (A code, A council*)");
     EXPECT_EQ(cited({"a", "Labels, from memory", "none", 0, CatalogSource::Seen::memory}).english(), "Labels, from memory");
     EXPECT_EQ(cited({"a", "Common practice, no published source", "none", 0, CatalogSource::Seen::memory}).english(),

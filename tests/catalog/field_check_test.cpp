@@ -40,7 +40,8 @@ TEST(FieldCheck, TakesAFewMicrometersForTheSame) {
 }
 
 TEST(FieldCheck, NeverSaysMoreThanTheGaugeThatGoesIn) {
-    for (const Gauge& gauge : shipped_gauges().rows) EXPECT_EQ(field_check(gauge.thickness, shipped_gauges().rows).english(), gauge.name);
+    for (const Gauge& gauge : shipped_gauges().rows)
+        EXPECT_EQ(field_check(gauge.thickness, shipped_gauges().rows).english(), gauge.name);
 }
 
 TEST(FieldCheck, SaysNothingWithoutGauges) { EXPECT_TRUE(field_check(0.001, {}).empty()); }

@@ -18,7 +18,7 @@ gaps:
   - {id: louver, between: [yard, kitchen], mesh: {opening: 6 mm, area: 100 cm2}, duty: vent}
   - {id: never, between: [yard, kitchen], slot: {width: 2 mm, length: 1 m}, closing: {never: "it drains"}}
 closed: )" + closed + "\n",
-                          "job.yaml");
+                     "job.yaml");
 }
 
 const Gap& bib(const Job& job) { return job.survey.gaps[0]; }

@@ -20,7 +20,7 @@ gaps:
   - {id: light, between: [attic, kitchen], hole: {diameter: 60 mm}}
 pests: [bat, {id: vole, slit: 12 mm, hole: 14 mm}]
 )" + more + "\n",
-                          "job.yaml");
+                     "job.yaml");
 }
 
 std::string faults_of(const std::string& more) {

@@ -259,7 +259,7 @@ TEST(ReadJob, InputWithoutAUnitIsAFault) {
     for (const char* text : {"40000", "hot", "-3 kW", "0 Btu/h", "12kW"}) {
         const auto faults = faults_of([&] {
             (void)parse_job("seamward: 1\nspaces: [{id: closet, kind: attached, burns: " + std::string(text) + "}]\n",
-                                 "job.yaml");
+                            "job.yaml");
         });
         ASSERT_EQ(faults.size(), 1U) << text;
         EXPECT_EQ(faults[0].mend, "write for example 40000 Btu/h or 12 kW");

@@ -5,9 +5,9 @@
 #include <cmath>
 
 #include "base/diagnostics.h"
-#include "sweep/sha256.h"
 #include "sweep/even_random.h"
 #include "sweep/make_lots.h"
+#include "sweep/sha256.h"
 #include "tests/sweep/sweep_results.h"
 
 namespace seamward::test {

@@ -85,7 +85,8 @@ TEST(CompletionStatement, ADrainAndAHatchAreJudgedByTheirRulings) {
     const Completion all = judged(job);
     ASSERT_EQ(all.reasons.size(), 2U);
     EXPECT_TRUE(has(all.reasons[0].english(), "It must stay open: water leaves here"));
-    EXPECT_TRUE(has(all.reasons[1].english(), "crack is written down as closed with foam. That must not be there: it must go on opening"));
+    EXPECT_TRUE(has(all.reasons[1].english(),
+                    "crack is written down as closed with foam. That must not be there: it must go on opening"));
 }
 
 TEST(CompletionStatement, TellsTheWayBackOfAnAnimalThatIsGone) {

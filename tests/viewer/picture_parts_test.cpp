@@ -3,12 +3,12 @@
 
 #include <cmath>
 
-#include "offscreen/drawn_way.h"
 #include "layers/house_groups.h"
+#include "layers/section.h"
+#include "offscreen/drawn_way.h"
 #include "offscreen/legend.h"
 #include "offscreen/picture_story.h"
 #include "offscreen/picture_view.h"
-#include "layers/section.h"
 #include "offscreen/sight.h"
 #include "tests/viewer/box_house.h"
 

@@ -8,15 +8,15 @@
 
 #include "house/route.h"
 #include "job_file/job.h"
-#include "offscreen/drawn_way.h"
 #include "layers/house_groups.h"
+#include "layers/room_places.h"
+#include "layers/section.h"
+#include "offscreen/drawn_way.h"
 #include "offscreen/legend.h"
 #include "offscreen/lettering.h"
 #include "offscreen/painted_picture.h"
-#include "layers/room_places.h"
 #include "offscreen/picture_story.h"
 #include "offscreen/picture_view.h"
-#include "layers/section.h"
 #include "tests/support/scratch_folder.h"
 #include "tests/viewer/box_house.h"
 

@@ -92,8 +92,8 @@ public:
     [[nodiscard]] std::vector<ClosingState> state() const;
     /// The same with gaps that cannot be closed now, by id: those that went while they were ticked, and may be taken back.
     [[nodiscard]] std::vector<ClosingState> remembered() const;
-    /// What is not in it is as in the plan and not ticked; treatments that there are no more are left out, gaps wait until they are
-    /// taken back.
+    /// What is not in it is as in the plan and not ticked; treatments that there are no more are left out, gaps wait until they
+    /// are taken back.
     void set_state(const std::vector<ClosingState>& state);
 
 signals:

@@ -44,7 +44,8 @@ struct RoomPlan {
 /// Rooms as such a house usually has them: by day a living room with the kitchen beside it, by night bedrooms and baths on both
 /// sides of a hall, or beside each other; those all in the upper story where there is one. Every room has a door, and
 /// a wall to the outdoors unless it is a hall. Nothing: they do not fit, or a side of the outline runs neither along the street
-/// nor away from it. The outline must be sound. A house that is not to be divided has one room a story. Takes milliseconds; the last answers of a thread are kept.
+/// nor away from it. The outline must be sound. A house that is not to be divided has one room a story. Takes milliseconds; the
+/// last answers of a thread are kept.
 [[nodiscard]] std::optional<RoomPlan> usual_rooms(const NewHouse& house);
 
 /// The most bedrooms, up to those wanted, that fit with as many baths as wanted, or with one; 0: none do.

@@ -118,8 +118,7 @@ void paint(QPainter& painter, const Callout& callout, const QRectF& place, const
     switch (callout.kind) {
         case Callout::Kind::smallest: return paint_smallest(painter, callout, place, font);
         case Callout::Kind::step:
-            paint_box(painter, place, is_orange(callout) ? palette::smallest : palette::way, palette::card,
-                      place.height() / 2);
+            paint_box(painter, place, is_orange(callout) ? palette::smallest : palette::way, palette::card, place.height() / 2);
             painter.setPen(is_orange(callout) ? palette::ink : palette::card);
             painter.setFont(heading_font(font));
             painter.drawText(place, Qt::AlignCenter, callout.heading);

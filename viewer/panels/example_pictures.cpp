@@ -86,8 +86,7 @@ void ExamplePictures::look(bool draw_if_missing) {
         const QString file = QDir(folder).filePath(picture_name(job));
         QImage picture(file);
         if (picture.isNull() && draw_if_missing) (void)QDir().mkpath(folder);
-        if (!picture.isNull())
-            picture = picture.scaledToWidth(kept_width, Qt::SmoothTransformation);
+        if (!picture.isNull()) picture = picture.scaledToWidth(kept_width, Qt::SmoothTransformation);
         const auto deliver = [this, job, file, picture, draw_if_missing] {
             if (!picture.isNull()) emit ready(job, picture);
             if (picture.isNull() && draw_if_missing)
@@ -107,7 +106,8 @@ void ExamplePictures::draw(const QString& file) {
     }
     drawing_.setStandardOutputFile(QProcess::nullDevice());
     drawing_.setStandardErrorFile(QProcess::nullDevice());
-    drawing_.start(program, {"picture", job_, "-o", file, "--without-words", "--size", QStringLiteral("%1x%2").arg(drawn_width).arg(drawn_height)});
+    drawing_.start(program, {"picture", job_, "-o", file, "--without-words", "--size",
+                             QStringLiteral("%1x%2").arg(drawn_width).arg(drawn_height)});
 }
 
 }  // namespace seamward::viewer

@@ -9,9 +9,9 @@
 
 namespace seamward::viewer {
 
-/// Three short hints for the first time, one after the other, on a card over the upper left corner of the widget that it is put on: how
-/// to turn the house, how to choose a way in, how to try a closing. "Got it" or Escape ends one and shows the next, the arrow
-/// keys go back and forth; after the last they do not come again, unless the preferences say so.
+/// Three short hints for the first time, one after the other, on a card over the upper left corner of the widget that it is put
+/// on: how to turn the house, how to choose a way in, how to try a closing. "Got it" or Escape ends one and shows the next, the
+/// arrow keys go back and forth; after the last they do not come again, unless the preferences say so.
 class FirstHints : public QFrame {
     Q_OBJECT
 

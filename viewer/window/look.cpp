@@ -29,7 +29,8 @@ class WheelScrolls : public QObject {
 public:
     using QObject::QObject;
     bool eventFilter(QObject* watched, QEvent* event) override {
-        if (event->type() != QEvent::Wheel || (qobject_cast<QComboBox*>(watched) == nullptr && qobject_cast<QAbstractSpinBox*>(watched) == nullptr))
+        if (event->type() != QEvent::Wheel ||
+            (qobject_cast<QComboBox*>(watched) == nullptr && qobject_cast<QAbstractSpinBox*>(watched) == nullptr))
             return QObject::eventFilter(watched, event);
         event->ignore();  // it goes on to what the box stands in
         return true;
