@@ -31,9 +31,8 @@ public:
         audit_.parts = facts_.parts.parts;
         audit_.caution =
             "The local code and its official decide. What is adopted, amended or kept from before differs from town to town. "
-            "Rules "
-            "of the residential code are for houses of one or two families and townhouses. This is no inspection by a licensed "
-            "inspector.";
+            "Rules of the residential code are for houses of one or two families and townhouses. This is no inspection by a "
+            "licensed inspector.";
         for (const Provision& provision : table_.rows) {
             context_.check();
             audit_.results.push_back(hold(provision));

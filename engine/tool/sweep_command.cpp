@@ -109,10 +109,6 @@ void direct(const SweepRequest& request, SweepSettings& settings, unsigned threa
     }
 }
 
-}  // namespace
-
-namespace {
-
 /// What one lot took serves the next: given back to the system and asked for again with each, it cost a tenth of the time.
 void keep_memory() {
 #ifdef M_MMAP_THRESHOLD
