@@ -2,7 +2,9 @@
 #include <gtest/gtest.h>
 
 #include <QApplication>
+#include <QDir>
 #include <QFile>
+#include <QFileInfo>
 #include <QTemporaryDir>
 #include <iostream>
 
@@ -18,10 +20,11 @@ int main(int argc, char** argv) {
         qputenv("QT_QPA_PLATFORM", "xcb");
         qunsetenv("WAYLAND_DISPLAY");
         const seamward::viewer::RuntimeFolder runtime_folder;
-        // What the user keeps is not touched: settings, drafts, pictures of examples.
+        // What the user keeps is not touched: settings, drafts, pictures of examples. Those and the compiled shaders are made
+        // once for all tests.
         const QTemporaryDir own;
-        for (const char* name : {"XDG_CONFIG_HOME", "XDG_DATA_HOME", "XDG_CACHE_HOME"})
-            qputenv(name, QFile::encodeName(own.filePath(name)));
+        for (const char* name : {"XDG_CONFIG_HOME", "XDG_DATA_HOME"}) qputenv(name, QFile::encodeName(own.filePath(name)));
+        qputenv("XDG_CACHE_HOME", QFile::encodeName(QFileInfo(QFile::decodeName(argv[0])).absoluteDir().filePath("cache")));
         seamward::viewer::prepare_graphics();
         QApplication application(argc, argv);
         QApplication::setQuitOnLastWindowClosed(false);

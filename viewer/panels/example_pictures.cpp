@@ -66,9 +66,14 @@ QString ExamplePictures::drawing_program() {
 
 void ExamplePictures::want(const QStringList& jobs) {
     for (const QString& job : jobs) {
-        if (job != job_ && !waiting_.contains(job)) waiting_ << job;
+        if (!waiting_.contains(job)) waiting_ << job;
     }
     if (job_.isEmpty()) next();
+}
+
+void ExamplePictures::rest() {
+    waiting_.clear();
+    drawing_.kill();
 }
 
 void ExamplePictures::next() {

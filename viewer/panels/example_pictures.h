@@ -22,6 +22,8 @@ public:
 
     /// ready() follows for each of these jobs that a picture can be made of.
     void want(const QStringList& jobs);
+    /// Draws no more of them, not even the one being drawn, until they are wanted again: the machine has better to do.
+    void rest();
 
     [[nodiscard]] static QString usual_folder();
     /// The command line program, beside the running one or in ../bin; empty when it is not there.

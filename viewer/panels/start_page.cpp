@@ -275,11 +275,16 @@ void StartPage::showEvent(QShowEvent* event) {
     QWidget::showEvent(event);
     lay_out_cards();
     recent_.look();
-    if (wanted_pictures_) return;
-    wanted_pictures_ = true;
     QStringList jobs;
-    for (const ExampleCard* card : cards_) jobs << card->path();
+    for (const ExampleCard* card : cards_) {
+        if (!card->has_picture()) jobs << card->path();
+    }
     pictures_->want(jobs);
+}
+
+void StartPage::hideEvent(QHideEvent* event) {
+    QWidget::hideEvent(event);
+    pictures_->rest();
 }
 
 void StartPage::resizeEvent(QResizeEvent* event) {

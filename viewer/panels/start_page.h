@@ -42,6 +42,7 @@ signals:
 protected:
     void paintEvent(QPaintEvent* event) override;
     void showEvent(QShowEvent* event) override;
+    void hideEvent(QHideEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
     void changeEvent(QEvent* event) override;
 
@@ -68,7 +69,6 @@ private:
     std::vector<DrillCard*> drills_;
     QStringList left_behind_;
     int columns_ = 0;
-    bool wanted_pictures_ = false;
 };
 
 }  // namespace seamward::viewer

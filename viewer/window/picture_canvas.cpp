@@ -254,7 +254,7 @@ void PictureCanvas::moved() {
 void PictureCanvas::redraw() {
     // Finely drawn only at rest: then several changes at once cost no more than one.
     scene_.set_fine(false);
-    if (!is_riding()) at_rest_.start();
+    if (animated_ && !is_riding()) at_rest_.start();
     draw();
 }
 

@@ -66,7 +66,7 @@ public:
     /// Flies to where these points are seen best, in the job's frame, or, where there are none, the chosen way.
     void show_around(std::vector<Point> points);
     [[nodiscard]] Story story() const { return story_; }
-    /// Moves of the eye jump to their end: for pictures of tests.
+    /// False, for tests: moves of the eye jump to their end, and only settle() draws finely.
     void set_animated(bool animated) { animated_ = animated; }
 
     [[nodiscard]] bool can_ride() const;
