@@ -11,6 +11,11 @@ namespace {
 
 constexpr double meters_per_inch = 0.0254;
 constexpr double parts_per_inch = 64;
+/// What is longer than this is read in feet, and not to a sixty-fourth: a tape that long sags and its hook slides.
+constexpr long long eighths_of_tape = 24LL * 8;
+constexpr long long eighths_per_foot = 12LL * 8;
+
+long long eighths_of_inch(double meters) { return std::llround(meters / meters_per_inch * 8); }
 
 /// By way of whole nanometers, so that 1/8 in, 3.175 mm, rounds up whatever its double is.
 long long hundredths_of_millimeter(double meters) { return (std::llround(meters * 1e9) + 5'000) / 10'000; }
@@ -59,6 +64,26 @@ Message inches_message(double meters) {
 Message millimeters_message(double meters) { return said_of(millimeters_text(meters)); }
 
 Message width_message(double meters) { return message("{} ({})", {inches_message(meters), millimeters_message(meters)}); }
+
+Message length_message(double meters) {
+    const long long eighths = eighths_of_inch(meters);
+    if (eighths < eighths_of_tape) return width_message(meters);
+    const Message feet = as_it_stands(static_cast<std::size_t>(eighths / eighths_per_foot));
+    const long long rest = eighths % eighths_per_foot;
+    const std::string inches = inches_text(static_cast<double>(rest) / 8 * meters_per_inch);
+    const Message long_as = rest == 0 ? message("{} ft", {feet})
+                                      : message("{} ft {} in", {feet, as_it_stands(inches.substr(0, inches.rfind(" in")))});
+    return message("{} ({})", {long_as, metric_length_message(meters)});
+}
+
+Message metric_length_message(double meters) {
+    if (eighths_of_inch(meters) < eighths_of_tape) return millimeters_message(meters);
+    const long long hundredths = hundredths_of_millimeter(meters);
+    const long long millimeters = (hundredths + 50) / 100;
+    if (millimeters < 1000) return as_it_stands(std::to_string(millimeters) + " mm");
+    const std::string centimeters = std::to_string((hundredths + 500) / 1000);
+    return as_it_stands(centimeters.substr(0, centimeters.size() - 2) + '.' + centimeters.substr(centimeters.size() - 2) + " m");
+}
 
 std::string money_text(Money money) {
     std::string digits = std::to_string(std::abs(money.cents) / 100);

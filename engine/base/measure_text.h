@@ -24,6 +24,12 @@ namespace seamward {
 [[nodiscard]] Message millimeters_message(double meters);
 [[nodiscard]] Message width_message(double meters);
 
+/// A length, a height or a distance, as a tape is read: `7 ft 2 1/8 in (2.19 m)`, to the nearest 1/8 in and 1 cm, `2 ft 1 in
+/// (635 mm)` below a meter. Below 24 in, and below 0, as widths are written.
+[[nodiscard]] Message length_message(double meters);
+/// `2.19 m`, `635 mm`: its metric half; as widths are written below 24 in.
+[[nodiscard]] Message metric_length_message(double meters);
+
 /// `$1,250.00`
 [[nodiscard]] std::string money_text(Money money);
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/message.h"
 
+#include <algorithm>
 #include <cctype>
 #include <optional>
 #include <stdexcept>
@@ -17,6 +18,17 @@ std::optional<MessageSlot> next_slot(std::string_view pattern, std::size_t from)
             return MessageSlot{at, at + 3, static_cast<std::size_t>(pattern[at + 1] - '1')};
     }
     return std::nullopt;
+}
+
+/// Where the number of an apartment begins, as in `bath of 103`; the length of the name where none is told. Titles, which have
+/// capitals, end in years, and `bedroom 2` is a name by itself.
+std::size_t apartment_in(std::string_view name) {
+    constexpr std::size_t least_digits = 3;
+    std::size_t begin = name.size();
+    while (begin > 0 && std::isdigit(static_cast<unsigned char>(name[begin - 1])) != 0) --begin;
+    if (name.size() - begin < least_digits || begin < 2 || name[begin - 1] != ' ') return name.size();
+    const auto plain = [](unsigned char letter) { return std::isupper(letter) == 0 && letter != '{' && letter != '}'; };
+    return std::all_of(name.begin(), name.end(), plain) ? begin : name.size();
 }
 
 }  // namespace
@@ -59,7 +71,12 @@ Message message(std::string pattern, std::vector<Message> parts) {
 }
 
 Message as_named(std::string name) {
-    Message made(std::move(name));
+    const std::size_t apartment = apartment_in(name);
+    Message made(name.substr(0, apartment));
+    if (apartment < name.size()) {
+        made.pattern += "{}";
+        made.parts.push_back(as_it_stands(name.substr(apartment)));
+    }
     made.kind = Message::Kind::name;
     return made;
 }

@@ -37,7 +37,8 @@ struct Message {
 /// Throws std::invalid_argument when there are not as many `{}` as parts.
 [[nodiscard]] Message message(std::string pattern, std::vector<Message> parts);
 
-/// The name of something: tables have it in other languages, files of users do not, and both is well.
+/// The name of something: tables have it in other languages, files of users do not, and both is well. The number of an apartment
+/// at the end of a plain name is a part of its own, so that `bath of {}` is said of them all.
 [[nodiscard]] Message as_named(std::string name);
 
 /// A text that is never translated.

@@ -101,6 +101,7 @@ std::optional<bool> AuditFacts::has(const std::string& word) const {
                    called(survey()[g.between[1]], "dryer");
         }))
         return true;
+    if (word == "chimney" && any_gap([](const Gap& g) { return g.feature.starts_with("chimney-"); })) return true;
     if (word == "flood-zone" && any_gap([](const Gap& g) { return g.duty == Duty::flood; })) return true;
     return std::nullopt;
 }

@@ -29,7 +29,12 @@ std::string rounded(double value, int digits) {
 Message length_text(const Provision& provision, double meters) {
     constexpr double inch = 0.0254, thin = inch / 16;
     const double limit = provision.at_least.value_or(provision.at_most.value_or(0));
-    if (meters <= 0 || limit <= 0 || limit >= thin) return width_message(meters);
+    if (meters <= 0 || limit <= 0 || limit >= thin) {
+        const Message read = length_message(meters);
+        // What misses the limit by a hair is not to read as the limit itself.
+        const bool blurred = std::abs(meters - limit) > nothing && read == length_message(limit);
+        return provision.measure == "clear-width" || blurred ? width_message(meters) : read;
+    }
     return message("{} in ({})", {as_it_stands(rounded(meters / inch, 3)), as_it_stands(millimeters_text(meters))});
 }
 

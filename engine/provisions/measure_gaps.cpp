@@ -20,16 +20,12 @@ constexpr const char* guessed = "its width is an estimate: measure it";
 constexpr const char* not_seen = "nobody looked: what the tables start with is a guess";
 constexpr const char* tight = "the model draws it tight, which says nothing of the house: measure it there";
 
-/// Why a closing does not show that a gap is closed as a provision asks; empty where it does.
-Message closing_doubt(const AuditFacts& facts, GapIndex index, const Provision& provision) {
-    const ClosedGap* closed = facts.closing_of(index);
-    if (closed == nullptr || provision.closed_with.empty() || !is_shut(facts.survey()[index].shape)) return {};
-    if (closed->with.empty()) return "nobody says with what it was closed";
-    if (std::find(provision.closed_with.begin(), provision.closed_with.end(), closed->with) != provision.closed_with.end())
-        return {};
-    const Treatment* with = shipped_treatments().find(closed->with);
-    return message("closed with {}: whether that counts here, the official decides",
-                   {with != nullptr ? Message(with->name) : as_named(closed->with)});
+/// Whether a gap kept to the limit before it was closed, as it was measured then: what is narrow enough open is so closed, too.
+bool kept_before(const AuditFacts& facts, const ClosedGap& closed, const Provision& provision) {
+    if (provision.measure != "clear-width") return false;
+    const Evidence::How how = facts.survey()[closed.gap].evidence.how;
+    if (how == Evidence::How::assumed || (how == Evidence::How::modeled && is_shut(closed.before))) return false;
+    return judge(provision, clear_width(closed.before), closed.plus_minus) == Verdict::pass;
 }
 
 void take_clear_width(const AuditFacts& facts, GapIndex index, const Provision& provision, Measured& out) {
@@ -262,6 +258,18 @@ void keep_worst(const AuditFacts& facts, const Provision& provision, std::vector
 }
 
 }  // namespace
+
+Message closing_doubt(const AuditFacts& facts, GapIndex gap, const Provision& provision) {
+    const ClosedGap* closed = facts.closing_of(gap);
+    if (closed == nullptr || provision.closed_with.empty() || !is_shut(facts.survey()[gap].shape)) return {};
+    if (kept_before(facts, *closed, provision)) return {};
+    if (closed->with.empty()) return "nobody says with what it was closed";
+    if (std::find(provision.closed_with.begin(), provision.closed_with.end(), closed->with) != provision.closed_with.end())
+        return {};
+    const Treatment* with = shipped_treatments().find(closed->with);
+    return message("closed with {}: whether that counts here, the official decides",
+                   {with != nullptr ? Message(with->name) : as_named(closed->with)});
+}
 
 GapPlace place_of(const AuditFacts& facts, GapIndex gap) {
     return gap.value < facts.job.house.places.size() ? facts.job.house.places[gap.value] : GapPlace{gap, {}};

@@ -17,10 +17,11 @@ std::vector<Measured> gaps_there(const AuditFacts& facts, const Provision& provi
     for (const GapIndex gap : facts.gaps_of(provision)) {
         const bool shut = is_shut(facts.survey()[gap].shape), sure = !shut || !facts.is_guess(gap);
         Measured one = subject_of(facts, gap);
-        if (!sure) one.remark = "nobody looked whether it is open";
+        one.remark = sure ? closing_doubt(facts, gap, provision) : Message("nobody looked whether it is open");
+        const bool known = one.remark.empty();
         open += shut ? 0 : facts.survey()[gap].count;
-        closed += shut && sure ? 1 : 0;
-        if (!shut || !sure) out.push_back(std::move(one));
+        closed += shut && known ? 1 : 0;
+        if (!shut || !known) out.push_back(std::move(one));
     }
     for (Measured& one : out) {
         if (one.remark.empty()) one.value = static_cast<double>(open);

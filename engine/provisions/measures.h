@@ -31,6 +31,10 @@ struct Measured {
 /// A gap as a thing to measure, with its name and place.
 [[nodiscard]] Measured subject_of(const AuditFacts& facts, GapIndex gap);
 
+/// Why the closing of a gap that is shut does not show that it is closed as a provision asks; empty where it does, or where there
+/// is none.
+[[nodiscard]] Message closing_doubt(const AuditFacts& facts, GapIndex gap, const Provision& provision);
+
 /// Where a gap is; no way through where that is not known.
 [[nodiscard]] GapPlace place_of(const AuditFacts& facts, GapIndex gap);
 

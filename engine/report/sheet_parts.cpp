@@ -35,19 +35,24 @@ Message feet_part(double meters) {
     return inches % 12 == 0 ? message("{} ft", {feet}) : message("{} ft {} in", {feet, rest});
 }
 
-/// A length with a tape: "29 ft 6 in (9 m)", or "9 m"; below a foot as widths are written.
-Message tape_part(const PageWriter& page, double meters) {
+/// So much of something that is bought by length: "29 ft 6 in (9 m)", or "9 m"; below a foot as widths are written.
+Message run_part(const PageWriter& page, double meters) {
     if (meters < meters_per_foot) return page.width_part(meters);
     const Message metric = as_it_stands(rounded(meters, 2) + " m");
     if (page.facts.settings.lengths == Lengths::millimeters) return metric;
     return message("{} ({})", {feet_part(meters), metric});
 }
 
+/// What a tape tells: "29 ft 6 3/8 in (9.00 m)", or "9.00 m".
+Message tape_part(const PageWriter& page, double meters) {
+    return page.facts.settings.lengths == Lengths::millimeters ? metric_length_message(meters) : length_message(meters);
+}
+
 /// The opening without how sure it is.
 Message shape_part(const PageWriter& page, const Shape& shape) {
     const Message width = page.width_part(clear_width(shape));
     if (const auto* slot = std::get_if<Slot>(&shape)) return message("{} wide, {} long", {width, tape_part(page, slot->length)});
-    if (const auto* ring = std::get_if<Ring>(&shape)) return message("{} wide around {}", {width, page.width_part(ring->around)});
+    if (const auto* ring = std::get_if<Ring>(&shape)) return message("{} wide around {}", {width, tape_part(page, ring->around)});
     if (std::holds_alternative<Hole>(shape)) return message("hole of {}", {width});
     const auto& mesh = std::get<Mesh>(shape);
     if (!mesh.area) return message("mesh with openings of {}", {width});
@@ -134,7 +139,7 @@ Message amount_part(const PageWriter& page, double amount, Material::By by) {
             return in("{} ml", amount * milliliters_per_cubic_meter, "{} fl oz", amount * fluid_ounces_per_cubic_meter);
         case Material::By::area:
             return in("{} cm²", amount * square_centimeters_per_square_meter, "{} in²", amount * square_inches_per_square_meter);
-        case Material::By::length: return tape_part(page, amount);
+        case Material::By::length: return run_part(page, amount);
         case Material::By::piece: break;
     }
     const std::string count = rounded(amount, 2);

@@ -46,6 +46,19 @@ Message height_message(double meters) {
     return message("{} ft {} in ({})", {number(feet), number(rest), as_it_stands(metric)});
 }
 
+/// To the nearest mark of a tape and to a millimeter: `2 1/8 in (54 mm)`.
+Message marked_message(double meters, double mark) {
+    const double marked = std::round(meters / mark) * mark;
+    const auto millimeters = static_cast<std::size_t>(std::llround(meters * 1000));
+    return message("{} ({})", {inches_message(marked > 0 ? marked : meters), as_it_stands(std::to_string(millimeters) + " mm")});
+}
+
+/// To an eighth of an inch, a short one as a long one: `3 1/2 in (90 mm)`, `7 ft 10 1/2 in (2.40 m)`.
+Message long_as(double meters) {
+    const Message told = length_message(meters);
+    return told == width_message(meters) ? marked_message(meters, meters_per_inch / 8) : told;
+}
+
 std::string height_of(const DrillPlace& place, double ground, const Translator& say) {
     if (!place.at) return "";
     const double up = place.at->z - ground;
@@ -82,6 +95,8 @@ std::vector<std::string> scoring_rules(const Drill& drill, const Translator& say
         say(message("A place told to be open that is tight takes {} points away.", {points(Of::false_alarm)})),
         say(message("A width counts when it is off by no more than {} or {}, whichever is more.",
                     {as_it_stands(percent_text(drill.widths.share)), width_message(drill.widths.least)})),
+        say(message("What is wider than {} is read on a tape; there a width that is off by {} counts too.",
+                    {as_named(shipped_gauges().rows.back().name), width_message(tape_mark)})),
         say(message("{} of the points pass. Whatever does harm fails the round: a drain or weep sealed, a vent or an appliance "
                     "starved, a "
                     "dryer screened, an animal shut in, a fire wall filled with what burns.",
@@ -180,10 +195,11 @@ std::vector<std::string> close_look(const DrillRound& round, std::size_t place, 
     }
     const double width = clear_width(gap->shape);
     notes.push_back(say(message("What goes in: {}.", {field_check(width, shipped_gauges().rows)})));
+    if (read_on_tape(width)) notes.push_back(say(message("A tape reads: {}.", {marked_message(width, tape_mark)})));
     if (const Slot* slot = std::get_if<Slot>(&gap->shape))
-        notes.push_back(say(message("It is {} long.", {height_message(slot->length)})));
+        notes.push_back(say(message("It is {} long.", {long_as(slot->length)})));
     if (const Ring* ring = std::get_if<Ring>(&gap->shape))
-        notes.push_back(say(message("Through it goes something {} thick.", {width_message(ring->around)})));
+        notes.push_back(say(message("Through it goes something {} thick.", {length_message(ring->around)})));
     if (std::holds_alternative<Mesh>(gap->shape))
         notes.push_back(say("A screen is in it; the width is that of one of its openings."));
     if (std::holds_alternative<Hole>(gap->shape)) notes.push_back(say("It is round."));

@@ -36,8 +36,8 @@ struct Briefing {
 
 [[nodiscard]] Briefing briefing(const DrillRound& round, const Translator& say);
 
-/// What hands, eyes and things at hand tell at a place: what its sides are made of, and between which gauges it is. What it is
-/// for and what it joins is for the trainee to know.
+/// What hands, eyes and things at hand tell at a place: what its sides are made of, between which gauges it is, and what a tape
+/// reads where it is wider than all of them. What it is for and what it joins is for the trainee to know.
 [[nodiscard]] std::vector<std::string> close_look(const DrillRound& round, std::size_t place, const Translator& say);
 
 }  // namespace seamward

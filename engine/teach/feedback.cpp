@@ -163,13 +163,43 @@ private:
             told.notes.push_back(say_(message("It must stay open: {}. Source: {}", {ruling.why, ruling.source})));
     }
 
+    /// Of the animals that get through a place, those that gnaw through a treatment.
+    [[nodiscard]] std::vector<std::size_t> gnawers(const PlaceKey& key, const std::string& treatment) const {
+        const Treatment* row = shipped_treatments().find(treatment);
+        std::vector<std::size_t> found;
+        for (const std::size_t i : key.passes) {
+            if (row != nullptr && row->gnawed && round_.drill.animals[i].gnaws) found.push_back(i);
+        }
+        return found;
+    }
+
+    /// Likewise, those that gnaw through all that is right there: then none of it is worse than the rest for being gnawed.
+    [[nodiscard]] std::vector<std::size_t> gnaw_all(const PlaceKey& key) const {
+        const bool resists = std::any_of(key.right.begin(), key.right.end(),
+                                         [&](const RightTreatment& right) { return gnawers(key, right.id).empty(); });
+        return key.right.empty() || resists ? std::vector<std::size_t>() : gnawers(key, key.right.front().id);
+    }
+
+    [[nodiscard]] std::string none_resists(const PlaceKey& key) const {
+        return say_(
+            message("Nothing that fits there resists gnawing by {}: look at it at every visit.", {animals(gnaw_all(key))}));
+    }
+
     /// What is right there, in words.
     [[nodiscard]] std::string what_fits(std::size_t index) const {
         const PlaceKey& key = key_[index];
+        std::string text = names_that_fit(key);
+        if (!gnaw_all(key).empty()) text += ' ' + none_resists(key);
+        return text;
+    }
+
+    [[nodiscard]] std::string names_that_fit(const PlaceKey& key) const {
         std::vector<Message> fits;
         for (const RightTreatment& right : key.right) fits.push_back(treatment_name(right.id));
         if (key.leave && fits.empty()) return say_("Right: leave it as it is.");
         if (key.leave) return say_(message("Right: leave it as it is; or one of these: {}.", {joined_message(fits, "; ")}));
+        if (fits.empty() && key.gnawed)
+            return say_("What fits it is gnawed through by all that get through: ask the estimator for a closing that resists.");
         if (fits.empty()) return say_("No treatment of the table fits it: ask the estimator.");
         if (fits.size() == 1) return say_(message("Right: {}.", fits));
         return say_(message("Right, one of these: {}.", {joined_message(fits, "; ")}));
@@ -192,6 +222,7 @@ private:
                 say_(message("It joins {}, not {}.", {spaces_of(survey_[gap].between), spaces_of(*finding.between)})));
         if (result.treatment == Mark::missing) told.notes.push_back(say_("Treatment not told.") + ' ' + what_fits(index));
         if (result.treatment == Mark::wrong) treatment_notes(index, finding, told);
+        if (result.treatment == Mark::right && !gnaw_all(key).empty()) told.notes.push_back(none_resists(key));
     }
 
     void treatment_notes(std::size_t index, const PlaceAnswer& finding, PlaceFeedback& told) const {
@@ -203,15 +234,11 @@ private:
         if (key.state == PlaceState::stays_open && !leaves) why_open(gap, told);
         if (leaves && !key.passes.empty())
             told.notes.push_back(say_(message("Left open, it lets through: {}.", {animals(key.passes)})));
+        const std::vector<std::size_t> through = gnawers(key, finding.treatment);
+        if (through.empty() || !gnaw_all(key).empty()) return;
         const Treatment* row = shipped_treatments().find(finding.treatment);
-        if (row == nullptr) return;
-        std::vector<std::size_t> gnawers;
-        for (const std::size_t i : key.passes) {
-            if (row->gnawed && round_.drill.animals[i].gnaws) gnawers.push_back(i);
-        }
-        if (!gnawers.empty())
-            told.notes.push_back(say_(message("Gnaws through it: {}. Source: {}",
-                                              {animals(gnawers), cited(shipped_treatments().sources, row->source)})));
+        told.notes.push_back(say_(
+            message("Gnaws through it: {}. Source: {}", {animals(through), cited(shipped_treatments().sources, row->source)})));
     }
 
     [[nodiscard]] std::optional<MissedWay> way(GapIndex gap, std::span<const SpaceIndex> to) const {

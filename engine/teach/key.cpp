@@ -18,6 +18,8 @@ namespace {
 
 /// Whether two openings are one, meters.
 constexpr double same_opening = 1e-6;
+/// A width that is no more than this above a gauge is told by it, as field_check() tells it, meters.
+constexpr double same_thickness = 5e-6;
 
 /// How many of the animals that get through a gap a treatment stops.
 std::size_t stopped_by(const Gap& gap, double opening, bool gnawed, const std::vector<Pest>& animals,
@@ -66,6 +68,7 @@ PlaceKey key_of(const DrillRound& round, GapIndex index, double ground) {
     for (const Option& option : options_for(gap, round.job.survey, shipped_prices(), ground).options) {
         if (option.treatment == stated_closing || (option.opening > 0 && starves(round.job, index, option.opening))) continue;
         const std::size_t stopped = stopped_by(gap, option.opening, option.gnawed, animals, key.passes);
+        if (option.gnawed && stopped < stopped_by(gap, option.opening, false, animals, key.passes)) key.gnawed = true;
         if (stopped > most) key.right.clear();
         most = std::max(most, stopped);
         if (stopped == most && stopped > 0) key.right.push_back({option.treatment, option.opening});
@@ -95,8 +98,12 @@ bool is_right(const PlaceKey& key, std::string_view treatment, double opening) {
     });
 }
 
+bool read_on_tape(double width) {
+    return !shipped_gauges().rows.empty() && width > shipped_gauges().rows.back().thickness + same_thickness;
+}
+
 double width_slack(const PlaceKey& key, const WidthTolerance& tolerance) {
-    return std::max({tolerance.share * key.width, tolerance.least, key.plus_minus});
+    return std::max({tolerance.share * key.width, tolerance.least, key.plus_minus, read_on_tape(key.width) ? tape_mark : 0});
 }
 
 }  // namespace seamward

@@ -34,6 +34,7 @@ struct PlaceKey {
     std::vector<std::size_t> passes;    ///< animals of the drill that get through, perhaps; positions in Drill::animals
     std::vector<RightTreatment> right;  ///< closings, the cheapest first; each stops as many of those as any can
     bool leave = false;                 ///< leaving it open is right
+    bool gnawed = false;                ///< something fits that animals that get through gnaw
 
     /// Whether an answer is expected there.
     [[nodiscard]] bool due() const { return state == PlaceState::open || state == PlaceState::stays_open; }
@@ -47,7 +48,13 @@ struct PlaceKey {
 /// Whether that treatment is right; `opening` of a mesh whose kind does not say it, meters.
 [[nodiscard]] bool is_right(const PlaceKey& key, std::string_view treatment, double opening);
 
-/// How far a width may be off and count as right, meters.
+/// A tape is read to its nearest mark, 1/16 in, meters; or to a millimeter, which is less. Common practice, no published source.
+inline constexpr double tape_mark = 0.0254 / 16;
+
+/// Whether a width is more than any of the gauges of the table tells, so that a tape is held to it.
+[[nodiscard]] bool read_on_tape(double width);
+
+/// How far a width may be off and count as right, meters; of one that is read on a tape never less than a mark of it.
 [[nodiscard]] double width_slack(const PlaceKey& key, const WidthTolerance& tolerance);
 
 }  // namespace seamward

@@ -16,14 +16,17 @@
 #include "base/record.h"
 #include "base/text.h"
 #include "exchange/write_whole_file.h"
+#include "teach/briefing.h"
 #include "teach/reading.h"
 
 namespace seamward {
 
 namespace {
 
-constexpr std::array<std::string_view, 10> keys{
-    "seamward-progress", "trainee", "drill", "date", "points", "most", "passed", "harms", "missed", "false_alarms"};
+constexpr std::array<std::string_view, 12> keys{
+    "seamward-progress", "trainee", "drill", "date", "points", "most", "passed", "harms", "missed",
+    "false_alarms",      "title",   "names"};
+constexpr std::array<std::string_view, 2> name_keys{"id", "name"};
 constexpr std::uint64_t most_bytes = 64ULL << 20;
 constexpr int most_points = 1'000'000;
 constexpr const char* mend_line = "mend the line, or take it out; every line is one attempt as seamward drill check writes it";
@@ -48,6 +51,18 @@ std::vector<std::string> read_ids(const Record& record, std::string_view key, Di
     return ids;
 }
 
+std::map<std::string, Spoken> read_names(const Record& record, Diagnostics& diagnostics) {
+    std::map<std::string, Spoken> names;
+    record.each("names", [&](Node node) {
+        const Record one(node, name_keys, "name", diagnostics);
+        if (!one.usable() || !one.require({"id", "name"})) return;
+        const std::string id = one.required_line("id");
+        Spoken name = read_spoken(one, "name", diagnostics);
+        if (!id.empty() && !name.empty()) names[id] = std::move(name);
+    });
+    return names;
+}
+
 Attempt read_attempt(Node node, Diagnostics& diagnostics) {
     const Record record(node, keys, "attempt", diagnostics);
     Attempt attempt;
@@ -64,6 +79,8 @@ Attempt read_attempt(Node node, Diagnostics& diagnostics) {
     attempt.harms = read_ids(record, "harms", diagnostics);
     attempt.missed = read_ids(record, "missed", diagnostics);
     attempt.false_alarms = static_cast<std::size_t>(record.has("false_alarms") ? read_number(record, "false_alarms") : 0);
+    attempt.title = read_spoken(record, "title", diagnostics);
+    attempt.names = read_names(record, diagnostics);
     return attempt;
 }
 
@@ -86,6 +103,22 @@ void read_one(std::string_view line, std::uint32_t number, std::vector<Attempt>&
     }
 }
 
+void write_spoken(JsonWriter& json, const char* key, const Spoken& spoken) {
+    json.key(key).begin_object().key("en").value(spoken.english).key("es").value(spoken.spanish).end_object();
+}
+
+void write_names(JsonWriter& json, const Attempt& attempt) {
+    if (!attempt.title.empty()) write_spoken(json, "title", attempt.title);
+    if (attempt.names.empty()) return;
+    json.key("names").begin_array();
+    for (const auto& [id, name] : attempt.names) {
+        json.begin_object().key("id").value(id);
+        write_spoken(json, "name", name);
+        json.end_object();
+    }
+    json.end_array();
+}
+
 std::string written(const Attempt& attempt) {
     JsonWriter json;
     json.begin_object().key("seamward-progress").value(std::int64_t{1});
@@ -96,7 +129,9 @@ std::string written(const Attempt& attempt) {
     for (const std::string& id : attempt.harms) json.value(id);
     json.end_array().key("missed").begin_array();
     for (const std::string& id : attempt.missed) json.value(id);
-    json.end_array().key("false_alarms").value(static_cast<std::int64_t>(attempt.false_alarms)).end_object();
+    json.end_array().key("false_alarms").value(static_cast<std::int64_t>(attempt.false_alarms));
+    write_names(json, attempt);
+    json.end_object();
     // In one line: what a JSON text has between its tokens may go, and no text of it holds a line end.
     std::string line;
     bool begins = true;
@@ -148,19 +183,34 @@ private:
     int number_ = -1;
 };
 
+/// What the round calls a gap of it, in one language; a gap that is no place of it has the survey's name.
+std::string gap_name(const DrillRound& round, GapIndex gap, const Translator& say) {
+    for (std::size_t i = 0; i < round.places.size(); ++i) {
+        if (round.places[i].gap == gap) return printable(place_name(round, i, say));
+    }
+    return printable(say(round.job.survey[gap].called()));
+}
+
 }  // namespace
 
 Attempt attempt_of(const DrillRound& round, const Answers& answers, const DrillResult& result) {
+    const Translator english(Language::english), spanish(Language::spanish);
     Attempt attempt;
+    const auto id_of = [&](GapIndex gap) {
+        const std::string& id = round.job.survey[gap].id;
+        attempt.names[id] = {gap_name(round, gap, english), gap_name(round, gap, spanish)};
+        return id;
+    };
     attempt.trainee = answers.trainee;
     attempt.drill = round.drill.id;
+    attempt.title = round.drill.title;
     attempt.date = answers.date;
     attempt.points = result.points;
     attempt.most = result.most;
     attempt.passed = result.passed;
-    for (const Harm& harm : result.harms) attempt.harms.push_back(round.job.survey[harm.gap].id);
+    for (const Harm& harm : result.harms) attempt.harms.push_back(id_of(harm.gap));
     for (std::size_t i = 0; i < result.places.size(); ++i) {
-        if (result.places[i].missed()) attempt.missed.push_back(round.job.survey[*round.places[i].gap].id);
+        if (result.places[i].missed()) attempt.missed.push_back(id_of(*round.places[i].gap));
     }
     attempt.false_alarms = result.false_alarms.size();
     return attempt;

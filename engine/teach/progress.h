@@ -2,6 +2,7 @@
 #pragma once
 
 #include <filesystem>
+#include <map>
 #include <optional>
 #include <span>
 #include <string>
@@ -10,6 +11,7 @@
 
 #include "base/date.h"
 #include "teach/score.h"
+#include "teach/spoken.h"
 
 namespace seamward {
 
@@ -22,6 +24,8 @@ struct Attempt {
     std::vector<std::string> harms;   ///< ids of gaps
     std::vector<std::string> missed;  ///< ids of gaps that were due and not found
     std::size_t false_alarms = 0;
+    Spoken title = {};                         ///< of the drill; empty: not known, as in files of earlier versions
+    std::map<std::string, Spoken> names = {};  ///< by id, of the gaps above, as the briefing calls them; some may be missing
 
     [[nodiscard]] double share() const { return most == 0 ? 0 : static_cast<double>(points) / most; }
 };
@@ -42,7 +46,8 @@ struct Attempt {
 std::size_t add_attempt(const Attempt& attempt, const std::filesystem::path& path, const std::string& shown_as);
 
 /// A class of trainees over all their progress files, as CSV by RFC 4180: one row for each trainee and drill, in order of both,
-/// then one row for each drill over the whole class.
+/// then one row for each drill over the whole class. Drills and gaps by their names, as the newest attempt has them, and by their
+/// ids where it has none; the last three columns have the ids.
 [[nodiscard]] std::string class_summary(std::span<const Attempt> attempts, const Translator& say);
 
 }  // namespace seamward

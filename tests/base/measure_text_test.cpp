@@ -78,6 +78,36 @@ TEST(WidthText, ShowsBothUnits) {
     EXPECT_EQ(width_text(0), "0 in (0 mm)");
 }
 
+/// Whoever reads a tape reads feet, inches and eighths.
+TEST(LengthMessage, IsReadOnATape) {
+    struct Row {
+        const char* length;
+        const char* told;
+    };
+    constexpr Row table[] = {{"86 1/32 in", "7 ft 2 in (2.19 m)"},   {"168 in", "14 ft (4.27 m)"},
+                             {"2185 mm", "7 ft 2 in (2.19 m)"},      {"36 in", "3 ft (914 mm)"},
+                             {"830 mm", "2 ft 8 5/8 in (830 mm)"},   {"24 in", "2 ft (610 mm)"},
+                             {"9 m", "29 ft 6 3/8 in (9.00 m)"},     {"12 ft 1/8 in", "12 ft 1/8 in (3.66 m)"},
+                             {"999.4 mm", "3 ft 3 3/8 in (999 mm)"}, {"999.6 mm", "3 ft 3 3/8 in (1.00 m)"},
+                             {"35 31/32 in", "3 ft (914 mm)"},       {"12.345 m", "40 ft 6 in (12.35 m)"}};
+    for (const Row& row : table) EXPECT_EQ(length_message(length(row.length)).english(), row.told) << row.length;
+    EXPECT_EQ(metric_length_message(length("86 1/32 in")).english(), "2.19 m");
+    EXPECT_EQ(metric_length_message(length("36 in")).english(), "914 mm");
+}
+
+TEST(LengthMessage, IsAWidthBelowTwentyFourInches) {
+    for (const char* text : {"0 mm", "0.2 mm", "3/8 in", "12 in", "370 mm", "23 7/8 in"}) {
+        EXPECT_EQ(length_message(length(text)), width_message(length(text))) << text;
+        EXPECT_EQ(metric_length_message(length(text)), millimeters_message(length(text))) << text;
+    }
+}
+
+/// However wide a gap is, its clear width keeps its sixty-fourths.
+TEST(WidthText, StaysInInchesHoweverWide) {
+    EXPECT_EQ(width_text(length("86 1/32 in")), "86 1/32 in (2185.19 mm)");
+    EXPECT_EQ(width_message(length("168 in")).english(), "168 in (4267.2 mm)");
+}
+
 TEST(MoneyText, GroupsThousandsAndShowsCents) {
     EXPECT_EQ(money_text({0}), "$0.00");
     EXPECT_EQ(money_text({5}), "$0.05");

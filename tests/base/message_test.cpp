@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include <stdexcept>
+#include <vector>
 
 namespace seamward {
 namespace {
@@ -47,6 +48,21 @@ TEST(Message, ListsAndJoins) {
     EXPECT_EQ(joined_message({"A", "B", "C"}, "; ").english(), "A; B; C");
     EXPECT_EQ(joined_message({"A"}, "; ").english(), "A");
     EXPECT_TRUE(joined_message({}, "; ").empty());
+}
+
+/// One row of a table says `bath of {}` for all apartments; what only looks like one stays whole.
+TEST(Message, TakesTheNumberOfAnApartmentApart) {
+    const Message bath = as_named("bath of 103");
+    EXPECT_EQ(bath.pattern, "bath of {}");
+    EXPECT_EQ(bath.parts, std::vector{as_it_stands("103")});
+    EXPECT_EQ(bath.kind, Message::Kind::name);
+    EXPECT_EQ(bath.english(), "bath of 103");
+    EXPECT_EQ(as_named("hall wall 2104").english(), "hall wall 2104");
+    for (const char* whole :
+         {"bedroom 2", "story 12", "103", " 103", "Building Code 2018", "bath {} 103", "wall-103", "", "kitchen"}) {
+        EXPECT_EQ(as_named(whole).pattern, whole);
+        EXPECT_TRUE(as_named(whole).parts.empty()) << whole;
+    }
 }
 
 TEST(Message, SlotsAreFoundWhereTheyStand) {

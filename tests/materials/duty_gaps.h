@@ -24,7 +24,7 @@ inline SurveyBuilder house() {
 /// The same with spaces that rows know by a word.
 inline SurveyBuilder named_house() {
     SurveyBuilder survey = house();
-    survey.cavity("party-wall").cavity("dryer-duct").cavity("bath-duct").cavity("bath-laundry-duct");
+    survey.cavity("party-wall").cavity("dryer-duct").cavity("bath-duct").cavity("bath-laundry-duct").cavity("common-attic");
     return survey;
 }
 

@@ -293,6 +293,40 @@ TEST(Options, FitByDepthAndMaterial) {
     EXPECT_TRUE(offers("plate"));
 }
 
+/// Plans take their steps from these: no metal wool at wires and in ducts, fire stops alone under an attic that is shared.
+TEST(Options, OfferNoMetalWoolAtWiresAndDucts) {
+    for (const char* feature :
+         {"outlet", "switch", "exterior-light", "ceiling-light", "recessed-light", "doorbell", "duct-joint"}) {
+        for (const char* side : {"drywall", "fire-rated"}) {
+            SurveyBuilder builder;
+            builder.cavity("wall").living("kitchen").slot("gap", "wall", "kitchen", 5);
+            builder.last().shape = Ring{0.005, 0.1};
+            builder.last().feature = feature;
+            builder.last().substrates = {side};
+            const GapOptions found = options_for(builder.survey().gaps[0], builder.survey(), shipped_prices());
+            EXPECT_FALSE(found.options.empty()) << feature;
+            for (const Option& option : found.options)
+                EXPECT_EQ(option.treatment.find("metal-wool"), std::string::npos) << feature << ' ' << side;
+        }
+    }
+}
+
+TEST(Options, AreFireStopsUnderASharedAttic) {
+    const auto ids = [](const char* attic) {
+        SurveyBuilder builder;
+        builder.cavity("wet-stack").cavity(attic).slot("stack", "wet-stack", attic, 10);
+        builder.last().substrates = {"wood", "pvc"};
+        Ids all;
+        for (const Option& option : options_for(builder.survey().gaps[0], builder.survey(), shipped_prices()).options)
+            all.push_back(option.treatment);
+        std::sort(all.begin(), all.end());
+        return all;
+    };
+    EXPECT_EQ(ids("common-attic"), (Ids{"fire-sealant", "metal-wool-and-fire-sealant"}));
+    const Ids own = ids("attic");
+    EXPECT_NE(std::find(own.begin(), own.end(), "backer-and-bead"), own.end());
+}
+
 TEST(Options, NeverMeansNever) {
     SurveyBuilder builder;
     builder.outdoors("yard").living("kitchen").slot("gap", "yard", "kitchen", 3);

@@ -25,8 +25,40 @@ TEST(FalsePass, AWidthOfNothingThatNobodyMeasured) {
     };
     EXPECT_EQ(held(ring("how: assumed"), "annular-spaces"), "unknown");
     EXPECT_EQ(held(ring("how: modeled"), "annular-spaces"), "unknown") << "drawn tight";
-    EXPECT_EQ(held(ring("how: measured, plus_minus: 0.2 mm"), "annular-spaces"), "unknown") << "may be off";
+    EXPECT_EQ(held(ring("how: measured, plus_minus: 6 mm"), "annular-spaces"), "unknown") << "may be off";
     EXPECT_EQ(held(ring("how: measured"), "annular-spaces"), "pass");
+    const auto sill = [](const std::string& evidence) {
+        return survey("  - {id: g, between: [yard, wall], slot: {width: 0 mm, length: 3 m}, type: slab-sill-joint, evidence: {" +
+                      evidence + "}}\n");
+    };
+    EXPECT_EQ(held(sill("how: measured, plus_minus: 0.2 mm"), "sill-joint"), "unknown") << "may be off";
+    EXPECT_EQ(held(sill("how: measured"), "sill-joint"), "pass");
+}
+
+/// A hole that no mouse gets through lets no rodent in, open or closed with whatever; a wider one is closed with what none gnaws.
+TEST(FalsePass, AHoleThatAMouseGetsThrough) {
+    const auto ring = [](const std::string& width, const std::string& more = "") {
+        return survey("  - {id: g, between: [yard, wall], ring: {width: " + width +
+                      ", around: 22 mm}, evidence: {how: measured}}\n" +
+                      "  - {id: h, between: [yard, wall], hole: {diameter: " + width + "}, evidence: {how: measured}}\n" + more);
+    };
+    const auto both = [](const std::string& with) {
+        return "closed: [{gap: g, with: " + with + "}, {gap: h, with: " + with + "}]\n";
+    };
+    for (const char* rule : {"annular-spaces", "outside-holes"}) {
+        EXPECT_EQ(held(ring("5.9 mm"), rule), "pass");
+        EXPECT_EQ(held(ring("6 mm"), rule), "fail");
+        EXPECT_EQ(held(ring("5.9 mm", both("bead")), rule), "pass");
+        EXPECT_EQ(held(ring("6 mm", both("bead")), rule), "unknown") << "mice gnaw it";
+        EXPECT_EQ(held(ring("6 mm", both("mortar")), rule), "pass");
+    }
+    const auto guess = [](const std::string& how) {
+        return survey("  - {id: g, between: [yard, wall], ring: {width: 4 mm, around: 22 mm}, evidence: {how: " + how + "}}\n",
+                      "closed: [{gap: g, with: bead}]\n");
+    };
+    EXPECT_EQ(held(guess("assumed"), "annular-spaces"), "unknown") << "nobody knows that it was narrow";
+    EXPECT_EQ(held(guess("measured"), "annular-spaces"), "pass");
+    EXPECT_EQ(held(guess("measured, plus_minus: 3 mm"), "annular-spaces"), "unknown");
 }
 
 TEST(FalsePass, AClosingOfAGapThatWasAGuessIsKnown) {

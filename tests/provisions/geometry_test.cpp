@@ -287,10 +287,35 @@ TEST(Garage, HasADuctOpenIntoIt) {
     };
     EXPECT_EQ(verdict("  - {id: register, type: supply-register, on: ceiling, at: [9 m, 4 m], gap: 6 mm}\n"), Verdict::fail);
     EXPECT_EQ(verdict("  - {id: register, type: supply-register, on: ceiling, at: [9 m, 4 m], gap: 6 mm}\n",
-                      "closed: [{gap: register, with: bead}]\n"),
+                      "closed: [{gap: register, with: plate}]\n"),
               Verdict::pass);
+    EXPECT_EQ(verdict("  - {id: register, type: supply-register, on: ceiling, at: [9 m, 4 m], gap: 6 mm}\n",
+                      "closed: [{gap: register, with: bead}]\n"),
+              Verdict::unknown)
+        << "round it is not over it";
     EXPECT_EQ(verdict("  - {id: register, type: supply-register, on: ceiling, at: [3 m, 4 m], gap: 6 mm}\n"), Verdict::unknown)
         << "that none is drawn says nothing";
+}
+
+/// One fault, one mend: a register that must not be there at all is not asked to be sealed as well.
+TEST(Garage, HasNoRegisterThatIsToBeSealed) {
+    HouseJob house;
+    house.rooms = "[{id: room, at: [2 m, 2 m]}, {id: garage, kind: attached, at: [10 m, 2 m]}]";
+    house.more = "partitions:\n  - {id: middle, from: [6 m, 0 m], to: [6 m, 8 m]}\n";
+    const std::string there = "  - {id: register, type: supply-register, on: ceiling, at: [9 m, 4 m], gap: 6 mm}\n";
+    house.features = there;
+    EXPECT_EQ(held(house, "garage-ducts-open").verdict, Verdict::fail);
+    EXPECT_EQ(held(house, "register-boots").verdict, Verdict::not_applicable);
+    house.features = there + "  - {id: other, type: supply-register, on: ceiling, at: [3 m, 4 m], gap: 6 mm}\n";
+    EXPECT_EQ(held(house, "garage-ducts-open").checked.size(), 1U);
+    EXPECT_EQ(held(house, "register-boots").verdict, Verdict::fail);
+    EXPECT_EQ(held(house, "register-boots").checked.size(), 1U);
+    // What the audit asks for is what its own rule on closings takes.
+    house.features = there;
+    house.job = "closed: [{gap: register, with: plate}]\n";
+    EXPECT_EQ(held(house, "closed-rightly").verdict, Verdict::pass);
+    house.job = "closed: [{gap: register, with: bead}]\n";
+    EXPECT_EQ(held(house, "closed-rightly").verdict, Verdict::fail);
 }
 
 }  // namespace

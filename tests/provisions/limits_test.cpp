@@ -115,6 +115,49 @@ TEST(Judge, HasLimitsOnBothSides) {
     EXPECT_LT(past_limit(range, 0.004), 0);
 }
 
+/// The limits against rodents are a hair under what the smallest of them needs, by the table of animals.
+TEST(Rodents, AreKeptOutByTheirLimits) {
+    double least = 1;
+    for (const char* id : {"house-mouse", "roof-rat", "norway-rat", "tree-squirrel"}) {
+        const Pest* rodent = shipped_pests().find(id);
+        ASSERT_NE(rodent, nullptr) << id;
+        EXPECT_TRUE(rodent->gnaws) << id;
+        least = std::min({least, rodent->size.slit, rodent->size.hole});
+    }
+    for (const char* id : {"annular-spaces", "outside-holes"}) {
+        const double limit = *shipped_provisions().find(id)->at_most;
+        EXPECT_LT(limit, least) << id << ": at its limit none gets through";
+        EXPECT_GT(limit, least - 0.2e-3) << id << ": and nothing is asked of holes that none gets through";
+    }
+}
+
+/// A chimney shows by what stands at it; where nobody says how the framing round it is closed, nothing has passed.
+TEST(Chimneys, AreFireBlockedWhereTheyGoThroughFloorsAndCeilings) {
+    const auto held = [](const std::string& gap, const std::string& more = "") {
+        return result_of(
+            audited("seamward: 1\nspaces: [{id: chase, kind: cavity}, {id: attic, kind: cavity}, {id: den, kind: living}, "
+                    "{id: yard, kind: outdoors}]\ngaps:\n  - {id: g, " +
+                    gap + "}\n" + more),
+            "chimney-framing-closed");
+    };
+    const auto framing = [](const std::string& width, const std::string& how) {
+        return "between: [chase, attic], type: chimney-framing, slot: {width: " + width +
+               ", length: 1.4 m}, evidence: {how: " + how + "}";
+    };
+    EXPECT_EQ(held(framing("0 mm", "measured")).verdict, Verdict::pass);
+    EXPECT_EQ(held(framing("1 mm", "measured")).verdict, Verdict::fail);
+    EXPECT_EQ(held(framing("45 mm", "assumed")).verdict, Verdict::unknown);
+    const auto closed = [](const char* with) { return "closed: [{gap: g, with: " + std::string(with) + "}]\n"; };
+    EXPECT_EQ(held(framing("45 mm", "measured"), closed("high-temperature-sealant")).verdict, Verdict::pass);
+    EXPECT_EQ(held(framing("45 mm", "measured"), closed("foam")).verdict, Verdict::unknown);
+    const std::string typed = "substrates: [wood, chimney], slot: {width: 20 mm, length: 1 m}, evidence: {how: measured}";
+    EXPECT_EQ(held("between: [den, attic], " + typed, "construction: {has: [chimney]}\n").verdict, Verdict::fail);
+    EXPECT_EQ(held("between: [yard, attic], " + typed, "construction: {has: [chimney]}\n").verdict, Verdict::unknown)
+        << "a flashing is no ceiling";
+    EXPECT_EQ(held("between: [den, attic], " + typed).verdict, Verdict::unknown) << "nobody says that there is a chimney";
+    EXPECT_EQ(held(framing("45 mm", "measured"), "construction: {without: [chimney]}\n").verdict, Verdict::not_applicable);
+}
+
 // What the published texts work out to.
 
 TEST(WorkedNumbers, AWaterHeaterOf40000BtuTakesTenSquareInchesFromEachOfTwoOpenings) {

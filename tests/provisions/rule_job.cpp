@@ -74,6 +74,7 @@ std::string RuleJob::kind_of_gap() const {
     std::string text;
     const DutyCase& when = *asked();
     if (!when.features.empty()) text += ", type: " + when.features.front();
+    if (!when.any_of.empty()) text += ", substrates: [" + when.any_of.front() + "]";
     Duty duty = when.duties.empty() ? Duty::none : when.duties.front();
     if (is("exhaust-outdoors")) duty = Duty::exhaust;
     if (is("closed-rightly")) duty = Duty::movement;

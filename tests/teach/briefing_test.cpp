@@ -3,8 +3,13 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+#include <cmath>
+#include <optional>
 #include <set>
 
+#include "base/quantity.h"
+#include "teach/key.h"
 #include "tests/support/page_reader.h"
 #include "tests/teach/shipped_drills.h"
 
@@ -68,6 +73,46 @@ TEST(CloseLook, TellsWhatHandsCanTell) {
     const std::vector<std::string> decoy = close_look(round, 5, say);
     ASSERT_FALSE(round.places[5].gap);
     EXPECT_EQ(decoy, (std::vector<std::string>{"Nothing goes in, not even paper."}));
+}
+
+/// What is wider than every gauge is told by a tape, so that it can be answered on paper, and what it reads counts as right.
+TEST(CloseLook, TellsWhatATapeReadsBeyondTheGauges) {
+    const DrillRound& round = shipped_drill("5-whole-house");
+    const std::vector<PlaceKey> key = drill_key(round);
+    const std::string lead = "A tape reads: ";
+    std::size_t read = 0;
+    for (std::size_t i = 0; i < round.places.size(); ++i) {
+        std::optional<std::string> told;
+        for (const std::string& note : close_look(round, i, Translator(Language::english))) {
+            if (note.starts_with(lead)) told = note.substr(lead.size(), note.find(" (") - lead.size());
+        }
+        EXPECT_EQ(told.has_value(), read_on_tape(key[i].width)) << i;
+        if (!told) continue;
+        ++read;
+        const Parsed<double> width = parse_length(*told);
+        ASSERT_TRUE(width) << *told;
+        EXPECT_LE(std::abs(*width - key[i].width), width_slack(key[i], {0, 0, {}})) << *told;
+    }
+    EXPECT_GT(read, 0U);
+}
+
+TEST(CloseLook, TellsLengthsAsATapeIsRead) {
+    const DrillRound& round = shipped_drill("5-whole-house");
+    std::string all;
+    for (std::size_t i = 0; i < round.places.size(); ++i) {
+        for (const std::string& note : close_look(round, i, Translator(Language::english))) all += note + '\n';
+    }
+    EXPECT_NE(all.find("It is 44 ft 3 1/2 in (13.50 m) long."), std::string::npos) << all;
+    EXPECT_NE(all.find("It is 5 1/2 in (140 mm) long."), std::string::npos) << all;
+}
+
+TEST(Briefing, SaysThatATapeIsRead) {
+    const Briefing brief = briefing(shipped_drill("1-corner"), Translator(Language::english));
+    EXPECT_NE(
+        std::find(brief.rules.begin(), brief.rules.end(),
+                  "What is wider than a 1/2 in drill shank is read on a tape; there a width that is off by 1/16 in (1.59 mm) "
+                  "counts too."),
+        brief.rules.end());
 }
 
 TEST(BriefingSheet, IsAPageWithARowForEachPlace) {

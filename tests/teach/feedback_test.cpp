@@ -77,6 +77,56 @@ TEST(Feedback, SaysWhatFitsWhereATreatmentIsWrong) {
     EXPECT_TRUE(says(place.notes, "Gnaws through it: House mouse"));
 }
 
+/// Of two strips that are both gnawed neither is told to be worse for it; where something resists, what is gnawed is.
+TEST(Feedback, TellsOneTruthOfWhatIsGnawed) {
+    const DrillRound& round = shipped_drill("4-garage");
+    const auto notes = [&](const char* gap, const char* treatment) {
+        Answers answers = perfect_answers(round, "Marisol Quade");
+        const std::size_t place = place_of(round, gap);
+        for (PlaceAnswer& answer : answers.findings) {
+            if (answer.where.place == place && *treatment != '\0') answer.treatment = treatment;
+        }
+        return at(told(round, answers), place).notes;
+    };
+    for (const char* treatment : {"weatherstrip", "threshold", "sweep", ""}) {
+        const std::vector<std::string> corner = notes("garage-door-corner", treatment);
+        EXPECT_FALSE(says(corner, "Gnaws through it")) << treatment;
+        EXPECT_TRUE(says(corner, "Nothing that fits there resists gnawing by House mouse")) << treatment;
+    }
+    EXPECT_TRUE(says(notes("garage-attic-stair", ""), "Nothing that fits there resists gnawing by House mouse"));
+    EXPECT_FALSE(says(notes("garage-door-sides", ""), "gnaw")) << "no mouse gets through 4 mm";
+    for (const char* treatment : {"sweep", "threshold"}) {
+        EXPECT_TRUE(says(notes("closet-door-sweep", treatment), "Gnaws through it: House mouse")) << treatment;
+        EXPECT_FALSE(says(notes("closet-door-sweep", treatment), "resists gnawing")) << treatment;
+    }
+    EXPECT_FALSE(says(notes("closet-door-sweep", "metal-core-sweep"), "gnaw"));
+}
+
+/// Strips that fit are there, and all who get through gnaw them: that nothing fits would be wrong.
+TEST(Feedback, SaysWhereAllThatFitsIsGnawed) {
+    const DrillRound& round = shipped_drill("5-whole-house");
+    Answers nothing = perfect_answers(round, "Ines Aguirre");
+    nothing.findings.clear();
+    const DrillFeedback feedback = told(round, nothing);
+    const PlaceFeedback& door = at(feedback, place_of(round, "crawl-door-sides"));
+    EXPECT_TRUE(says(door.notes, "What fits it is gnawed through by all that get through"));
+    EXPECT_FALSE(says(door.notes, "No treatment of the table fits it"));
+}
+
+/// Foam round an access panel is wrong, and not for anybody's way out.
+TEST(Feedback, TellsWhyAPanelGoesOnOpening) {
+    const auto harm = [](const char* drill, const char* gap) {
+        const DrillRound& round = shipped_drill(drill);
+        const DrillFeedback feedback = told(round, closing(round, gap_of(round, gap), "foam"));
+        return feedback.harms.at(0).notes;
+    };
+    for (const auto& [drill, gap] : {std::pair("3-bathroom", "tub-access-panel"), std::pair("4-garage", "garage-attic-stair")}) {
+        EXPECT_TRUE(says(harm(drill, gap), "whoever looks after what is behind it")) << gap;
+        EXPECT_FALSE(says(harm(drill, gap), "fire")) << gap;
+    }
+    EXPECT_TRUE(says(harm("4-garage", "closet-door-sweep"), "a way out in a fire stays one"));
+}
+
 TEST(Feedback, TellsHarmFirstWithReasonAndSource) {
     const DrillRound& round = shipped_drill("1-corner");
     const DrillFeedback feedback = told(round, closing(round, gap_of(round, "screed-drain-holes"), "bead"));

@@ -172,6 +172,25 @@ TEST(HarmToNeighbors, IsWhatBurnsInAPartyWall) {
         EXPECT_TRUE(tells_of(score(round, closing(round, outlet, treatment)), "party wall")) << treatment;
 }
 
+/// So does what leads into an attic that neighbors share.
+TEST(HarmToNeighbors, IsWhatBurnsUnderTheirAttic) {
+    const DrillRound& round = shipped_drill("3-bathroom");
+    const GapIndex stack = gap_of(round, "stack-at-attic");
+    for (const char* treatment : {"foam", "backer-and-bead", "metal-wool"})
+        EXPECT_TRUE(tells_of(score(round, closing(round, stack, treatment)), "dwellings share")) << treatment;
+    for (const char* treatment : {"fire-sealant", "metal-wool-and-fire-sealant"})
+        EXPECT_TRUE(score(round, closing(round, stack, treatment)).harms.empty()) << treatment;
+}
+
+/// Lint catches on what reaches into a dryer's duct.
+TEST(HarmToDryers, IsMetalWoolAtTheirCollar) {
+    const DrillRound round = round_on(scenario("demo"), {});
+    const GapIndex collar = gap_of(round, "dryer-collar");
+    for (const char* treatment : {"metal-wool", "metal-wool-and-bead", "foam"})
+        EXPECT_TRUE(tells_of(score(round, closing(round, collar, treatment)), "lint")) << treatment;
+    EXPECT_TRUE(score(round, closing(round, collar, "bead")).harms.empty());
+}
+
 /// Fans may be screened coarsely, dryers not at all; nobody knows what blows out of a cap whose duct does not say it.
 TEST(HarmToFans, TellsFansFromDryers) {
     Job job = scenario("brick-crawl");

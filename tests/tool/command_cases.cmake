@@ -227,6 +227,8 @@ command_case(drill_brief ARGS drill brief ${D}/2-eave.yaml EXIT 0 OUT "^The eave
 command_case(drill_brief_spanish ARGS drill brief ${D}/6-sighting.yaml --lang es EXIT 0 OUT "Pregunta\n.*Lugares que revisar.*mo se califica")
 command_case(drill_brief_json ARGS drill brief ${D}/1-corner.yaml --json EXIT 0 OUT "^{\n.*\"drill\": \"corner\".*\"places\": .*\"place\": 1,.*}\n$")
 command_case(drill_look ARGS drill look ${D}/1-corner.yaml 4 6 EXIT 0 OUT "What goes in: between a card and a dime.*Nothing goes in, not even paper")
+command_case(drill_look_with_a_tape ARGS drill look ${D}/5-whole-house.yaml 14 EXIT 0 OUT "more than a 1/2 in drill shank[.]\n +A tape reads: [0-9/ ]+ in .[0-9]+ mm.[.]\n.*It is 10 ft 6 in .3[.]20 m. long")
+command_case(drill_look_with_a_tape_spanish ARGS drill look ${D}/5-whole-house.yaml 14 --lang es EXIT 0 OUT "La cinta m[^\n]+trica marca: [0-9/ ]+ pulg")
 command_case(drill_look_nowhere ARGS drill look ${D}/1-corner.yaml 99 EXIT 2 ERR "there is no place \"99\"; the briefing has places 1 to 10")
 command_case(drill_check_passes ARGS drill check ${D}/1-corner.yaml ${D}/examples/corner-passes.yaml EXIT 0 OUT "^Passed[.] 68 of 80 points, 85 %.*missed.*The way that you missed: yard > ")
 command_case(drill_check_harms ARGS drill check ${D}/1-corner.yaml ${D}/examples/corner-harms.yaml EXIT 0 OUT "^Not passed: it does harm.*! weep screed's drain holes.*Why: .*Source: .*Instead: ")
