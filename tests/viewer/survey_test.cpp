@@ -262,6 +262,57 @@ TEST_F(Drafts, StayWhenTheyCannotBeOpened) {
     QTRY_COMPARE_WITH_TIMEOUT(QDir(drafts).entryList({"*.draft"}, QDir::Files).size(), 2, 5000);
 }
 
+/// What is being written of one job when another is taken up does not come back.
+TEST_F(Drafts, OfTheJobBeforeGoWhenAnotherIsTakenUp) {
+    const QString drafts = folder.filePath("drafts");
+    const auto names = [&] { return QDir(drafts).entryList({"*.draft"}, QDir::Files); };
+    {
+        DraftStore store(drafts);
+        store.keep({"/x/left.yaml", "left", ""}, std::nullopt);
+        QTRY_COMPARE_WITH_TIMEOUT(names().size(), 1, 5000);
+        ASSERT_TRUE(QFile::copy(drafts + '/' + names().front(), drafts + "/left.draft"));
+    }
+    const std::vector<Draft> left = DraftStore::left_behind(drafts);
+    ASSERT_EQ(left.size(), 1U);
+    const std::string large(20'000'000, 'x');
+    for (int turn = 0; turn < 5; ++turn) {
+        DraftStore store(drafts);
+        store.keep({"/x/open.yaml", large, ""}, std::nullopt);
+        QTest::qWait(turn * 5);
+        ASSERT_TRUE(store.adopt(left[0]));
+        EXPECT_EQ(names(), QStringList{"left.draft"}) << turn;
+        QTest::qWait(100);
+        EXPECT_EQ(names(), QStringList{"left.draft"}) << turn;
+        store.let_go();
+    }
+}
+
+/// Nor does the job that still is open go into the draft that was taken up.
+TEST_F(Drafts, KeepTheirTextWhileTheyAreOpened) {
+    const QString path = write("left.yaml", small_job);
+    {
+        DraftStore store;
+        store.keep({path, small_job + "# left\n", ""}, std::nullopt);
+        QTRY_COMPARE_WITH_TIMEOUT(QDir(DraftStore::usual_folder()).entryList({"*.draft"}, QDir::Files).size(), 1, 5000);
+        store.let_go();
+    }
+    const std::vector<Draft> left = DraftStore::left_behind();
+    ASSERT_EQ(left.size(), 1U);
+    open_small();
+    act([&] { survey.change(width("bib", "ring", "3 mm")); });
+    QSignalSpy found(&document, &JobDocument::ways_found);
+    ASSERT_TRUE(survey.recover(left[0]));
+    QFile draft(DraftStore::usual_folder() + '/' + left[0].id + ".draft");
+    ASSERT_TRUE(found.wait(20'000));
+    EXPECT_EQ(document.path(), path);
+    for (int turn = 0; turn < 10; ++turn) {
+        QTest::qWait(100);
+        ASSERT_TRUE(draft.open(QIODevice::ReadOnly));
+        EXPECT_TRUE(draft.readAll().contains("# left"));
+        draft.close();
+    }
+}
+
 TEST_F(Drafts, ThatAreNotWantedGo) {
     const QString drafts = folder.filePath("drafts");
     Draft draft;

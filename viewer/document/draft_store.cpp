@@ -141,6 +141,7 @@ bool DraftStore::adopt(const Draft& draft) {
         lock_ = std::move(lock);
         return false;
     }
+    task_ = std::make_unique<NewestTask>();  // what it wrote of the other is written or will never be
     if (!before.isEmpty()) QFile::remove(file_of(folder_, before));
     return true;
 }

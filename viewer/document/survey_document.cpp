@@ -322,6 +322,7 @@ SurveyDocument::Saved SurveyDocument::save_as(const QString& path) {
 
 bool SurveyDocument::recover(const Draft& draft) {
     if (document_.is_opening_another() || !drafts_.adopt(draft)) return false;
+    draft_timer_.stop();  // the job that still is open does not go into the draft of the other
     recovering_ = draft;
     house_ = draft.house;
     document_.read({draft.job.path, draft.job.text, newer()}, false, true);
