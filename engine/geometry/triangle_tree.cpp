@@ -3,13 +3,12 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <numeric>
 
 namespace seamward {
 
 namespace {
-
-constexpr std::uint32_t leaf_size = 4;
 
 double square(Vector v) { return dot(v, v); }
 
@@ -53,39 +52,36 @@ Pair nearest_of(const Point& p1, const Point& q1, const Point& p2, const Point& 
     return pair;
 }
 
+/// The edges pass all on one side of the line from `a` to `b`, looked at from there, so that it does not matter how far from the
+/// origin all is.
 bool crosses_inside(const TriangleTree::Triangle& t, const Point& a, const Point& b, Point& at) {
-    const Vector ab = b - a, e1 = t[1] - t[0], e2 = t[2] - t[0], n = cross(e1, e2);
+    const Vector ab = b - a, p = t[0] - a, q = t[1] - a, r = t[2] - a, n = cross(q - p, r - p);
     const double along = dot(n, ab);
     if (along == 0) return false;
-    const double s = dot(n, t[0] - a) / along;
+    const double s = dot(n, p) / along;
     if (!(s >= 0 && s <= 1)) return false;
+    const double u = dot(ab, cross(p, q)), v = dot(ab, cross(q, r)), w = dot(ab, cross(r, p));
+    if (std::min({u, v, w}) < 0 && std::max({u, v, w}) > 0) return false;
     at = a + ab * s;
-    return square(nearest_of(t, at) - at) <= 1e-24;
+    return true;
 }
 
-struct Segment {
-    Point a, b;
-    Vector ab, inverse;
+/// The next number of single precision that is not above, or not below.
+float rounded_down(double value) {
+    const auto near = static_cast<float>(value);
+    return near > value ? std::nextafter(near, -std::numeric_limits<float>::infinity()) : near;
+}
 
-    Segment(const Point& from, const Point& to) : a(from), b(to), ab(to - from), inverse{1 / ab.x, 1 / ab.y, 1 / ab.z} {}
+float rounded_up(double value) {
+    const auto near = static_cast<float>(value);
+    return near < value ? std::nextafter(near, std::numeric_limits<float>::infinity()) : near;
+}
 
-    /// Whether the segment comes into a box that is larger than the given one by `around` on all sides.
-    [[nodiscard]] bool meets(const Point& low, const Point& high, double around) const {
-        double from = 0, to = 1;
-        return narrow(a.x, ab.x, inverse.x, low.x - around, high.x + around, from, to) &&
-               narrow(a.y, ab.y, inverse.y, low.y - around, high.y + around, from, to) &&
-               narrow(a.z, ab.z, inverse.z, low.z - around, high.z + around, from, to);
-    }
-
-private:
-    static bool narrow(double at, double along, double inverse, double low, double high, double& from, double& to) {
-        if (along == 0) return at >= low && at <= high;
-        const double s = (low - at) * inverse, t = (high - at) * inverse;
-        from = std::max(from, std::min(s, t));
-        to = std::min(to, std::max(s, t));
-        return from <= to;
-    }
-};
+/// One over a number, or something so large that it says the same.
+float inverse_of(float value) {
+    constexpr float most = 1e30F;
+    return value == 0 ? most : std::clamp(1 / value, -most, most);
+}
 
 }  // namespace
 
@@ -126,7 +122,11 @@ TriangleTree::TriangleTree(std::vector<Triangle> triangles)
         const Point low = lower(lower(t[0], t[1]), t[2]), high = upper(upper(t[0], t[1]), t[2]);
         middles[i] = {(low.x + high.x) / 2, (low.y + high.y) / 2, (low.z + high.z) / 2};
     }
-    nodes_.reserve(triangles_.size());
+    const Box whole = box_of(0, static_cast<std::uint32_t>(triangles_.size()));
+    middle_ = {(whole.low.x + whole.high.x) / 2, (whole.low.y + whole.high.y) / 2, (whole.low.z + whole.high.z) / 2};
+    const Vector off = whole.high - middle_;
+    farthest_ = std::max({off.x, off.y, off.z});
+    nodes_.reserve(triangles_.size() / 2 + 1);
     build(0, static_cast<std::uint32_t>(triangles_.size()), 0, middles);
     std::vector<Triangle> sorted(triangles_.size());
     for (std::uint32_t i = 0; i < given_.size(); ++i) {
@@ -136,30 +136,68 @@ TriangleTree::TriangleTree(std::vector<Triangle> triangles)
     triangles_ = std::move(sorted);
 }
 
-std::uint32_t TriangleTree::build(std::uint32_t first, std::uint32_t last, int depth, const std::vector<Point>& middles) {
-    const auto at = static_cast<std::uint32_t>(nodes_.size());
-    nodes_.emplace_back();
+TriangleTree::Box TriangleTree::box_of(std::uint32_t first, std::uint32_t last) const {
     Box box{triangles_[given_[first]][0], triangles_[given_[first]][0]};
-    Box spread{middles[given_[first]], middles[given_[first]]};
     for (std::uint32_t i = first; i < last; ++i) {
         for (const Point& p : triangles_[given_[i]]) {
             box.low = lower(box.low, p);
             box.high = upper(box.high, p);
         }
-        spread.low = lower(spread.low, middles[given_[i]]);
-        spread.high = upper(spread.high, middles[given_[i]]);
     }
-    nodes_[at].box = box;
-    if (last - first <= leaf_size) {
-        nodes_[at].first = first;
-        nodes_[at].count = last - first;
-        return at;
+    return box;
+}
+
+/// Halves, and halves of what is most in number, are the children.
+std::uint32_t TriangleTree::build(std::uint32_t first, std::uint32_t last, int depth, const std::vector<Point>& middles) {
+    struct Range {
+        std::uint32_t first, last;
+        int depth;
+    };
+    const auto at = static_cast<std::uint32_t>(nodes_.size());
+    nodes_.emplace_back();
+    std::array<Range, wide> ranges{Range{first, last, depth}};
+    std::size_t count = 1;
+    while (count < wide) {
+        const auto largest = std::max_element(ranges.begin(), ranges.begin() + static_cast<std::ptrdiff_t>(count),
+                                              [](Range a, Range b) { return a.last - a.first < b.last - b.first; });
+        const Range whole = *largest;
+        if (whole.last - whole.first < 2) break;
+        Box spread{middles[given_[whole.first]], middles[given_[whole.first]]};
+        for (std::uint32_t i = whole.first; i < whole.last; ++i) {
+            spread.low = lower(spread.low, middles[given_[i]]);
+            spread.high = upper(spread.high, middles[given_[i]]);
+        }
+        // Below that depth halves are halves, so that no path is longer than what a walk of the tree has room for.
+        constexpr int deep = 28;
+        const std::uint32_t half =
+            whole.depth < deep ? divide(whole.first, whole.last, spread, middles) : whole.first + (whole.last - whole.first) / 2;
+        // In the order of the triangles, so that the children are.
+        std::move_backward(largest + 1, ranges.begin() + static_cast<std::ptrdiff_t>(count),
+                           ranges.begin() + static_cast<std::ptrdiff_t>(count + 1));
+        *largest = {whole.first, half, whole.depth + 1};
+        *(largest + 1) = {half, whole.last, whole.depth + 1};
+        ++count;
     }
-    // Below that depth halves are halves, so that no path is longer than what a walk of the tree has room for.
-    constexpr int deep = 28;
-    const std::uint32_t half = depth < deep ? divide(first, last, spread, middles) : first + (last - first) / 2;
-    build(first, half, depth + 1, middles);
-    nodes_[at].first = build(half, last, depth + 1, middles);
+    for (std::size_t k = 0; k < wide; ++k) {
+        if (k >= count) {
+            for (std::size_t axis = 0; axis < 3; ++axis) {
+                nodes_[at].low[axis][k] = std::numeric_limits<float>::infinity();
+                nodes_[at].high[axis][k] = -std::numeric_limits<float>::infinity();
+            }
+            nodes_[at].child[k] = nothing;
+            continue;
+        }
+        const Box box = box_of(ranges[k].first, ranges[k].last);
+        for (int axis = 0; axis < 3; ++axis) {
+            const double from = coordinate(middle_, axis);
+            nodes_[at].low[static_cast<std::size_t>(axis)][k] = rounded_down(coordinate(box.low, axis) - from);
+            nodes_[at].high[static_cast<std::size_t>(axis)][k] = rounded_up(coordinate(box.high, axis) - from);
+        }
+        const bool one = ranges[k].last - ranges[k].first == 1;
+        const std::uint32_t child =
+            one ? ranges[k].first | leaf : build(ranges[k].first, ranges[k].last, ranges[k].depth, middles);
+        nodes_[at].child[k] = child;
+    }
     return at;
 }
 
@@ -225,40 +263,45 @@ std::uint32_t TriangleTree::divide(std::uint32_t first, std::uint32_t last, cons
 Nearest TriangleTree::nearest(const Point& to, double at_most) const {
     Nearest best{at_most, Nearest::none, to, to};
     if (nodes_.empty()) return best;
+    const Seen p = seen(to);
     double limit = at_most * at_most;
     struct Entry {
-        std::uint32_t node;
-        double square;
+        float square;
+        std::uint32_t child;
     };
-    std::array<Entry, 64> stack;
+    std::array<Entry, most_waiting> stack;
     std::size_t depth = 0;
-    stack[depth++] = {0, square_to_box(to, nodes_[0].box.low, nodes_[0].box.high)};
+    stack[depth++] = {0, 0};
     while (depth > 0) {
         const Entry entry = stack[--depth];
         if (entry.square >= limit) continue;
-        const Node& node = nodes_[entry.node];
-        if (node.count > 0) {
-            for (std::uint32_t i = node.first; i < node.first + node.count; ++i) {
-                const Point at = nearest_of(triangles_[i], to);
-                const double d = square(at - to);
-                if (d < limit) {
-                    limit = d;
-                    best.triangle = given_[i];
-                    best.on_triangle = at;
-                }
+        const Node& node = nodes_[entry.child];
+        const Four off = squares(node, p);
+        // The nearest on top.
+        const std::size_t bottom = depth;
+        for (std::size_t k = wide; k-- > 0;) {
+            if (!(off[k] < limit)) continue;
+            std::size_t slot = depth++;
+            for (; slot > bottom && stack[slot - 1].square < off[k]; --slot) stack[slot] = stack[slot - 1];
+            stack[slot] = {off[k], node.child[k]};
+        }
+        // Triangles at once, the nearest first; what waits are boxes.
+        std::size_t boxes = bottom;
+        for (std::size_t slot = depth; slot-- > bottom;) {
+            if ((stack[slot].child & leaf) == 0 || stack[slot].square >= limit) continue;
+            const std::uint32_t i = stack[slot].child & ~leaf;
+            const Point at = nearest_of(triangles_[i], to);
+            const double d = square(at - to);
+            if (d < limit) {
+                limit = d;
+                best.triangle = given_[i];
+                best.on_triangle = at;
             }
-            continue;
         }
-        const std::uint32_t left = entry.node + 1, right = node.first;
-        const double l = square_to_box(to, nodes_[left].box.low, nodes_[left].box.high);
-        const double r = square_to_box(to, nodes_[right].box.low, nodes_[right].box.high);
-        if (l <= r) {
-            stack[depth++] = {right, r};
-            stack[depth++] = {left, l};
-        } else {
-            stack[depth++] = {left, l};
-            stack[depth++] = {right, r};
+        for (std::size_t slot = bottom; slot < depth; ++slot) {
+            if ((stack[slot].child & leaf) == 0) stack[boxes++] = stack[slot];
         }
+        depth = boxes;
     }
     if (best.found()) best.distance = std::sqrt(limit);
     return best;
@@ -267,8 +310,11 @@ Nearest TriangleTree::nearest(const Point& to, double at_most) const {
 Nearest TriangleTree::nearest(const Point& a, const Point& b, double at_most, double near_enough) const {
     Nearest best{at_most, Nearest::none, a, a};
     if (nodes_.empty()) return best;
-    const Segment segment(a, b);
-    const Point middle = a + segment.ab * 0.5;
+    const Vector ab = b - a;
+    const Seen from = seen(a), middle = seen(a + ab * 0.5);
+    const std::array<float, 3> along{static_cast<float>(ab.x), static_cast<float>(ab.y), static_cast<float>(ab.z)};
+    const std::array<float, 3> inverse{inverse_of(along[0]), inverse_of(along[1]), inverse_of(along[2])};
+    const float slack = from.slack + 1e-6F * (std::abs(along[0]) + std::abs(along[1]) + std::abs(along[2]));
     double limit = at_most * at_most, around = at_most;
     const auto take = [&](std::uint32_t i, const Point& on_query, const Point& on_triangle, double d) {
         if (d >= limit) return;
@@ -278,25 +324,38 @@ Nearest TriangleTree::nearest(const Point& a, const Point& b, double at_most, do
         best.on_query = on_query;
         best.on_triangle = on_triangle;
     };
-    std::array<std::uint32_t, 64> stack;
+    struct Entry {
+        float square;  // from the middle of the segment
+        std::uint32_t child;
+    };
+    std::array<Entry, most_waiting> stack;
     std::size_t depth = 0;
-    stack[depth++] = 0;
+    stack[depth++] = {0, 0};
     while (depth > 0) {
-        const std::uint32_t at = stack[--depth];
-        const Node& node = nodes_[at];
-        if (!segment.meets(node.box.low, node.box.high, around)) continue;
-        if (node.count == 0) {
-            const std::uint32_t left = at + 1, right = node.first;
-            const bool left_first = square_to_box(middle, nodes_[left].box.low, nodes_[left].box.high) <=
-                                    square_to_box(middle, nodes_[right].box.low, nodes_[right].box.high);
-            stack[depth++] = left_first ? right : left;
-            stack[depth++] = left_first ? left : right;
-            continue;
+        const Node& node = nodes_[stack[--depth].child];
+        // The segment comes into a box that is larger by `around` on all sides.
+        const float wider = static_cast<float>(around) * (1 + 1e-6F) + slack;
+        Four in{0, 0, 0, 0}, out{1, 1, 1, 1};
+        for (std::size_t axis = 0; axis < 3; ++axis) {
+            const Four s = (node.low[axis] - from.at[axis] - wider) * inverse[axis],
+                       t = (node.high[axis] - from.at[axis] + wider) * inverse[axis];
+            const Four first = s < t ? s : t, last = s < t ? t : s;
+            in = first > in ? first : in;
+            out = last < out ? last : out;
         }
-        for (std::uint32_t i = node.first; i < node.first + node.count; ++i) {
+        const Four off = squares(node, middle);
+        const std::size_t bottom = depth;
+        for (std::size_t k = wide; k-- > 0;) {
+            if (node.child[k] == nothing || in[k] > out[k]) continue;
+            std::size_t slot = depth++;
+            for (; slot > bottom && stack[slot - 1].square < off[k]; --slot) stack[slot] = stack[slot - 1];
+            stack[slot] = {off[k], node.child[k]};
+        }
+        std::size_t boxes = bottom;
+        for (std::size_t slot = depth; slot-- > bottom;) {
+            if ((stack[slot].child & leaf) == 0) continue;
+            const std::uint32_t i = stack[slot].child & ~leaf;
             const Triangle& t = triangles_[i];
-            Point low = lower(lower(t[0], t[1]), t[2]), high = upper(upper(t[0], t[1]), t[2]);
-            if (!segment.meets(low, high, around)) continue;
             Point cut;
             if (crosses_inside(t, a, b, cut)) take(i, cut, cut, 0);
             for (const Point& end : {a, b}) {
@@ -307,8 +366,11 @@ Nearest TriangleTree::nearest(const Point& a, const Point& b, double at_most, do
                 const Pair pair = nearest_of(a, b, t[k], t[(k + 1) % 3]);
                 take(i, pair.first, pair.second, pair.square);
             }
-            if (around < near_enough) depth = 0;
         }
+        for (std::size_t slot = bottom; slot < depth; ++slot) {
+            if ((stack[slot].child & leaf) == 0) stack[boxes++] = stack[slot];
+        }
+        depth = around < near_enough ? 0 : boxes;
     }
     if (best.found()) best.distance = std::sqrt(limit);
     return best;

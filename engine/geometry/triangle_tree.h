@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <cstdint>
 #include <span>
 #include <vector>
@@ -23,8 +24,9 @@ struct Nearest {
     [[nodiscard]] bool found() const { return triangle != none; }
 };
 
-/// A tree of boxes over triangles, for exact distances. Immutable and safe to ask from several threads. Building O(n log n),
-/// about 100 bytes a triangle; a question O(log n) where the triangles are thin on the ground.
+/// A tree of boxes over triangles, for exact distances. Four boxes are looked at together, in single precision and never taken
+/// for smaller than they are; distances to triangles are in double precision. Immutable and safe to ask from several threads.
+/// Building O(n log n), about 140 bytes a triangle; a question O(log n) where the triangles are thin on the ground.
 class TriangleTree {
 public:
     using Triangle = std::array<Point, 3>;
@@ -41,7 +43,8 @@ public:
     template <typename Visit>
     void above(const Point& from, Visit&& visit) const;
 
-    /// Calls visit(triangle) for each triangle whose box is nearer to a point than `at_most`, until it answers false.
+    /// Calls visit(triangle) for each triangle whose box is nearer to a point than `at_most`, and maybe for some whose box is
+    /// hardly farther, until it answers false.
     template <typename Visit>
     void around(const Point& at, double at_most, Visit&& visit) const;
 
@@ -52,55 +55,82 @@ private:
     struct Box {
         Point low, high;
     };
-    struct Node {
-        Box box;
-        std::uint32_t first = 0;  ///< of a leaf: its first triangle; else the node of the second half
-        std::uint32_t count = 0;  ///< of a leaf: how many; else 0
+    static constexpr std::size_t wide = 4;
+    static constexpr std::uint32_t leaf = 0x80000000;  ///< marks a child that is a triangle, by its place in the tree
+    static constexpr std::uint32_t nothing = 0xffffffff;
+    using Four [[gnu::vector_size(4 * sizeof(float))]] = float;  ///< in one register on any machine of ours
+    /// Boxes of up to four children, from the middle of the tree, rounded outward. One that is not there is infinitely far off.
+    struct alignas(16) Node {
+        std::array<Four, 3> low, high;  ///< by axis
+        std::array<std::uint32_t, wide> child;
     };
+    /// A point as the boxes see it.
+    struct Seen {
+        std::array<float, 3> at;
+        float slack = 0;  ///< meters; what rounding may have moved it from a box
+    };
+    /// Longest walk: three waiting at each level, and no more levels than divide() makes.
+    static constexpr std::size_t most_waiting = 192;
 
     std::uint32_t build(std::uint32_t first, std::uint32_t last, int depth, const std::vector<Point>& middles);
     std::uint32_t divide(std::uint32_t first, std::uint32_t last, const Box& spread, const std::vector<Point>& middles);
+    [[nodiscard]] Box box_of(std::uint32_t first, std::uint32_t last) const;
+    [[nodiscard]] Seen seen(const Point& p) const;
+    /// At most the squares of the distances from a point to the four boxes.
+    [[nodiscard]] static Four squares(const Node& node, const Seen& p);
     [[nodiscard]] static int crosses(const Triangle& t, const Point& from);
 
     std::vector<Triangle> triangles_;   ///< in the order of the leaves
     std::vector<std::uint32_t> given_;  ///< for each of them its place in the order given
     std::vector<std::uint32_t> place_;  ///< the other way
     std::vector<Node> nodes_;
+    Point middle_;         ///< of all
+    double farthest_ = 0;  ///< of any corner from it, along an axis; meters
 };
 
 /// The place of a triangle nearest to a point.
 [[nodiscard]] Point nearest_of(const TriangleTree::Triangle& triangle, const Point& to);
 
-/// The square of the distance from a point to the box that reaches from `low` to `high`.
-[[nodiscard]] inline double square_to_box(const Point& p, const Point& low, const Point& high) {
-    const double dx = std::max(std::max(low.x - p.x, p.x - high.x), 0.0);
-    const double dy = std::max(std::max(low.y - p.y, p.y - high.y), 0.0);
-    const double dz = std::max(std::max(low.z - p.z, p.z - high.z), 0.0);
-    return dx * dx + dy * dy + dz * dz;
-}
-
 /// From a triangle to a point, in meters. A convex function of the point.
 [[nodiscard]] double distance(const TriangleTree::Triangle& triangle, const Point& to);
+
+inline TriangleTree::Seen TriangleTree::seen(const Point& p) const {
+    const Vector off = p - middle_;
+    // Single precision is right to 6e-8 of a number; three roundings, and some to spare.
+    const double largest = std::max({std::abs(off.x), std::abs(off.y), std::abs(off.z), farthest_});
+    return {{static_cast<float>(off.x), static_cast<float>(off.y), static_cast<float>(off.z)},
+            static_cast<float>(largest * 3e-7)};
+}
+
+inline TriangleTree::Four TriangleTree::squares(const Node& node, const Seen& p) {
+    Four sum{};
+    for (std::size_t axis = 0; axis < 3; ++axis) {
+        const Four below = node.low[axis] - p.at[axis], beyond = p.at[axis] - node.high[axis];
+        const Four off = (below > beyond ? below : beyond) - p.slack;
+        const Four outside = off > 0 ? off : Four{};
+        sum += outside * outside;
+    }
+    return sum * (1 - 1e-6F);
+}
 
 template <typename Visit>
 void TriangleTree::above(const Point& from, Visit&& visit) const {
     if (nodes_.empty()) return;
-    std::array<std::uint32_t, 64> stack;
+    const Seen p = seen(from);
+    std::array<std::uint32_t, most_waiting> stack;
     std::size_t depth = 0;
     stack[depth++] = 0;
     while (depth > 0) {
-        const std::uint32_t at = stack[--depth];
-        const Node& node = nodes_[at];
-        if (from.x < node.box.low.x || from.x > node.box.high.x || from.y < node.box.low.y || from.y > node.box.high.y ||
-            from.z > node.box.high.z) {
-            continue;
-        }
-        if (node.count == 0) {
-            stack[depth++] = node.first;
-            stack[depth++] = at + 1;
-            continue;
-        }
-        for (std::uint32_t i = node.first; i < node.first + node.count; ++i) {
+        const Node& node = nodes_[stack[--depth]];
+        for (std::size_t k = wide; k-- > 0;) {
+            if (node.child[k] == nothing || p.at[0] < node.low[0][k] - p.slack || p.at[0] > node.high[0][k] + p.slack ||
+                p.at[1] < node.low[1][k] - p.slack || p.at[1] > node.high[1][k] + p.slack || p.at[2] > node.high[2][k] + p.slack)
+                continue;
+            if ((node.child[k] & leaf) == 0) {
+                stack[depth++] = node.child[k];
+                continue;
+            }
+            const std::uint32_t i = node.child[k] & ~leaf;
             if (const int side = crosses(triangles_[i], from)) visit(given_[i], side > 0);
         }
     }
@@ -109,21 +139,21 @@ void TriangleTree::above(const Point& from, Visit&& visit) const {
 template <typename Visit>
 void TriangleTree::around(const Point& at, double at_most, Visit&& visit) const {
     if (nodes_.empty()) return;
+    const Seen p = seen(at);
     const double limit = at_most * at_most;
-    std::array<std::uint32_t, 64> stack;
+    std::array<std::uint32_t, most_waiting> stack;
     std::size_t depth = 0;
     stack[depth++] = 0;
     while (depth > 0) {
-        const std::uint32_t i = stack[--depth];
-        const Node& node = nodes_[i];
-        if (square_to_box(at, node.box.low, node.box.high) >= limit) continue;
-        if (node.count == 0) {
-            stack[depth++] = node.first;
-            stack[depth++] = i + 1;
-            continue;
-        }
-        for (std::uint32_t k = node.first; k < node.first + node.count; ++k) {
-            if (!visit(given_[k])) return;
+        const Node& node = nodes_[stack[--depth]];
+        const Four off = squares(node, p);
+        for (std::size_t k = 0; k < wide; ++k) {
+            if (node.child[k] == nothing || off[k] >= limit) continue;
+            if ((node.child[k] & leaf) == 0) {
+                stack[depth++] = node.child[k];
+            } else if (!visit(given_[node.child[k] & ~leaf])) {
+                return;
+            }
         }
     }
 }

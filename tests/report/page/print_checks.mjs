@@ -63,11 +63,11 @@ async function checksOfPaper({ browser, check }, file) {
   await page.emulateMedia({ media: "print" });
   const name = basename(file, ".html");
   const size = name.endsWith("-a4") ? "a4" : "letter";
-  const pages = (pdf) => poppler("pdftotext", ["-layout"], pdf).split("\f").slice(0, -1);
+  const pairs = await page.evaluate(mark);
+  const pdf = await page.pdf({ preferCSSPageSize: true, printBackground: true });
+  const texts = poppler("pdftotext", ["-layout"], pdf).split("\f").slice(0, -1);
   await check(`${name}: on paper every page has the size and its number`, async () => {
-    const pdf = await page.pdf({ preferCSSPageSize: true, printBackground: true });
     const sizes = [...poppler("pdfinfo", ["-l", "9999"], pdf).matchAll(/size:\s+([\d.]+) x ([\d.]+) pts/g)];
-    const texts = pages(pdf);
     assert(texts.length > 0 && sizes.length === texts.length, `${sizes.length} sizes of ${texts.length} pages`);
     for (const [, width, height] of sizes) {
       const is = (a, b) => Math.abs(a - b) < 1.5;
@@ -77,10 +77,8 @@ async function checksOfPaper({ browser, check }, file) {
     texts.forEach((text, i) => assert(text.includes(`${i + 1} / ${texts.length}`), `page ${i + 1} has no number`));
   });
   await check(`${name}: on paper no row is cut and no heading stands alone`, async () => {
-    const pairs = await page.evaluate(mark);
-    // First letters may be written large.
-    const texts = pages(await page.pdf({ preferCSSPageSize: true, printBackground: true })).map((text) => text.toLowerCase());
-    const at = (word) => texts.findIndex((text) => text.includes(word));
+    const small = texts.map((text) => text.toLowerCase()); // first letters may be written large
+    const at = (word) => small.findIndex((text) => text.includes(word));
     const cut = pairs.map(({ name: pair, what }) => [what, at(`${pair}a`) + 1, at(`${pair}z`) + 1]).filter(([, a, b]) => a !== b || a === 0);
     assert.deepEqual(cut.slice(0, 12), []);
   });

@@ -29,7 +29,8 @@ async function check(name, run) {
   }
 }
 
-const browser = await launch(executable);
+// The house in 3D is not on paper.
+const browser = await launch(executable, part === "print" ? ["--disable-3d-apis"] : []);
 try {
   await parts[part]({
     browser, executable, check, files, folder,
