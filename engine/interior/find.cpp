@@ -10,8 +10,8 @@
 
 #include "base/diagnostics.h"
 #include "geometry/doubled_parts.h"
+#include "interior/alike.h"
 #include "interior/joints.h"
-#include "interior/measure.h"
 #include "interior/name_spaces.h"
 #include "interior/pockets.h"
 #include "interior/screens.h"
@@ -265,12 +265,7 @@ Found find_gaps(const Model& model, const FindSettings& settings, const RunConte
         if (cap < far_seen && rooms_run_together(passages, bodies)) return false;
         const WaysHome home(passages, bodies);
         Openings openings = find_openings(passages, bodies, home);
-        run.stage("measuring gaps");
-        std::vector<Measured> measured(openings.list.size());
-        tbb::parallel_for(std::size_t{0}, openings.list.size(), [&](std::size_t i) {
-            run.check();
-            measured[i] = measure(passages, bodies, home, openings, i);
-        });
+        std::vector<Measured> measured = measure_all(passages, bodies, home, openings, run);
         join_bodies(settings.widest, 1 + settings.rooms.size(), bodies, openings.list, measured);
         const std::vector<std::size_t> space_of = name_spaces(passages, bodies, model, settings, found);
         take_gaps(measured, openings.list, space_of, settings, found);

@@ -18,7 +18,6 @@ namespace {
 
 constexpr double exact = 5e-4;       // fraction of the width
 constexpr double settled = 1.0015;   // a bound no farther above the width is as good as it gets
-constexpr double sure = 1.004;       // farther above, a wider way is looked for
 constexpr double long_enough = 1.7;  // an opening of no more than so many squares of its width is a hole
 constexpr int most_slices = 16;
 
@@ -181,16 +180,6 @@ double depth_of(const Passages& passages, const ThroatWay& way) {
     return depth;
 }
 
-std::vector<ConvexPolygon> mouth_of(const Passages& passages, const Opening& opening) {
-    const CellComplex& complex = passages.air().complex;
-    std::vector<ConvexPolygon> pieces;
-    for (const std::uint32_t portal : opening.mouth) {
-        const std::span<const Point> corners = complex.corners_of(complex.portals[portal]);
-        pieces.emplace_back(corners.begin(), corners.end());
-    }
-    return pieces;
-}
-
 /// Directions that a flat cut through an opening at its narrowest may face: as the portals on the way do, across what holds the
 /// ball and what is long, along the way.
 std::vector<Vector> facings(const Passages& passages, const ThroatWay& way, const std::vector<ConvexPolygon>& mouth,
@@ -222,7 +211,57 @@ std::vector<Vector> facings(const Passages& passages, const ThroatWay& way, cons
     return list;
 }
 
-/// Where on its way the ball is held tightest, in the middle of that stretch; and the way's direction there.
+/// A flat cut that shuts an opening, and the radius of the largest ball that fits into it.
+struct ShutBy {
+    std::optional<Section> section;
+    double at_most = 0;
+    std::vector<Stand> stands;  ///< places in cuts where a larger ball fits than on the way
+};
+
+/// Straight across where the opening is narrowest, the cut is smallest and its length is the opening's own. `middle`: where that
+/// is and the way's direction there; `most`: what fits into the mouth. Where the mouth is no wider than the way, the width is
+/// settled and the smallest cut will do.
+ShutBy narrowest_cut(const Passages& passages, const Surroundings& around, const ThroatWay& way,
+                     const std::vector<ConvexPolygon>& mouth, const std::pair<Point, Vector>& middle, double most) {
+    const double limit = std::max(most, way.radius * 1.1);
+    const double floor = most <= way.radius * settled ? limit * 0.999 : way.radius;
+    ShutBy best{{}, limit, {}};
+    for (const Point& place : {middle.first, way.tightest}) {
+        std::vector<Section> sections;
+        for (const Vector& facing : facings(passages, way, mouth, middle.second)) {
+            if (std::optional<Section> section = section_at(passages, place, facing, way.radius)) {
+                sections.push_back(std::move(*section));
+            }
+        }
+        std::stable_sort(sections.begin(), sections.end(), [](const Section& a, const Section& b) { return a.area < b.area; });
+        for (Section& section : sections) {
+            if (!around.shut_by(section)) continue;
+            const double widest = widest_in(passages.clearance(), section.pieces, floor, best.at_most, best.stands);
+            if (widest >= best.at_most) continue;
+            best.section = std::move(section);
+            best.at_most = widest;
+            if (widest <= std::max(floor, way.radius * settled)) return best;
+        }
+    }
+    return best;
+}
+
+}  // namespace
+
+Mouth::Mouth(const Passages& passages, const Opening& opening) {
+    const CellComplex& complex = passages.air().complex;
+    for (const std::uint32_t portal : opening.mouth) {
+        const std::span<const Point> corners = complex.corners_of(complex.portals[portal]);
+        pieces.emplace_back(corners.begin(), corners.end());
+        area += length(doubled_area(pieces.back())) / 2;
+        for (const Point& p : corners) {
+            const bool first = pieces.size() == 1 && &p == corners.data();
+            low = first ? p : Point{std::min(low.x, p.x), std::min(low.y, p.y), std::min(low.z, p.z)};
+            high = first ? p : Point{std::max(high.x, p.x), std::max(high.y, p.y), std::max(high.z, p.z)};
+        }
+    }
+}
+
 std::pair<Point, Vector> middle_of_tightest(const Passages& passages, const ThroatWay& way) {
     struct Sample {
         Point at;
@@ -266,86 +305,55 @@ std::pair<Point, Vector> middle_of_tightest(const Passages& passages, const Thro
     return {samples[start].at, samples[start].along};
 }
 
-/// A flat cut that shuts an opening, and the radius of the largest ball that fits into it.
-struct ShutBy {
-    std::optional<Section> section;
-    double at_most = 0;
-    std::vector<Stand> stands;  ///< places in cuts where a larger ball fits than on the way
-};
-
-/// Straight across where the opening is narrowest, the cut is smallest and its length is the opening's own. `middle`: where that
-/// is and the way's direction there; `most`: what fits into the mouth. Where the mouth is no wider than the way, the width is
-/// settled and the smallest cut will do.
-ShutBy narrowest_cut(const Passages& passages, const Surroundings& around, const ThroatWay& way,
-                     const std::vector<ConvexPolygon>& mouth, const std::pair<Point, Vector>& middle, double most) {
-    const double limit = std::max(most, way.radius * 1.1);
-    const double floor = most <= way.radius * settled ? limit * 0.999 : way.radius;
-    ShutBy best{{}, limit, {}};
-    for (const Point& place : {middle.first, way.tightest}) {
-        std::vector<Section> sections;
-        for (const Vector& facing : facings(passages, way, mouth, middle.second)) {
-            if (std::optional<Section> section = section_at(passages, place, facing, way.radius)) {
-                sections.push_back(std::move(*section));
-            }
-        }
-        std::stable_sort(sections.begin(), sections.end(), [](const Section& a, const Section& b) { return a.area < b.area; });
-        for (Section& section : sections) {
-            if (!around.shut_by(section)) continue;
-            const double widest = widest_in(passages.clearance(), section.pieces, floor, best.at_most, best.stands);
-            if (widest >= best.at_most) continue;
-            best.section = std::move(section);
-            best.at_most = widest;
-            if (widest <= std::max(floor, way.radius * settled)) return best;
-        }
-    }
-    return best;
+void Measured::take_box(const Mouth& mouth) {
+    low = {std::min(mouth.low.x, at.x), std::min(mouth.low.y, at.y), std::min(mouth.low.z, at.z)};
+    high = {std::max(mouth.high.x, at.x), std::max(mouth.high.y, at.y), std::max(mouth.high.z, at.z)};
 }
 
-}  // namespace
+std::array<std::uint32_t, 2> parts_around(const Passages& passages, const Point& at) {
+    std::array<std::uint32_t, 2> parts{};
+    const std::vector<Clearance::Hold> holds = passages.clearance().holds_of(at);
+    for (std::size_t i = 0; i < 2; ++i) {
+        parts[i] = holds.empty() ? 0 : passages.air().part_of[holds[std::min(i, holds.size() - 1)].triangle];
+    }
+    return parts;
+}
 
 Measured measure(const Passages& passages, const Bodies& bodies, const WaysHome& home, const Openings& openings,
                  std::size_t which) {
     const Clearance& clearance = passages.clearance();
     const Opening& opening = openings.list[which];
     ThroatWay way = widest_way(passages, bodies, home, openings, which, exact);
-    const std::vector<ConvexPolygon> mouth = mouth_of(passages, opening);
+    const Mouth mouth(passages, opening);
     const Surroundings around(passages, bodies, openings, which, way.radius);
     ShutBy cut;
     std::pair<Point, Vector> middle;
     double most = 0;
     for (int turn = 0; turn < 4; ++turn) {
         std::vector<Stand> wider;
-        most = widest_in(clearance, mouth, way.radius, clearance.cap(), wider);
+        most = widest_in(clearance, mouth.pieces, way.radius, clearance.cap(), wider);
         middle = middle_of_tightest(passages, way);
-        cut = narrowest_cut(passages, around, way, mouth, middle, most);
+        cut = narrowest_cut(passages, around, way, mouth.pieces, middle, most);
         if (std::min(most, cut.at_most) <= way.radius * sure) break;
         wider.insert(wider.end(), cut.stands.begin(), cut.stands.end());
         if (!widen(passages, bodies, home, openings, which, wider, exact, way)) break;
     }
     Measured m;
     m.width = 2 * way.radius;
-    m.at = m.low = m.high = middle.first;
+    m.at = middle.first;
+    m.take_box(mouth);
     m.through = way.corners;
     m.depth = depth_of(passages, way);
-    for (const ConvexPolygon& piece : mouth) {
-        for (const Point& p : piece) {
-            m.low = {std::min(m.low.x, p.x), std::min(m.low.y, p.y), std::min(m.low.z, p.z)};
-            m.high = {std::max(m.high.x, p.x), std::max(m.high.y, p.y), std::max(m.high.z, p.z)};
-        }
-    }
     if (cut.section) {
         m.at_most = 2 * std::max(way.radius, std::min(most, cut.at_most));
         m.shape = shape_of(*cut.section, m.width, m.length);
     } else {
         m.at_most = 2 * most;
-        const Strips strips(passages, mouth, way.radius);
+        const Strips strips(passages, mouth.pieces, way.radius);
         m.length = strips.area() <= long_enough * m.width * m.width ? m.width : strips.length();
         m.shape = m.length > m.width ? Shape(Slot{m.width, m.length}) : Shape(Hole{m.width});
     }
-    const std::vector<Clearance::Hold> holds = clearance.holds_of(m.at);
-    for (std::size_t i = 0; i < 2; ++i) {
-        m.parts[i] = holds.empty() ? 0 : passages.air().part_of[holds[std::min(i, holds.size() - 1)].triangle];
-    }
+    m.parts = parts_around(passages, m.at);
     return m;
 }
 

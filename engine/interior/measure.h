@@ -1,13 +1,25 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <array>
 #include <cstdint>
+#include <utility>
 #include <vector>
 
 #include "base/shapes.h"
-#include "interior/openings.h"
+#include "geometry/convex_polygon.h"
+#include "interior/throat.h"
 
 namespace seamward {
+
+/// The pieces of an opening's mouth, and the box around them. Meters.
+struct Mouth {
+    Mouth(const Passages& passages, const Opening& opening);
+
+    std::vector<ConvexPolygon> pieces;
+    Point low, high;
+    double area = 0;
+};
 
 /// An opening, measured. Meters.
 struct Measured {
@@ -19,8 +31,19 @@ struct Measured {
     Point at;                              ///< where the ball is held tightest
     std::vector<Point> through;            ///< the way of its middle, from body to body
     std::array<std::uint32_t, 2> parts{};  ///< that hold it there
-    Point low, high;                       ///< of the box around the mouth
+    Point low, high;                       ///< of the box around the mouth and that place
+
+    void take_box(const Mouth& mouth);
 };
+
+/// An upper bound farther above the width, as a fraction of it, is not sure: a wider way is looked for.
+inline constexpr double sure = 1.004;
+
+/// The two parts that hold a ball at a place of the air; the first alone, twice, where it is all.
+[[nodiscard]] std::array<std::uint32_t, 2> parts_around(const Passages& passages, const Point& at);
+
+/// Where on its way the ball is held tightest, in the middle of that stretch; and the way's direction there.
+[[nodiscard]] std::pair<Point, Vector> middle_of_tightest(const Passages& passages, const ThroatWay& way);
 
 /// Measures an opening anew, exactly: all that went before was to find it. The width lies between the ball that was led through
 /// and the largest that fits into any portal of the mouth.

@@ -19,6 +19,13 @@ double apart(const Measured& a, const Measured& b) {
     return std::sqrt(x * x + y * y + z * z);
 }
 
+/// Whether what holds the ball is one part, or two: wires that cross may be drawn as two.
+bool of_one(const Measured& a, const Measured& b) {
+    std::array<std::uint32_t, 4> parts{a.parts[0], a.parts[1], b.parts[0], b.parts[1]};
+    std::sort(parts.begin(), parts.end());
+    return std::unique(parts.begin(), parts.end()) - parts.begin() <= 2;
+}
+
 /// The two larger sides of the box around the openings, multiplied: screens are flat.
 double area_of(const std::vector<std::size_t>& members, const std::vector<Measured>& measured) {
     Point low = measured[members[0]].low, high = measured[members[0]].high;
@@ -41,12 +48,9 @@ std::vector<Screen> find_screens(const std::vector<Opening>& openings, const std
         while (parent[x] != x) x = parent[x] = parent[parent[x]];
         return x;
     };
-    std::map<std::array<std::int64_t, 3>, std::vector<std::size_t>> by_part;
-    for (std::size_t i = 0; i < measured.size(); ++i) {
-        if (measured[i].parts[0] == measured[i].parts[1])
-            by_part[{openings[i].first, openings[i].second, measured[i].parts[0]}].push_back(i);
-    }
-    for (auto& [key, list] : by_part) {
+    std::map<std::array<std::int32_t, 2>, std::vector<std::size_t>> by_bodies;
+    for (std::size_t i = 0; i < measured.size(); ++i) by_bodies[{openings[i].first, openings[i].second}].push_back(i);
+    for (auto& [key, list] : by_bodies) {
         std::sort(list.begin(), list.end(), [&](std::size_t i, std::size_t j) {
             return measured[i].low.x != measured[j].low.x ? measured[i].low.x < measured[j].low.x : i < j;
         });
@@ -54,7 +58,8 @@ std::vector<Screen> find_screens(const std::vector<Opening>& openings, const std
             const Measured& a = measured[list[k]];
             for (std::size_t l = k + 1; l < list.size() && measured[list[l]].low.x <= a.high.x + a.width * (1 + alike); ++l) {
                 const Measured& b = measured[list[l]];
-                if (std::abs(a.width - b.width) > alike * std::max(a.width, b.width) || apart(a, b) > std::min(a.width, b.width))
+                if (std::abs(a.width - b.width) > alike * std::max(a.width, b.width) || !of_one(a, b) ||
+                    apart(a, b) > std::min(a.width, b.width))
                     continue;
                 const std::size_t x = find(list[k]), y = find(list[l]);
                 parent[std::max(x, y)] = std::min(x, y);

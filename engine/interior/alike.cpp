@@ -1,0 +1,190 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "interior/alike.h"
+
+#include <oneapi/tbb/parallel_for.h>
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <limits>
+#include <map>
+#include <optional>
+
+#include "interior/section.h"
+#include "interior/throat.h"
+
+namespace seamward {
+
+namespace {
+
+constexpr double same_side = 2e-5;   // meters; sides of mouths are told apart by steps of that
+constexpr double same_area = 0.005;  // likewise their areas, as a fraction
+constexpr double exit = 1.4;         // where a ball larger by this fits, one is out of the opening
+constexpr double less = 1e-3;        // of the radius: what the way may lose when it is moved
+constexpr double exact = 5e-4;       // of the radius, on the way home
+
+/// Where the straight way from `a` to `b` goes through a convex polygon.
+bool crosses(const ConvexPolygon& polygon, const Point& a, const Point& b) {
+    const Vector normal = doubled_area(polygon);
+    const double before = dot(normal, a - polygon[0]), after = dot(normal, b - polygon[0]);
+    if ((before < 0) == (after < 0)) return false;
+    const Point at = a + (b - a) * (before / (before - after));
+    for (std::size_t i = 0; i < polygon.size(); ++i) {
+        const Point& p = polygon[i];
+        if (dot(cross(normal, polygon[(i + 1) % polygon.size()] - p), at - p) < 0) return false;
+    }
+    return true;
+}
+
+/// The part of another opening's way that lies between its ends, from where a ball is out of it on the one side to the other,
+/// moved. Empty where it does not come out.
+std::vector<Point> moved_way(const Clearance& clearance, const Measured& other, const Vector& by) {
+    const std::vector<Point>& corners = other.through;
+    std::size_t first = 0;  // of the stretch that the narrowest place is on
+    double nearest = std::numeric_limits<double>::max();
+    for (std::size_t i = 0; i + 1 < corners.size(); ++i) {
+        const Vector ab = corners[i + 1] - corners[i];
+        const double size = dot(ab, ab);
+        const double t = size > 0 ? std::clamp(dot(other.at - corners[i], ab) / size, 0.0, 1.0) : 0;
+        const double off = distance(corners[i] + ab * t, other.at);
+        if (off < nearest) {
+            nearest = off;
+            first = i;
+        }
+    }
+    const double wide = std::min(exit * other.width / 2, clearance.cap() * 0.99);
+    const auto is_out = [&](const Point& p) { return clearance.at(p + by) >= wide; };
+    std::size_t begin = first, end = first + 1;
+    while (begin > 0 && !is_out(corners[begin])) --begin;
+    while (end + 1 < corners.size() && !is_out(corners[end])) ++end;
+    if (end >= corners.size() || !is_out(corners[begin]) || !is_out(corners[end])) return {};
+    std::vector<Point> way;
+    for (std::size_t i = begin; i <= end; ++i) way.push_back(corners[i] + by);
+    return way;
+}
+
+/// Around a point the nearest stand of a body that a ball gets to straight; Openings::none where there is none.
+std::uint32_t stand_at(const Passages& passages, const Bodies& bodies, const Openings& openings, const Point& at, double radius,
+                       std::int32_t body) {
+    const Air& air = passages.air();
+    const std::uint32_t cell = air.complex.cell_at(at);
+    std::vector<std::pair<double, std::uint32_t>> near;
+    const auto add = [&](std::uint32_t stand) {
+        if (passages[stand].clearance < exit * radius && passages[stand].clearance < passages.clearance().cap() * 0.99) return;
+        if (bodies.of[stand] == body && openings.body_at(passages, stand) == body)
+            near.emplace_back(distance(passages[stand].at, at), stand);
+    };
+    add(passages.middle_of(cell));
+    for (const std::uint32_t portal : air.portals_of(cell)) add(portal);
+    std::sort(near.begin(), near.end());
+    for (const auto& [off, stand] : near) {
+        if (!passages.clearance().tree().nearest(at, passages[stand].at, radius, radius).found()) return stand;
+    }
+    return Openings::none;
+}
+
+/// Of those that an opening is measured as.
+Shape with_width(const Shape& shape, double width) {
+    if (const auto* slot = std::get_if<Slot>(&shape)) return Slot{width, slot->length};
+    if (const auto* ring = std::get_if<Ring>(&shape)) return Ring{width, ring->around};
+    return Hole{width};
+}
+
+/// For each opening the first one whose mouth has the same size, as the holes of a screen and the vents along an eave do, or
+/// itself.
+std::vector<std::size_t> look_alikes(const Passages& passages, const Openings& openings) {
+    using Look = std::array<std::int64_t, 4>;
+    std::map<Look, std::size_t> first;
+    std::vector<std::size_t> like(openings.list.size());
+    for (std::size_t i = 0; i < like.size(); ++i) {
+        const Mouth mouth(passages, openings.list[i]);
+        const Vector sides = mouth.high - mouth.low;
+        const auto steps = [](double value) { return static_cast<std::int64_t>(std::llround(value)); };
+        const Look look{steps(sides.x / same_side), steps(sides.y / same_side), steps(sides.z / same_side),
+                        steps(std::log(std::max(mouth.area, 1e-12)) / same_area)};
+        like[i] = first.emplace(look, i).first->second;
+    }
+    return like;
+}
+
+/// Measures an opening by the way of the ball through another that looks the same, moved to this one. Nothing is taken on trust
+/// but the length and the depth: the way is led anew, from body to body through the mouth, and the bound is that of the mouth.
+/// Nothing where the ball does not get through so, or a larger one might.
+std::optional<Measured> measure_alike(const Passages& passages, const Bodies& bodies, const WaysHome& home,
+                                      const Openings& openings, std::size_t which, std::size_t like, const Measured& other) {
+    const Clearance& clearance = passages.clearance();
+    const Opening& opening = openings.list[which];
+    const Mouth mouth(passages, opening);
+    const Vector by = mouth.low - Mouth(passages, openings.list[like]).low;
+    ThroatWay way;
+    way.corners = moved_way(clearance, other, by);
+    if (way.corners.size() < 2) return {};
+    way.radius = other.width / 2;
+    way.tightest = other.at + by;
+    const double least = way.radius * (1 - less);
+    for (std::size_t i = 0; i + 1 < way.corners.size(); ++i) {
+        const Nearest near = clearance.tree().nearest(way.corners[i], way.corners[i + 1], way.radius);
+        if (!near.found()) continue;
+        way.radius = near.distance;
+        way.tightest = near.on_query;
+        if (way.radius < least) return {};
+    }
+    const auto end_at = [&](const Point& at, std::int32_t body) {
+        return stand_at(passages, bodies, openings, at, way.radius, body);
+    };
+    way.ends = {end_at(way.corners.front(), opening.first), end_at(way.corners.back(), opening.second)};
+    if (way.ends[0] == Openings::none || way.ends[1] == Openings::none) {  // the other way round
+        std::reverse(way.corners.begin(), way.corners.end());
+        way.ends = {end_at(way.corners.front(), opening.first), end_at(way.corners.back(), opening.second)};
+    }
+    if (way.ends[0] == Openings::none || way.ends[1] == Openings::none) return {};
+    way.corners.insert(way.corners.begin(), passages[way.ends[0]].at);
+    way.corners.push_back(passages[way.ends[1]].at);
+    int crossed = 0;
+    for (std::size_t i = 0; i + 1 < way.corners.size(); ++i) {
+        for (const ConvexPolygon& piece : mouth.pieces) crossed += crosses(piece, way.corners[i], way.corners[i + 1]) ? 1 : 0;
+    }
+    if (crossed % 2 == 0) return {};
+    const Point at = middle_of_tightest(passages, way).first;
+    lead_home(passages, home, way.ends[1], exact, way);
+    std::reverse(way.corners.begin(), way.corners.end());
+    lead_home(passages, home, way.ends[0], exact, way);
+    std::reverse(way.corners.begin(), way.corners.end());
+    if (way.radius < least) return {};
+    std::vector<Stand> wider;
+    const double most = widest_in(clearance, mouth.pieces, way.radius, clearance.cap(), wider);
+    if (most > way.radius * sure) return {};
+    Measured m;
+    m.width = 2 * way.radius;
+    m.at_most = 2 * std::max(way.radius, most);
+    m.shape = with_width(other.shape, m.width);
+    m.length = std::holds_alternative<Hole>(m.shape) ? m.width : other.length;
+    m.depth = other.depth;
+    m.at = at;
+    m.through = std::move(way.corners);
+    m.parts = parts_around(passages, m.at);
+    m.take_box(mouth);
+    return m;
+}
+
+}  // namespace
+
+std::vector<Measured> measure_all(const Passages& passages, const Bodies& bodies, const WaysHome& home, const Openings& openings,
+                                  const RunContext& run) {
+    run.stage("measuring gaps");
+    const std::vector<std::size_t> like = look_alikes(passages, openings);
+    std::vector<Measured> measured(like.size());
+    tbb::parallel_for(std::size_t{0}, like.size(), [&](std::size_t i) {
+        run.check();
+        if (like[i] == i) measured[i] = measure(passages, bodies, home, openings, i);
+    });
+    tbb::parallel_for(std::size_t{0}, like.size(), [&](std::size_t i) {
+        if (like[i] == i) return;
+        run.check();
+        std::optional<Measured> alike = measure_alike(passages, bodies, home, openings, i, like[i], measured[like[i]]);
+        measured[i] = alike ? std::move(*alike) : measure(passages, bodies, home, openings, i);
+    });
+    return measured;
+}
+
+}  // namespace seamward
