@@ -66,6 +66,24 @@ bool crosses_inside(const TriangleTree::Triangle& t, const Point& a, const Point
     return true;
 }
 
+/// Whether a segment lies beyond the plane of a triangle, or beyond a plane on one of its edges, by more than the root of
+/// `limit`. Often it does not while that is true, but it is told soon.
+bool is_beyond(const TriangleTree::Triangle& t, const Point& a, const Point& b, double limit) {
+    const Vector n = cross(t[1] - t[0], t[2] - t[0]);
+    const auto beyond = [&](const Vector& direction, const Point& from) {
+        const double p = dot(direction, a - from), q = dot(direction, b - from);
+        const double off = p > 0 && q > 0 ? std::min(p, q) : 0;
+        return off * off > limit * dot(direction, direction);
+    };
+    const double p = dot(n, a - t[0]), q = dot(n, b - t[0]);
+    const double off = p * q > 0 ? std::min(std::abs(p), std::abs(q)) : 0;
+    if (off * off > limit * dot(n, n)) return true;
+    for (std::size_t k = 0; k < 3; ++k) {
+        if (beyond(cross(t[(k + 1) % 3] - t[k], n), t[k])) return true;
+    }
+    return false;
+}
+
 /// The next number of single precision that is not above, or not below.
 float rounded_down(double value) {
     const auto near = static_cast<float>(value);
@@ -356,6 +374,7 @@ Nearest TriangleTree::nearest(const Point& a, const Point& b, double at_most, do
             if ((stack[slot].child & leaf) == 0) continue;
             const std::uint32_t i = stack[slot].child & ~leaf;
             const Triangle& t = triangles_[i];
+            if (is_beyond(t, a, b, limit)) continue;
             Point cut;
             if (crosses_inside(t, a, b, cut)) take(i, cut, cut, 0);
             for (const Point& end : {a, b}) {

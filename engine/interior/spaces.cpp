@@ -33,33 +33,29 @@ public:
         for (const std::uint32_t seed : seeds) {
             if (body_[seed] < 0) make_body(seed, seed);
         }
-        std::vector<std::uint32_t> heap(passages_.count());
-        std::iota(heap.begin(), heap.end(), 0u);
-        const auto after = [&](std::uint32_t a, std::uint32_t b) {
-            const double x = passages_.passage(a).clearance, y = passages_.passage(b).clearance;
-            return x != y ? x < y : span(a) > span(b);  // of two alike the shorter, which is led sooner
-        };
-        std::make_heap(heap.begin(), heap.end(), after);
+        std::vector<Next> heap(passages_.count());
+        for (std::uint32_t i = 0; i < heap.size(); ++i) heap[i] = next(i);
+        std::make_heap(heap.begin(), heap.end());
         std::vector<std::uint32_t> batch;
         while (!heap.empty()) {
-            if (passages_.passage(heap.front()).led()) {
-                join(heap.front());
-                std::pop_heap(heap.begin(), heap.end(), after);
+            if (passages_.passage(heap.front().passage).led()) {
+                join(heap.front().passage);
+                std::pop_heap(heap.begin(), heap.end());
                 heap.pop_back();
                 continue;
             }
             // Balls are led through many passages at a time: most turn out to be narrower and have to wait.
             batch.clear();
-            while (!heap.empty() && batch.size() < at_a_time && !passages_.passage(heap.front()).led()) {
-                std::pop_heap(heap.begin(), heap.end(), after);
-                if (matters(heap.back())) batch.push_back(heap.back());
+            while (!heap.empty() && batch.size() < at_a_time && !passages_.passage(heap.front().passage).led()) {
+                std::pop_heap(heap.begin(), heap.end());
+                if (matters(heap.back().passage)) batch.push_back(heap.back().passage);
                 heap.pop_back();
             }
             run.check();
             tbb::parallel_for(std::size_t{0}, batch.size(), [&](std::size_t k) { passages_.lead(batch[k]); });
             for (const std::uint32_t i : batch) {
-                heap.push_back(i);
-                std::push_heap(heap.begin(), heap.end(), after);
+                heap.push_back(next(i));
+                std::push_heap(heap.begin(), heap.end());
             }
         }
         for (std::uint32_t i = 0; i < parent_.size(); ++i) {  // air that nothing leads to
@@ -75,6 +71,22 @@ public:
     }
 
 private:
+    /// A passage as it waits, by what is known of it then.
+    struct Next {
+        double clearance, span;
+        std::uint32_t passage;
+
+        /// Of two alike the shorter comes first, which is led sooner.
+        bool operator<(const Next& other) const {
+            return clearance != other.clearance ? clearance < other.clearance : span > other.span;
+        }
+    };
+
+    [[nodiscard]] Next next(std::uint32_t i) const {
+        const Passage& p = passages_.passage(i);
+        return {p.clearance, distance(passages_[p.from].at, passages_[p.to].at), i};
+    }
+
     std::uint32_t find(std::uint32_t x) {
         while (parent_[x] != x) x = parent_[x] = parent_[parent_[x]];
         return x;
@@ -100,11 +112,6 @@ private:
             bodies_.joined.push_back(i);
             unite(a, b);
         }
-    }
-
-    [[nodiscard]] double span(std::uint32_t i) const {
-        const Passage& p = passages_.passage(i);
-        return distance(passages_[p.from].at, passages_[p.to].at);
     }
 
     void make_body(std::uint32_t group, std::uint32_t seed) {
