@@ -63,13 +63,18 @@ bool crosses_inside(const TriangleTree::Triangle& t, const Point& a, const Point
     const double u = dot(ab, cross(p, q)), v = dot(ab, cross(q, r)), w = dot(ab, cross(r, p));
     if (std::min({u, v, w}) < 0 && std::max({u, v, w}) > 0) return false;
     at = a + ab * s;
-    return true;
+    // Where the segment lies in the plane of the triangle all of that is rounding.
+    constexpr double touching = 1e-9;  // meters
+    const TriangleTree::Triangle from_a{Point{} + p, Point{} + q, Point{} + r};
+    const Point on = Point{} + ab * s;
+    return square(nearest_of(from_a, on) - on) <= touching * touching;
 }
 
 /// Whether a segment lies beyond the plane of a triangle, or beyond a plane on one of its edges, by more than the root of
 /// `limit`. Often it does not while that is true, but it is told soon.
 bool is_beyond(const TriangleTree::Triangle& t, const Point& a, const Point& b, double limit) {
-    const Vector n = cross(t[1] - t[0], t[2] - t[0]);
+    const Vector e = t[1] - t[0], f = t[2] - t[0], n = cross(e, f);
+    if (dot(n, n) <= 1e-20 * dot(e, e) * dot(f, f)) return false;  // a needle, whose normal is rounding
     const auto beyond = [&](const Vector& direction, const Point& from) {
         const double p = dot(direction, a - from), q = dot(direction, b - from);
         const double off = p > 0 && q > 0 ? std::min(p, q) : 0;
@@ -93,6 +98,14 @@ float rounded_down(double value) {
 float rounded_up(double value) {
     const auto near = static_cast<float>(value);
     return near < value ? std::nextafter(near, std::numeric_limits<float>::infinity()) : near;
+}
+
+double median(const std::vector<Point>& points, int axis) {
+    std::vector<double> along(points.size());
+    std::transform(points.begin(), points.end(), along.begin(), [&](const Point& p) { return coordinate(p, axis); });
+    const auto half = along.begin() + static_cast<std::ptrdiff_t>(along.size() / 2);
+    std::nth_element(along.begin(), half, along.end());
+    return *half;
 }
 
 /// One over a number, or something so large that it says the same.
@@ -140,10 +153,7 @@ TriangleTree::TriangleTree(std::vector<Triangle> triangles)
         const Point low = lower(lower(t[0], t[1]), t[2]), high = upper(upper(t[0], t[1]), t[2]);
         middles[i] = {(low.x + high.x) / 2, (low.y + high.y) / 2, (low.z + high.z) / 2};
     }
-    const Box whole = box_of(0, static_cast<std::uint32_t>(triangles_.size()));
-    middle_ = {(whole.low.x + whole.high.x) / 2, (whole.low.y + whole.high.y) / 2, (whole.low.z + whole.high.z) / 2};
-    const Vector off = whole.high - middle_;
-    farthest_ = std::max({off.x, off.y, off.z});
+    middle_ = {median(middles, 0), median(middles, 1), median(middles, 2)};
     nodes_.reserve(triangles_.size() / 2 + 1);
     build(0, static_cast<std::uint32_t>(triangles_.size()), 0, middles);
     std::vector<Triangle> sorted(triangles_.size());

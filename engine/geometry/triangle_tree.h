@@ -84,8 +84,7 @@ private:
     std::vector<std::uint32_t> given_;  ///< for each of them its place in the order given
     std::vector<std::uint32_t> place_;  ///< the other way
     std::vector<Node> nodes_;
-    Point middle_;         ///< of all
-    double farthest_ = 0;  ///< of any corner from it, along an axis; meters
+    Point middle_;  ///< the median of the triangles' middles: one far off does not matter
 };
 
 /// The place of a triangle nearest to a point.
@@ -96,8 +95,8 @@ private:
 
 inline TriangleTree::Seen TriangleTree::seen(const Point& p) const {
     const Vector off = p - middle_;
-    // Single precision is right to 6e-8 of a number; three roundings, and some to spare.
-    const double largest = std::max({std::abs(off.x), std::abs(off.y), std::abs(off.z), farthest_});
+    // Boxes are rounded outward, so that only the point is off, by 6e-8 of it; what is compared with it is as large there.
+    const double largest = std::max({std::abs(off.x), std::abs(off.y), std::abs(off.z)});
     return {{static_cast<float>(off.x), static_cast<float>(off.y), static_cast<float>(off.z)},
             static_cast<float>(largest * 3e-7)};
 }

@@ -83,6 +83,16 @@ std::uint32_t stand_at(const Passages& passages, const Bodies& bodies, const Ope
     return Openings::none;
 }
 
+/// Whether cuts straight across two openings of one width have the same area.
+bool are_as_long(const Passages& passages, const Point& one, const Point& other, const Vector& along, double radius) {
+    constexpr double same = 0.01;
+    const double size = length(along);
+    if (size <= 0) return false;
+    const std::optional<Section> a = section_at(passages, one, along * (1 / size), radius);
+    const std::optional<Section> b = section_at(passages, other, along * (1 / size), radius);
+    return a && b && std::abs(a->area - b->area) <= same * std::max(a->area, b->area);
+}
+
 /// Of those that an opening is measured as.
 Shape with_width(const Shape& shape, double width) {
     if (const auto* slot = std::get_if<Slot>(&shape)) return Slot{width, slot->length};
@@ -97,6 +107,8 @@ std::vector<std::size_t> look_alikes(const Passages& passages, const Openings& o
     std::map<Look, std::size_t> first;
     std::vector<std::size_t> like(openings.list.size());
     for (std::size_t i = 0; i < like.size(); ++i) {
+        like[i] = i;
+        if (openings.list[i].stray) continue;  // its mouth does not part the two
         const Mouth mouth(passages, openings.list[i]);
         const Vector sides = mouth.high - mouth.low;
         const auto steps = [](double value) { return static_cast<std::int64_t>(std::llround(value)); };
@@ -107,9 +119,9 @@ std::vector<std::size_t> look_alikes(const Passages& passages, const Openings& o
     return like;
 }
 
-/// Measures an opening by the way of the ball through another that looks the same, moved to this one. Nothing is taken on trust
-/// but the length and the depth: the way is led anew, from body to body through the mouth, and the bound is that of the mouth.
-/// Nothing where the ball does not get through so, or a larger one might.
+/// Measures an opening by the way of the ball through another that looks the same, moved to this one. The way is led
+/// anew, from body to body through the mouth, and the bound is that of the mouth; the length is the other's where a cut across is
+/// as large. Nothing where the ball does not get through so, or a larger one might.
 std::optional<Measured> measure_alike(const Passages& passages, const Bodies& bodies, const WaysHome& home,
                                       const Openings& openings, std::size_t which, std::size_t like, const Measured& other) {
     const Clearance& clearance = passages.clearance();
@@ -117,6 +129,7 @@ std::optional<Measured> measure_alike(const Passages& passages, const Bodies& bo
     const Mouth mouth(passages, opening);
     const Vector by = mouth.low - Mouth(passages, openings.list[like]).low;
     ThroatWay way;
+    if (!(other.width > 0)) return {};
     way.corners = moved_way(clearance, other, by);
     if (way.corners.size() < 2) return {};
     way.radius = other.width / 2;
@@ -145,7 +158,9 @@ std::optional<Measured> measure_alike(const Passages& passages, const Bodies& bo
         for (const ConvexPolygon& piece : mouth.pieces) crossed += crosses(piece, way.corners[i], way.corners[i + 1]) ? 1 : 0;
     }
     if (crossed % 2 == 0) return {};
-    const Point at = middle_of_tightest(passages, way).first;
+    const auto [at, along] = middle_of_tightest(passages, way);
+    const double depth = depth_of(passages, way);
+    if (!std::holds_alternative<Hole>(other.shape) && !are_as_long(passages, other.at, at, along, way.radius)) return {};
     lead_home(passages, home, way.ends[1], exact, way);
     std::reverse(way.corners.begin(), way.corners.end());
     lead_home(passages, home, way.ends[0], exact, way);
@@ -159,7 +174,7 @@ std::optional<Measured> measure_alike(const Passages& passages, const Bodies& bo
     m.at_most = 2 * std::max(way.radius, most);
     m.shape = with_width(other.shape, m.width);
     m.length = std::holds_alternative<Hole>(m.shape) ? m.width : other.length;
-    m.depth = other.depth;
+    m.depth = depth;
     m.at = at;
     m.through = std::move(way.corners);
     m.parts = parts_around(passages, m.at);

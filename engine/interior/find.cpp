@@ -214,8 +214,12 @@ void take_gaps(const std::vector<Measured>& measured, const std::vector<Opening>
         gap.through = m.through;
         gap.parts = {m.parts[0], m.parts[1]};
         if (screen.openings.size() > 1) {
-            gap.shape = Mesh{m.width, screen.area};
-            gap.length = std::sqrt(screen.area);
+            // Long ones let more animals through than meshes of their width do, and stay slots.
+            constexpr double longest_mesh = 3;  // widths
+            if (m.length <= longest_mesh * m.width) {
+                gap.shape = Mesh{m.width, screen.area};
+                gap.length = std::sqrt(screen.area);
+            }
             gap.openings = static_cast<std::uint32_t>(screen.openings.size());
             for (const std::size_t other : screen.openings) gap.at_most = std::max(gap.at_most, measured[other].at_most);
         }

@@ -50,7 +50,7 @@ struct FoundGap {
     Point at;                    ///< where it is narrowest on the way of that ball
     std::vector<Point> through;  ///< the middle of the ball on its way, from air where a ball of `widest` stands to such air
     std::array<std::size_t, 2> parts{};  ///< that the ball touches there
-    std::uint32_t openings = 1;          ///< of a mesh: how many
+    std::uint32_t openings = 1;          ///< of a mesh, or of slots side by side that are alike: how many
 };
 
 /// Where two parts touch or run into each other between two spaces: shut as drawn, and a place that can open.

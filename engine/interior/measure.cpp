@@ -166,20 +166,6 @@ Shape shape_of(const Section& section, double width, double& length) {
     return Slot{width, length};
 }
 
-/// As far as the way is hardly wider than at its narrowest.
-double depth_of(const Passages& passages, const ThroatWay& way) {
-    double depth = 0;
-    for (std::size_t i = 0; i + 1 < way.corners.size(); ++i) {
-        const Point &a = way.corners[i], &b = way.corners[i + 1];
-        constexpr int samples = 16;
-        for (int k = 0; k < samples; ++k) {
-            const Point p = a + (b - a) * ((k + 0.5) / samples);
-            if (passages.clearance().at(p) <= 1.25 * way.radius) depth += distance(a, b) / samples;
-        }
-    }
-    return depth;
-}
-
 /// Directions that a flat cut through an opening at its narrowest may face: as the portals on the way do, across what holds the
 /// ball and what is long, along the way.
 std::vector<Vector> facings(const Passages& passages, const ThroatWay& way, const std::vector<ConvexPolygon>& mouth,
@@ -303,6 +289,19 @@ std::pair<Point, Vector> middle_of_tightest(const Passages& passages, const Thro
         half += step;
     }
     return {samples[start].at, samples[start].along};
+}
+
+double depth_of(const Passages& passages, const ThroatWay& way) {
+    double depth = 0;
+    for (std::size_t i = 0; i + 1 < way.corners.size(); ++i) {
+        const Point &a = way.corners[i], &b = way.corners[i + 1];
+        constexpr int samples = 16;
+        for (int k = 0; k < samples; ++k) {
+            const Point p = a + (b - a) * ((k + 0.5) / samples);
+            if (passages.clearance().at(p) <= 1.25 * way.radius) depth += distance(a, b) / samples;
+        }
+    }
+    return depth;
 }
 
 void Measured::take_box(const Mouth& mouth) {

@@ -45,6 +45,9 @@ inline constexpr double sure = 1.004;
 /// Where on its way the ball is held tightest, in the middle of that stretch; and the way's direction there.
 [[nodiscard]] std::pair<Point, Vector> middle_of_tightest(const Passages& passages, const ThroatWay& way);
 
+/// Meters along a way, as far as it is hardly wider than at its narrowest.
+[[nodiscard]] double depth_of(const Passages& passages, const ThroatWay& way);
+
 /// Measures an opening anew, exactly: all that went before was to find it. The width lies between the ball that was led through
 /// and the largest that fits into any portal of the mouth.
 [[nodiscard]] Measured measure(const Passages& passages, const Bodies& bodies, const WaysHome& home, const Openings& openings,

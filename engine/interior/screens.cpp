@@ -19,12 +19,25 @@ double apart(const Measured& a, const Measured& b) {
     return std::sqrt(x * x + y * y + z * z);
 }
 
-/// Whether what holds the ball is one part, or two: wires that cross may be drawn as two.
-bool of_one(const Measured& a, const Measured& b) {
-    std::array<std::uint32_t, 4> parts{a.parts[0], a.parts[1], b.parts[0], b.parts[1]};
-    std::sort(parts.begin(), parts.end());
-    return std::unique(parts.begin(), parts.end()) - parts.begin() <= 2;
-}
+bool are_alike(double a, double b) { return std::abs(a - b) <= alike * std::max(a, b); }
+
+/// Parts that hold the ball in openings that are put together: one, or two, since wires that cross may be drawn as two.
+class Holders {
+public:
+    explicit Holders(const Measured& of) : parts_(of.parts) {}
+
+    /// False, and nothing done, where it would be three.
+    [[nodiscard]] bool take(const Holders& other) {
+        std::array<std::uint32_t, 4> all{parts_[0], parts_[1], other.parts_[0], other.parts_[1]};
+        std::sort(all.begin(), all.end());
+        if (std::unique(all.begin(), all.end()) - all.begin() > 2) return false;
+        parts_ = {all[0], *std::max_element(all.begin(), all.begin() + 2)};
+        return true;
+    }
+
+private:
+    std::array<std::uint32_t, 2> parts_;
+};
 
 /// The two larger sides of the box around the openings, multiplied: screens are flat.
 double area_of(const std::vector<std::size_t>& members, const std::vector<Measured>& measured) {
@@ -48,6 +61,7 @@ std::vector<Screen> find_screens(const std::vector<Opening>& openings, const std
         while (parent[x] != x) x = parent[x] = parent[parent[x]];
         return x;
     };
+    std::vector<Holders> holders(measured.begin(), measured.end());
     std::map<std::array<std::int32_t, 2>, std::vector<std::size_t>> by_bodies;
     for (std::size_t i = 0; i < measured.size(); ++i) by_bodies[{openings[i].first, openings[i].second}].push_back(i);
     for (auto& [key, list] : by_bodies) {
@@ -58,11 +72,10 @@ std::vector<Screen> find_screens(const std::vector<Opening>& openings, const std
             const Measured& a = measured[list[k]];
             for (std::size_t l = k + 1; l < list.size() && measured[list[l]].low.x <= a.high.x + a.width * (1 + alike); ++l) {
                 const Measured& b = measured[list[l]];
-                if (std::abs(a.width - b.width) > alike * std::max(a.width, b.width) || !of_one(a, b) ||
-                    apart(a, b) > std::min(a.width, b.width))
+                if (!are_alike(a.width, b.width) || !are_alike(a.length, b.length) || apart(a, b) > std::min(a.width, b.width))
                     continue;
                 const std::size_t x = find(list[k]), y = find(list[l]);
-                parent[std::max(x, y)] = std::min(x, y);
+                if (x != y && holders[std::min(x, y)].take(holders[std::max(x, y)])) parent[std::max(x, y)] = std::min(x, y);
             }
         }
     }

@@ -8,14 +8,14 @@
 
 namespace seamward {
 
-/// Openings that are the meshes of one screen.
+/// Openings side by side, the meshes of a screen or the slots of a louver.
 struct Screen {
     std::vector<std::size_t> openings;  ///< positions, the widest first; one that is no screen stands alone
     double area = 0;                    ///< square meters around all of them; 0 for one that stands alone
 };
 
-/// Puts openings together that are alike, in one and the same part, and no farther from each other than they are wide: five or
-/// more are a screen. In the order of their first openings.
+/// Puts openings together that are as wide and as long as each other, are held by the same part or two, and are no farther apart
+/// than they are wide: five or more are a screen. In the order of their first openings.
 [[nodiscard]] std::vector<Screen> find_screens(const std::vector<Opening>& openings, const std::vector<Measured>& measured);
 
 }  // namespace seamward

@@ -174,8 +174,9 @@ private:
         const bool named = std::holds_alternative<Hole>(gap.shape) || std::holds_alternative<Mesh>(gap.shape);
         std::string text = (named ? "" : shape_word(gap.shape) + std::string(", ")) + joined(gap_size(gap), ", ");
         if (found.depth > 0) text += ", " + tape_text(found.depth) + " deep";
-        if (found.openings > 1 && std::holds_alternative<Mesh>(gap.shape))
-            text += ", " + std::to_string(found.openings) + " openings";
+        if (found.openings > 1)
+            text += ", " + std::to_string(found.openings) +
+                    (std::holds_alternative<Mesh>(gap.shape) ? " openings" : " of them side by side");
         return text;
     }
 

@@ -152,6 +152,43 @@ TEST_P(TreeOf, AboveMeetsWhatAnUprightLineMeets) {
 
 INSTANTIATE_TEST_SUITE_P(Sizes, TreeOf, testing::Values(1, 2, 3, 4, 5, 17, 400, 3000));
 
+/// Segments in the plane of a roof: whether they cross a triangle of it is a matter of rounding, and their distance is not.
+TEST(TriangleTree, SegmentsInThePlaneOfATriangle) {
+    std::mt19937 random(5);
+    std::uniform_real_distribution<double> place(-1, 1);
+    for (int turn = 0; turn < 3000; ++turn) {
+        const double angle = turn % 3 == 0 ? 0 : place(random) * 3, pitch = turn % 3 == 2 ? place(random) : 5.0 / 12;
+        const Vector u{std::cos(angle), std::sin(angle), 0},
+            v = Vector{-std::sin(angle), std::cos(angle), 0} + Vector{0, 0, pitch};
+        const Point origin{10 * place(random), 10 * place(random), 2};
+        const auto at = [&](double x, double y) { return origin + u * x + v * y; };
+        const double x = place(random), y = place(random);
+        const std::vector<Triangle> roof{{at(0, 0), at(1.2, 0.1), at(0.9, -0.4)}};
+        const TriangleTree tree(roof);
+        const Point a = at(x - 0.3, y), b = at(x + 0.3 * place(random), y + 0.6);
+        constexpr int steps = 400;
+        double least = 1e300;
+        for (int k = 0; k <= steps; ++k) least = std::min(least, distance(roof[0], a + (b - a) * (double(k) / steps)));
+        const double found = tree.nearest(a, b, 100).distance;
+        EXPECT_LE(found, least + 1e-9);
+        EXPECT_GE(found, least - distance(a, b) / steps / 2 - 1e-9);
+    }
+}
+
+/// One part that was left at the origin of the map does not make the boxes around the house coarse.
+TEST(TriangleTree, OneFarOffDoesNotMatter) {
+    std::mt19937 random(6);
+    std::vector<Triangle> triangles = random_triangles(500, {4e5, 5e6, 200}, random);
+    triangles.push_back({Point{0, 0, 0}, Point{1, 0, 0}, Point{0, 1, 0}});
+    const TriangleTree tree(triangles);
+    std::size_t met = 0;
+    const Point p = triangles[3][0];
+    tree.around(p, 1e-3, [&](std::uint32_t) { return ++met > 0; });
+    EXPECT_GE(met, 1U);
+    EXPECT_LT(met, 20U);
+    EXPECT_EQ(tree.nearest({0.2, 0.2, 1}, 5).distance, 1);
+}
+
 TEST(TriangleTree, EmptyOneHasNothing) {
     const TriangleTree tree({});
     EXPECT_FALSE(tree.nearest({0, 0, 0}, 5).found());

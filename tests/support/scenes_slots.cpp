@@ -64,6 +64,29 @@ Loop symmetric_profile(double z, const std::vector<Point2>& half_heights) {
     return loop;
 }
 
+/// Slots one above the other whose mouths are alike; of one, the first or the last, the middle is narrower.
+Scene alike_but_one(bool first) {
+    constexpr std::size_t count = 5;
+    const RoomSize room;
+    const double over = 5 * mm;
+    Scene scene = room_without_south(std::string("slots-alike-but-the-") + (first ? "first" : "last"), room);
+    std::vector<Loop> cuts;
+    for (std::size_t i = 0; i < count; ++i) {
+        const double z = 0.1 + 0.05 * static_cast<double>(i);
+        const bool waisted = i == (first ? 0 : count - 1);
+        cuts.push_back(waisted ? symmetric_profile(z, {{-over, 2 * mm},
+                                                       {40 * mm, 2 * mm},
+                                                       {40 * mm, 0.6 * mm},
+                                                       {60 * mm, 0.6 * mm},
+                                                       {60 * mm, 2 * mm},
+                                                       {room.wall + over, 2 * mm}})
+                               : symmetric_profile(z, {{-over, 2 * mm}, {room.wall + over, 2 * mm}}));
+        scene.gaps.push_back(south_slot(room, (waisted ? 1.2 : 4) * mm, Tolerance::planar, 0.3, {0.3, z}, 4 * mm));
+    }
+    add_south_profile(scene, room, cuts, 0.15, 0.45);
+    return scene;
+}
+
 }  // namespace
 
 std::vector<Scene> straight_slot_scenes() {
@@ -106,6 +129,9 @@ std::vector<Scene> shaped_slot_scenes() {
     scenes.push_back(profiled("slot-waist-flat",
                               {symmetric_profile(z, {{0, 4 * mm}, {45 * mm, 1 * mm}, {55 * mm, 1 * mm}, {wall, 4 * mm}})}, z,
                               2 * mm, Tolerance::planar, 4 * mm));
+
+    scenes.push_back(alike_but_one(true));
+    scenes.push_back(alike_but_one(false));
 
     // Chambers: the narrow parts count. One wider than gaps is a space.
     const auto chamber = [&](double half) {

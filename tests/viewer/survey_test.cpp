@@ -236,7 +236,7 @@ TEST_F(Drafts, OutliveAKilledProgram) {
     // Another window finds nothing, and cannot take it.
     EXPECT_TRUE(DraftStore::left_behind().empty());
     DraftStore other;
-    EXPECT_FALSE(other.adopt(left[0]));
+    EXPECT_FALSE(other.adopt(left[0].id));
     EXPECT_EQ(survey.save(), SurveyDocument::Saved::done);
     EXPECT_EQ(on_disk(path), survey.text());
     QTRY_VERIFY_WITH_TIMEOUT(QDir(DraftStore::usual_folder()).entryList({"*.draft"}, QDir::Files).isEmpty(), 5000);
@@ -279,7 +279,7 @@ TEST_F(Drafts, OfTheJobBeforeGoWhenAnotherIsTakenUp) {
         DraftStore store(drafts);
         store.keep({"/x/open.yaml", large, ""}, std::nullopt);
         QTest::qWait(turn * 5);
-        ASSERT_TRUE(store.adopt(left[0]));
+        ASSERT_TRUE(store.adopt(left[0].id));
         EXPECT_EQ(names(), QStringList{"left.draft"}) << turn;
         QTest::qWait(100);
         EXPECT_EQ(names(), QStringList{"left.draft"}) << turn;
@@ -311,6 +311,45 @@ TEST_F(Drafts, KeepTheirTextWhileTheyAreOpened) {
         EXPECT_TRUE(draft.readAll().contains("# left"));
         draft.close();
     }
+}
+
+/// A draft that is on its way when its window closes, or another job is opened first, is offered again.
+TEST_F(Drafts, StayWhenTheyAreNotOpenedAfterAll) {
+    const QString path = write("left.yaml", small_job);
+    {
+        DraftStore store;
+        store.keep({path, small_job + "# left\n", ""}, std::nullopt);
+        QTRY_COMPARE_WITH_TIMEOUT(QDir(DraftStore::usual_folder()).entryList({"*.draft"}, QDir::Files).size(), 1, 5000);
+        store.let_go();
+    }
+    const std::vector<Draft> left = DraftStore::left_behind();
+    ASSERT_EQ(left.size(), 1U);
+    {
+        JobDocument closing;
+        SurveyDocument window(closing);
+        ASSERT_TRUE(window.recover(left[0]));
+        EXPECT_TRUE(DraftStore::left_behind().empty());
+    }
+    ASSERT_EQ(DraftStore::left_behind().size(), 1U);
+    ASSERT_TRUE(survey.recover(left[0]));
+    open_small();  // overtakes it
+    EXPECT_EQ(document.path(), folder.filePath("job.yaml"));
+    EXPECT_FALSE(survey.is_modified());
+    ASSERT_EQ(DraftStore::left_behind().size(), 1U);
+    EXPECT_EQ(DraftStore::left_behind()[0].job.text, small_job + "# left\n");
+    // It is read anew when it is taken up.
+    {
+        DraftStore other;
+        ASSERT_TRUE(other.adopt(left[0].id));
+        other.keep({path, small_job + "# newer\n", ""}, std::nullopt);
+        QTRY_COMPARE_WITH_TIMEOUT(DraftStore::left_behind().size(), 0U, 5000);
+        QTest::qWait(200);
+        other.let_go();
+    }
+    QSignalSpy found(&document, &JobDocument::ways_found);
+    ASSERT_TRUE(survey.recover(left[0]));
+    ASSERT_TRUE(found.wait(20'000));
+    EXPECT_EQ(survey.text(), small_job + "# newer\n");
 }
 
 TEST_F(Drafts, ThatAreNotWantedGo) {

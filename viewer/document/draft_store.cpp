@@ -16,6 +16,7 @@ namespace seamward::viewer {
 
 namespace {
 
+constexpr int wait_for_lock = 100;  ///< milliseconds; whoever looks what there is holds one for a moment
 const QByteArray first_line = "seamward-draft 1\n";
 
 QString file_of(const QString& folder, const QString& id) { return folder + '/' + id + ".draft"; }
@@ -62,7 +63,7 @@ std::optional<Draft> draft_of(const QString& folder, const QString& id) {
 std::unique_ptr<QLockFile> locked(const QString& folder, const QString& id) {
     auto lock = std::make_unique<QLockFile>(lock_of(folder, id));
     lock->setStaleLockTime(0);  // only the end of the program that holds it frees it
-    return lock->tryLock(0) ? std::move(lock) : nullptr;
+    return lock->tryLock(wait_for_lock) ? std::move(lock) : nullptr;
 }
 
 /// The text at a chain of keys of a mapping; empty where there is none.
@@ -133,17 +134,19 @@ void DraftStore::forget() {
     task_->start([file = file_of(folder_, id_)](const RunContext&) { QFile::remove(file); });
 }
 
-bool DraftStore::adopt(const Draft& draft) {
-    if (draft.id == id_) return true;
+std::optional<Draft> DraftStore::adopt(const QString& id) {
     const QString before = id_;
     std::unique_ptr<QLockFile> lock = std::move(lock_);
-    if (!begin(draft.id)) {
+    std::optional<Draft> draft;
+    if (id == before || begin(id)) draft = draft_of(folder_, id);  // as it is now, whatever was seen of it before
+    if (!draft || id == before) {
+        id_ = before;
         lock_ = std::move(lock);
-        return false;
+        return draft;
     }
     task_ = std::make_unique<NewestTask>();  // what it wrote of the other is written or will never be
     if (!before.isEmpty()) QFile::remove(file_of(folder_, before));
-    return true;
+    return draft;
 }
 
 void DraftStore::let_go() {
@@ -169,7 +172,7 @@ std::vector<Draft> DraftStore::left_behind(const QString& folder) {
 }
 
 void DraftStore::discard(const Draft& draft, const QString& folder) {
-    if (locked(folder, draft.id) != nullptr) QFile::remove(file_of(folder, draft.id));
+    if (const auto lock = locked(folder, draft.id)) QFile::remove(file_of(folder, draft.id));
 }
 
 }  // namespace seamward::viewer

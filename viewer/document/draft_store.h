@@ -47,8 +47,9 @@ public:
     void keep(const EditedFile& job, const std::optional<EditedFile>& house);
     /// There is nothing to keep.
     void forget();
-    /// Goes on in the file of a draft that was left behind; false when another window has taken it.
-    bool adopt(const Draft& draft);
+    /// Goes on in the file of a draft that was left behind; the draft as it is there. Nothing when another window has it or had
+    /// it, and then all stays as it was.
+    [[nodiscard]] std::optional<Draft> adopt(const QString& id);
     /// Leaves the draft on the disk for whoever can use it.
     void let_go();
 

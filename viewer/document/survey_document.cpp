@@ -68,14 +68,22 @@ SurveyDocument::SurveyDocument(JobDocument& document, QObject* parent) : QObject
     connect(&document_, &JobDocument::open_failed, this, [this] {
         if (!recovering_) return;
         recovering_.reset();
-        house_.reset();
         drafts_.let_go();
         if (modified_) draft_timer_.start();  // the job that still is open keeps its own
     });
     if (document_.has_job()) take_opened();
 }
 
+SurveyDocument::~SurveyDocument() {
+    if (recovering_) drafts_.let_go();  // it was not opened yet, and whoever starts next is offered it
+}
+
 void SurveyDocument::take_opened() {
+    // Another job may have been opened while the draft was on its way.
+    if (recovering_ && (document_.path() != recovering_->job.path || document_.text() != recovering_->job.text)) {
+        recovering_.reset();
+        drafts_.let_go();
+    }
     text_ = document_.text();
     history_.clear();
     position_ = bytes_ = 0;
@@ -142,10 +150,10 @@ void SurveyDocument::load_house() {
     house_ = std::move(house);
 }
 
-FileTexts SurveyDocument::newer() const {
+FileTexts SurveyDocument::newer_of(const std::optional<EditedFile>& house) {
     FileTexts texts;
     std::error_code error;
-    if (house_) texts[std::filesystem::weakly_canonical(house_->path.toStdString(), error)] = house_->text;
+    if (house) texts[std::filesystem::weakly_canonical(house->path.toStdString(), error)] = house->text;
     return texts;
 }
 
@@ -225,6 +233,7 @@ void SurveyDocument::take_back_failed(const OpenFault& fault) {
 
 void SurveyDocument::text_changed() {
     update_modified();
+    if (recovering_) return;  // the draft at hand is that of the job on its way
     if (!modified_) {
         draft_timer_.stop();
         drafts_.forget();
@@ -321,11 +330,12 @@ SurveyDocument::Saved SurveyDocument::save_as(const QString& path) {
 }
 
 bool SurveyDocument::recover(const Draft& draft) {
-    if (document_.is_opening_another() || !drafts_.adopt(draft)) return false;
+    if (document_.is_opening_another()) return false;
+    std::optional<Draft> now = drafts_.adopt(draft.id);
+    if (!now) return false;
     draft_timer_.stop();  // the job that still is open does not go into the draft of the other
-    recovering_ = draft;
-    house_ = draft.house;
-    document_.read({draft.job.path, draft.job.text, newer()}, false, true);
+    recovering_ = std::move(now);
+    document_.read({recovering_->job.path, recovering_->job.text, newer_of(recovering_->house)}, false, true);
     return true;
 }
 

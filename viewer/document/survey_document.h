@@ -29,6 +29,7 @@ public:
     enum class Overwrite : std::uint8_t { no, yes };
 
     explicit SurveyDocument(JobDocument& document, QObject* parent = nullptr);
+    ~SurveyDocument() override;
 
     /// Another limit than most_history.
     void limit_history(std::size_t bytes) { limit_ = bytes; }
@@ -87,7 +88,8 @@ private:
     void run(const SurveyStep& step, bool forward);
     [[nodiscard]] bool changes_solids(const Edit& edit) const;
     void load_house();
-    [[nodiscard]] FileTexts newer() const;
+    [[nodiscard]] FileTexts newer() const { return newer_of(house_); }
+    [[nodiscard]] static FileTexts newer_of(const std::optional<EditedFile>& house);
     [[nodiscard]] EditedFile job_file() const;
     void text_changed();
     void update_modified();
