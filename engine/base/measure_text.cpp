@@ -70,7 +70,8 @@ Message length_message(double meters) {
     if (eighths < eighths_of_tape) return width_message(meters);
     const Message feet = as_it_stands(static_cast<std::size_t>(eighths / eighths_per_foot));
     const long long rest = eighths % eighths_per_foot;
-    const std::string inches = inches_text(static_cast<double>(rest) / 8 * meters_per_inch);
+    // `2 ft 3/4 in` would be read as 2 3/4 ft as well.
+    const std::string inches = (rest < 8 ? "0 " : "") + inches_text(static_cast<double>(rest) / 8 * meters_per_inch);
     const Message long_as = rest == 0 ? message("{} ft", {feet})
                                       : message("{} ft {} in", {feet, as_it_stands(inches.substr(0, inches.rfind(" in")))});
     return message("{} ({})", {long_as, metric_length_message(meters)});

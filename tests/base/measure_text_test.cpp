@@ -87,7 +87,7 @@ TEST(LengthMessage, IsReadOnATape) {
     constexpr Row table[] = {{"86 1/32 in", "7 ft 2 in (2.19 m)"},   {"168 in", "14 ft (4.27 m)"},
                              {"2185 mm", "7 ft 2 in (2.19 m)"},      {"36 in", "3 ft (914 mm)"},
                              {"830 mm", "2 ft 8 5/8 in (830 mm)"},   {"24 in", "2 ft (610 mm)"},
-                             {"9 m", "29 ft 6 3/8 in (9.00 m)"},     {"12 ft 1/8 in", "12 ft 1/8 in (3.66 m)"},
+                             {"9 m", "29 ft 6 3/8 in (9.00 m)"},     {"12 ft 1/8 in", "12 ft 0 1/8 in (3.66 m)"},
                              {"999.4 mm", "3 ft 3 3/8 in (999 mm)"}, {"999.6 mm", "3 ft 3 3/8 in (1.00 m)"},
                              {"35 31/32 in", "3 ft (914 mm)"},       {"12.345 m", "40 ft 6 in (12.35 m)"}};
     for (const Row& row : table) EXPECT_EQ(length_message(length(row.length)).english(), row.told) << row.length;
