@@ -18,6 +18,7 @@
 #include "adapt/polydata.h"
 #include "adapt/room_middle.h"
 #include "base/drawn_shut.h"
+#include "document/translations.h"
 #include "document/way_text.h"
 #include "layers/house_way.h"
 #include "layers/palette.h"
@@ -220,8 +221,8 @@ void HouseScene::tell(const Survey& survey, const RankedPath& chosen) {
     if (line_.stops.empty()) return;
     const std::size_t first = line_.stops.front().step;
     const std::size_t last = line_.stops.back().step;
-    const QString from = words("from %1").arg(QString::fromStdString(survey[chosen.path.from()].label()));
-    const QString into = words("into %1").arg(QString::fromStdString(survey[chosen.path.to()].label()));
+    const QString from = words("from %1").arg(spoken_name(survey[chosen.path.from()]));
+    const QString into = words("into %1").arg(spoken_name(survey[chosen.path.to()]));
     callouts_.push_back({Callout::Kind::end, line_.stops.front().at, from + unplaced_text(0, first)});
     callouts_.push_back({Callout::Kind::end, line_.stops.back().at, into + unplaced_text(last + 1, chosen.path.gaps.size())});
 }
@@ -234,7 +235,7 @@ void HouseScene::tell_rooms(const Survey& survey, const RankedPath* chosen) {
             if (chosen != nullptr && SpaceIndex{i} == chosen->path.to()) continue;
             const std::vector<Point> places = room_places(solids_->middles[i], house_frame_);
             if (places.empty()) continue;
-            callouts_.push_back({Callout::Kind::room, places.front(), QString::fromStdString(survey.spaces[i].label())});
+            callouts_.push_back({Callout::Kind::room, places.front(), spoken_name(survey.spaces[i])});
         }
         return;
     }
@@ -245,7 +246,7 @@ void HouseScene::tell_rooms(const Survey& survey, const RankedPath* chosen) {
     rooms.resize(std::min(rooms.size(), most_rooms_named));
     for (const auto& [room, at] : rooms) {
         if (chosen != nullptr && room == chosen->path.to()) continue;  // "into ..." says it
-        callouts_.push_back({Callout::Kind::room, frame_->to_scene(at), QString::fromStdString(survey[room].label())});
+        callouts_.push_back({Callout::Kind::room, frame_->to_scene(at), spoken_name(survey[room])});
     }
 }
 

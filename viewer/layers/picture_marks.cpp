@@ -38,7 +38,9 @@ void paint_sign(QPainter& painter, const ClosingMark& mark, const QRectF& place)
 /// Words on a card beside a point, inside of the picture.
 void paint_words(QPainter& painter, const QPointF& beside, const QString& words, const QColor& edge, const QRectF& area) {
     const QFontMetricsF metrics(painter.font());
-    const QSizeF size(metrics.horizontalAdvance(words) + 18, metrics.height() + 8);
+    // In lines, where the picture is not as wide as the words.
+    const QSizeF text = metrics.boundingRect(QRectF(0, 0, std::max(area.width() - 30, 1.0), 1000), Qt::TextWordWrap, words).size();
+    const QSizeF size(std::ceil(text.width()) + 18, text.height() + 8);
     QRectF place(beside + QPointF(14, -size.height() - 8), size);
     place.moveLeft(std::clamp(place.left(), area.left() + 6, std::max(area.left() + 6, area.right() - size.width() - 6)));
     place.moveTop(std::clamp(place.top(), area.top() + 6, std::max(area.top() + 6, area.bottom() - size.height() - 6)));
@@ -46,7 +48,7 @@ void paint_words(QPainter& painter, const QPointF& beside, const QString& words,
     painter.setBrush(palette::card);
     painter.drawRoundedRect(place, 5, 5);
     painter.setPen(palette::ink);
-    painter.drawText(place, Qt::AlignCenter, words);
+    painter.drawText(place, Qt::AlignCenter | Qt::TextWordWrap, words);
 }
 
 }  // namespace
