@@ -39,7 +39,8 @@ void paint_sign(QPainter& painter, const ClosingMark& mark, const QRectF& place)
 void paint_words(QPainter& painter, const QPointF& beside, const QString& words, const QColor& edge, const QRectF& area) {
     const QFontMetricsF metrics(painter.font());
     // In lines, where the picture is not as wide as the words.
-    const QSizeF text = metrics.boundingRect(QRectF(0, 0, std::max(area.width() - 30, 1.0), 1000), Qt::TextWordWrap, words).size();
+    const QSizeF text =
+        metrics.boundingRect(QRectF(0, 0, std::max(area.width() - 30, 1.0), 1000), Qt::TextWordWrap, words).size();
     const QSizeF size(std::ceil(text.width()) + 18, text.height() + 8);
     QRectF place(beside + QPointF(14, -size.height() - 8), size);
     place.moveLeft(std::clamp(place.left(), area.left() + 6, std::max(area.left() + 6, area.right() - size.width() - 6)));
