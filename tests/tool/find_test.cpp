@@ -273,9 +273,10 @@ TEST_F(Find, StopsWhenInterrupted) {
     const Ran exported = run("export " + shell_word(SEAMWARD_SOURCE_FOLDER "/scenarios/apartments.yaml") + " -o house.glb");
     ASSERT_EQ(exported.exit_code, 0) << exported.err;
     // Once it tells what it does, it is in the middle of it.
-    const Ran ran =
-        run("find house.glb -o job.yaml 2>said & find=$!; until [ -s said ] || ! kill -0 $find; do sleep 0.02; done; "
-            "kill -TERM $find; wait $find; code=$?; cat said >&2; exit $code");
+    const std::string said = shell_word(path("said").string());
+    const Ran ran = run("find house.glb -o job.yaml 2>" + said + " & find=$!; until [ -s " + said +
+                        " ] || ! kill -0 $find; do sleep 0.02; done; kill -TERM $find; wait $find; code=$?; cat " + said +
+                        " >&2; exit $code");
     EXPECT_EQ(ran.exit_code, 128 + SIGTERM) << ran.out << ran.err;
     EXPECT_NE(ran.err.find("stopped; nothing was written"), std::string::npos) << ran.err;
     EXPECT_FALSE(fs::exists(path("job.yaml")));
