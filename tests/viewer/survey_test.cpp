@@ -192,7 +192,16 @@ TEST_F(SurveyEditing, ForgetsTheOldestChangesWhenTheyTakeTooMuchRoom) {
     EXPECT_EQ(gap("bib").note.size(), 2000U);
 }
 
-class Drafts : public SurveyFixture {};
+class Drafts : public SurveyFixture {
+protected:
+    /// Keeps a text as a window does that ends at once.
+    static void leave_behind(const QString& path, const std::string& text) {
+        DraftStore store;
+        store.keep({path, text, ""}, std::nullopt);
+        QTRY_COMPARE_WITH_TIMEOUT(QDir(DraftStore::usual_folder()).entryList({"*.draft"}, QDir::Files).size(), 1, 5000);
+        store.let_go();
+    }
+};
 
 TEST_F(Drafts, AreThereWhileWorkIsUnsavedAndGoWithIt) {
     open_small();
@@ -290,12 +299,7 @@ TEST_F(Drafts, OfTheJobBeforeGoWhenAnotherIsTakenUp) {
 /// Nor does the job that still is open go into the draft that was taken up.
 TEST_F(Drafts, KeepTheirTextWhileTheyAreOpened) {
     const QString path = write("left.yaml", small_job);
-    {
-        DraftStore store;
-        store.keep({path, small_job + "# left\n", ""}, std::nullopt);
-        QTRY_COMPARE_WITH_TIMEOUT(QDir(DraftStore::usual_folder()).entryList({"*.draft"}, QDir::Files).size(), 1, 5000);
-        store.let_go();
-    }
+    leave_behind(path, small_job + "# left\n");
     const std::vector<Draft> left = DraftStore::left_behind();
     ASSERT_EQ(left.size(), 1U);
     open_small();
@@ -316,12 +320,7 @@ TEST_F(Drafts, KeepTheirTextWhileTheyAreOpened) {
 /// A draft that is on its way when its window closes, or another job is opened first, is offered again.
 TEST_F(Drafts, StayWhenTheyAreNotOpenedAfterAll) {
     const QString path = write("left.yaml", small_job);
-    {
-        DraftStore store;
-        store.keep({path, small_job + "# left\n", ""}, std::nullopt);
-        QTRY_COMPARE_WITH_TIMEOUT(QDir(DraftStore::usual_folder()).entryList({"*.draft"}, QDir::Files).size(), 1, 5000);
-        store.let_go();
-    }
+    leave_behind(path, small_job + "# left\n");
     const std::vector<Draft> left = DraftStore::left_behind();
     ASSERT_EQ(left.size(), 1U);
     {
