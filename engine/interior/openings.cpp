@@ -108,34 +108,34 @@ private:
 };
 
 /// A portal between cells of two bodies.
-struct Mouth {
+struct BorderPortal {
     std::int32_t first = 0, second = 0;
     std::uint32_t portal = 0;
     Point low, high;  ///< of the box around it
 };
 
-std::vector<Mouth> mouths_of(const Passages& passages, const CellShares& shares) {
+std::vector<BorderPortal> mouths_of(const Passages& passages, const CellShares& shares) {
     const CellComplex& complex = passages.air().complex;
-    std::vector<Mouth> mouths;
+    std::vector<BorderPortal> mouths;
     for (std::uint32_t i = 0; i < complex.portals.size(); ++i) {
         if (!shares.is_border(i)) continue;
         const std::int32_t front = shares[complex.portals[i].front], back = shares[complex.portals[i].back];
         const std::span<const Point> corners = complex.corners_of(complex.portals[i]);
-        Mouth mouth{std::min(front, back), std::max(front, back), i, corners[0], corners[0]};
+        BorderPortal mouth{std::min(front, back), std::max(front, back), i, corners[0], corners[0]};
         for (const Point& p : corners) {
             mouth.low = {std::min(mouth.low.x, p.x), std::min(mouth.low.y, p.y), std::min(mouth.low.z, p.z)};
             mouth.high = {std::max(mouth.high.x, p.x), std::max(mouth.high.y, p.y), std::max(mouth.high.z, p.z)};
         }
         mouths.push_back(mouth);
     }
-    std::sort(mouths.begin(), mouths.end(), [](const Mouth& a, const Mouth& b) {
+    std::sort(mouths.begin(), mouths.end(), [](const BorderPortal& a, const BorderPortal& b) {
         return std::tie(a.first, a.second, a.low.x, a.portal) < std::tie(b.first, b.second, b.low.x, b.portal);
     });
     return mouths;
 }
 
 /// Whether two portals touch along a stretch of edge that is open to the air.
-bool touch(const Passages& passages, const Mouth& a, const Mouth& b) {
+bool touch(const Passages& passages, const BorderPortal& a, const BorderPortal& b) {
     if (a.low.y > b.high.y + in_line || b.low.y > a.high.y + in_line || a.low.z > b.high.z + in_line ||
         b.low.z > a.high.z + in_line)
         return false;
@@ -235,7 +235,7 @@ std::int32_t Openings::body_at(const Passages& passages, std::uint32_t stand) co
 
 Openings find_openings(const Passages& passages, const Bodies& bodies, const WaysHome& home) {
     const CellShares shares(passages, bodies);
-    const std::vector<Mouth> mouths = mouths_of(passages, shares);
+    const std::vector<BorderPortal> mouths = mouths_of(passages, shares);
     std::vector<std::uint32_t> parent(mouths.size());
     std::iota(parent.begin(), parent.end(), 0u);
     const auto find = [&](std::uint32_t x) {

@@ -166,6 +166,23 @@ TEST_P(PicksOf, TurnToNoWorseView) {
 INSTANTIATE_TEST_SUITE_P(Jobs, PicksOf, testing::Values("demo.yaml", "townhouse.yaml"),
                          [](const auto& job) { return QString(job.param).section('.', 0, 0).remove('-').toStdString(); });
 
+/// What moves is drawn fast; what rests, finely, by itself.
+TEST_F(HouseView, IsDrawnFinelyAtRest) {
+    open_shipped("wall-corner.yaml");
+    canvas().settle();
+    const QImage fine = canvas().image();
+    canvas().set_shown(Coat::roof, Shown::hidden);
+    canvas().set_shown(Coat::roof, Shown::whole);
+    const QImage fast = canvas().image();
+    EXPECT_NE(fast, fine);
+    QTest::qWait(400);
+    EXPECT_EQ(canvas().image(), fast) << "of pictures that do not move by themselves";
+    canvas().set_animated(true);
+    canvas().set_shown(Coat::roof, Shown::hidden);
+    canvas().set_shown(Coat::roof, Shown::whole);
+    EXPECT_TRUE(QTest::qWaitFor([&] { return canvas().image() == fine; }, soon));
+}
+
 TEST_F(HouseView, LooksUnderWhatIsHiddenOrFaint) {
     open_shipped("demo.yaml");
     show_all();

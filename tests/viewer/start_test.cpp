@@ -235,6 +235,28 @@ TEST_F(Start, DrawsAPictureOnceAndFindsItAgain) {
     EXPECT_EQ(QFileInfo(name).lastModified(), drawn);
 }
 
+TEST_F(Start, DrawsNoMoreExamplesUntilTheyAreWantedAgain) {
+    const QStringList jobs{scenarios + "/wall-corner.yaml", scenarios + "/demo.yaml"};
+    const auto drawn = [&] { return QDir(file("pictures")).entryList({"*.png"}).size(); };
+    ExamplePictures pictures(file("pictures"));
+    QSignalSpy finished(&pictures, &ExamplePictures::finished), ready(&pictures, &ExamplePictures::ready);
+    for (const int wait : {0, 60}) {  // while it looks what there is, and while it draws
+        finished.clear();
+        pictures.want(jobs);
+        QTest::qWait(wait);
+        pictures.rest();
+        ASSERT_TRUE(!finished.isEmpty() || finished.wait(patience));
+        QTest::qWait(50);
+        EXPECT_EQ(drawn(), 0) << wait;
+    }
+    EXPECT_TRUE(ready.isEmpty());
+    finished.clear();
+    pictures.want(jobs);
+    ASSERT_TRUE(finished.wait(patience));
+    EXPECT_EQ(drawn(), 2);
+    EXPECT_EQ(ready.count(), 2);
+}
+
 TEST_F(Start, MakesANewHouse) {
     NewHouseForm form;
     form.show();

@@ -65,6 +65,7 @@ QString ExamplePictures::drawing_program() {
 }
 
 void ExamplePictures::want(const QStringList& jobs) {
+    resting_ = false;
     for (const QString& job : jobs) {
         if (!waiting_.contains(job)) waiting_ << job;
     }
@@ -72,6 +73,7 @@ void ExamplePictures::want(const QStringList& jobs) {
 }
 
 void ExamplePictures::rest() {
+    resting_ = true;
     waiting_.clear();
     drawing_.kill();
 }
@@ -94,7 +96,7 @@ void ExamplePictures::look(bool draw_if_missing) {
         if (!picture.isNull()) picture = picture.scaledToWidth(kept_width, Qt::SmoothTransformation);
         const auto deliver = [this, job, file, picture, draw_if_missing] {
             if (!picture.isNull()) emit ready(job, picture);
-            if (picture.isNull() && draw_if_missing)
+            if (picture.isNull() && draw_if_missing && !resting_)
                 draw(file);
             else
                 next();

@@ -42,6 +42,7 @@ private:
     QString folder_;
     QStringList waiting_;
     QString job_;  ///< being worked on; empty: none
+    bool resting_ = false;
     QProcess drawing_;
     NewestTask task_;  ///< last, so that its thread ends before the rest goes
 };

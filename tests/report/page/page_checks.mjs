@@ -42,6 +42,8 @@ export async function checksOfPages(setting) {
     await page.locator("#house").waitFor();
     await page.emulateMedia({ media: "print" });
     assert(!(await page.locator("#house").isVisible()));
+    const pdf = await page.pdf({ format: "Letter", printBackground: true });
+    assert((pdf.toString("latin1").match(/\/Type\s*\/Page\b/g) || []).length > 1, "one page or none");
     await close();
   });
   await check("without scripts the same facts stand as text", async () => {

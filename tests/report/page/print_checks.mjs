@@ -68,7 +68,7 @@ async function checksOfPaper({ browser, check }, file) {
   const texts = poppler("pdftotext", ["-layout"], pdf).split("\f").slice(0, -1);
   await check(`${name}: on paper every page has the size and its number`, async () => {
     const sizes = [...poppler("pdfinfo", ["-l", "9999"], pdf).matchAll(/size:\s+([\d.]+) x ([\d.]+) pts/g)];
-    assert(texts.length > 0 && sizes.length === texts.length, `${sizes.length} sizes of ${texts.length} pages`);
+    assert(texts.length > 1 && sizes.length === texts.length, `${sizes.length} sizes of ${texts.length} pages`);
     for (const [, width, height] of sizes) {
       const is = (a, b) => Math.abs(a - b) < 1.5;
       const [w, h] = POINTS[size];
