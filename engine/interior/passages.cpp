@@ -94,6 +94,11 @@ void Passages::join_stands() {
             }
         }
     }
+    straight_ = passages_.size();
+    list_by_stand();
+}
+
+void Passages::list_by_stand() {
     first_.assign(stands_.size() + 1, 0);
     for (const Passage& p : passages_) {
         ++first_[p.from + 1];
@@ -101,11 +106,39 @@ void Passages::join_stands() {
     }
     for (std::size_t i = 1; i < first_.size(); ++i) first_[i] += first_[i - 1];
     list_.resize(first_.back());
-    next.assign(first_.begin(), first_.end() - 1);
+    std::vector<std::uint32_t> next(first_.begin(), first_.end() - 1);
     for (std::uint32_t i = 0; i < passages_.size(); ++i) {
         list_[next[passages_[i].from]++] = i;
         list_[next[passages_[i].to]++] = i;
     }
+}
+
+std::uint32_t Passages::add(std::uint32_t from, std::uint32_t to, double clearance, std::vector<Point> corners) {
+    passages_.push_back({from, to, clearance, Passage::Known::led, stands_[from].at});
+    corners_.push_back(std::move(corners));
+    return static_cast<std::uint32_t>(passages_.size() - 1);
+}
+
+ClearWay Passages::way(std::uint32_t i, std::uint32_t start, const Point& from, const Point& to, double wanted, double enough,
+                       int turns) const {
+    ClearWay straight = clearance_.way(from, to, wanted, enough, turns);
+    const std::span<const Point> corners = corners_of(i);
+    if (corners.empty() || straight.clearance >= wanted * enough) return straight;
+    ClearWay bent{wanted, from, {}};
+    Point at = from;
+    for (std::size_t k = 0; k <= corners.size() && bent.clearance > straight.clearance; ++k) {
+        const bool last = k == corners.size();
+        const Point& next = last ? to : start == passages_[i].from ? corners[k] : corners[corners.size() - 1 - k];
+        ClearWay on = clearance_.way(at, next, bent.clearance, enough, turns);
+        if (on.clearance < bent.clearance) {
+            bent.clearance = on.clearance;
+            bent.tightest = on.tightest;
+        }
+        bent.corners.insert(bent.corners.end(), on.corners.begin(), on.corners.end());
+        if (!last) bent.corners.push_back(next);
+        at = next;
+    }
+    return bent.clearance > straight.clearance ? bent : straight;
 }
 
 const Passage& Passages::lead(std::uint32_t i) {

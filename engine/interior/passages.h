@@ -53,6 +53,17 @@ public:
     /// The same until all is known: the passage's clearance is the radius of a ball that was led through.
     const Passage& led(std::uint32_t i);
 
+    /// One more passage, through which a ball of that radius was led over `corners`; `of` knows it after `list_by_stand`.
+    std::uint32_t add(std::uint32_t from, std::uint32_t to, double clearance, std::vector<Point> corners);
+    void list_by_stand();
+    /// Between the ends of a passage, from `from` to `to`; none for those that were not added.
+    [[nodiscard]] std::span<const Point> corners_of(std::uint32_t i) const {
+        return i < straight_ ? std::span<const Point>() : corners_[i - straight_];
+    }
+    /// Leads a ball through a passage as `Clearance::way` does, from a point at the stand `start` to one at the other end.
+    [[nodiscard]] ClearWay way(std::uint32_t i, std::uint32_t start, const Point& from, const Point& to, double wanted,
+                               double enough, int turns) const;
+
     [[nodiscard]] const Air& air() const { return air_; }
     [[nodiscard]] const Clearance& clearance() const { return clearance_; }
     [[nodiscard]] double least() const { return least_; }
@@ -67,6 +78,8 @@ private:
     std::uint32_t portals_ = 0;
     std::vector<Stand> stands_;
     std::vector<Passage> passages_;
+    std::size_t straight_ = 0;                  ///< passages; all others were added and have
+    std::vector<std::vector<Point>> corners_;
     std::vector<std::uint32_t> first_, list_;  ///< passages by stand
 };
 

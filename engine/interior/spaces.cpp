@@ -8,11 +8,14 @@
 #include <numbers>
 #include <numeric>
 
+#include "interior/slope.h"
+
 namespace seamward {
 
 namespace {
 
 constexpr std::size_t at_a_time = 128;  // passages
+constexpr double rise = 1.25;           // a place wider by this is uphill
 
 /// The stands joined from the widest passage down; a group becomes a body when it is one at the place where it would join another
 /// (a maximum of the clearance that lasts; Edelsbrunner, Letscher and Zomorodian 2002).
@@ -25,6 +28,7 @@ public:
         std::iota(parent_.begin(), parent_.end(), 0u);
         std::iota(widest_.begin(), widest_.end(), 0u);
         body_.assign(n, -1);
+        climbed_.assign(n, 0);
         volume_.resize(n);
         for (std::uint32_t i = 0; i < n; ++i) volume_[i] = passages[i].clearance > 0 ? passages.volume_of(i) : 0;
     }
@@ -39,7 +43,7 @@ public:
         std::vector<std::uint32_t> batch;
         while (!heap.empty()) {
             if (passages_.passage(heap.front().passage).led()) {
-                join(heap.front().passage);
+                join_from_above(heap.front().passage);
                 std::pop_heap(heap.begin(), heap.end());
                 heap.pop_back();
                 continue;
@@ -67,6 +71,7 @@ public:
             bodies_.of[i] = body_[group];
             if (group == i && body_[i] >= 0) bodies_.list[static_cast<std::size_t>(body_[i])].volume += volume_[i];
         }
+        passages_.list_by_stand();
         return std::move(bodies_);
     }
 
@@ -97,6 +102,23 @@ private:
         if (passages_.passage(i).clearance < passages_.least()) return false;
         const std::uint32_t a = find(passages_.passage(i).from), b = find(passages_.passage(i).to);
         return a != b && (body_[a] < 0 || body_[a] != body_[b]);
+    }
+
+    /// Joins what a passage leads to, once both its ends have gone with what lies uphill of them.
+    void join_from_above(std::uint32_t i) {
+        if (!matters(i)) return;
+        const std::uint32_t ends[2] = {passages_.passage(i).from, passages_.passage(i).to};
+        for (const int k : {0, 1}) climb(ends[k], ends[1 - k]);
+        join(i);
+    }
+
+    void climb(std::uint32_t stand, std::uint32_t other) {
+        if (climbed_[stand]) return;
+        const double clearance = passages_[stand].clearance;
+        if (clearance * rise >= rules_.roomy * 0.9 || passages_[other].clearance >= rise * clearance) return;
+        climbed_[stand] = 1;
+        Slope slope = slope_from(passages_, stand, rise);
+        if (slope.top != Slope::none) join(passages_.add(stand, slope.top, slope.clearance, std::move(slope.corners)));
     }
 
     void join(std::uint32_t i) {
@@ -156,6 +178,7 @@ private:
 
     Passages& passages_;
     BodyRules rules_;
+    std::vector<char> climbed_;  ///< stands
     std::vector<std::uint32_t> parent_, widest_;
     std::vector<std::int32_t> body_;
     std::vector<double> volume_;

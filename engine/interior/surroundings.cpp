@@ -29,13 +29,21 @@ struct Gate {
         at = section.pieces[0][0];
     }
 
-    /// 1 when the straight line goes through, else 0. What stands within a section is not in the way here.
-    [[nodiscard]] int crossings(const Point& a, const Point& b) const {
+    /// Whether the straight line goes through. What stands within a section is not in the way here.
+    [[nodiscard]] bool is_crossed(const Point& a, const Point& b) const {
         const double before = dot(normal, a - at), after = dot(normal, b - at);
-        if ((before < 0) == (after < 0)) return 0;
+        if ((before < 0) == (after < 0)) return false;
         const Point cut = a + (b - a) * (before / (before - after));
-        return cut.x >= low.x && cut.x <= high.x && cut.y >= low.y && cut.y <= high.y && cut.z >= low.z && cut.z <= high.z ? 1
-                                                                                                                           : 0;
+        return cut.x >= low.x && cut.x <= high.x && cut.y >= low.y && cut.y <= high.y && cut.z >= low.z && cut.z <= high.z;
+    }
+
+    [[nodiscard]] bool is_crossed(const Passages& passages, std::uint32_t i) const {
+        Point from = passages[passages.passage(i).from].at;
+        for (const Point& to : passages.corners_of(i)) {
+            if (is_crossed(from, to)) return true;
+            from = to;
+        }
+        return is_crossed(from, passages[passages.passage(i).to].at);
     }
 };
 
@@ -82,7 +90,7 @@ bool Surroundings::shut_by(const Section& section) const {
             const Passage& p = passages_.passage(i);
             const auto to = local_.find(p.across(stands_[k].stand));
             if (to == local_.end() || to->second <= k || p.clearance < narrower * radius_) continue;
-            if (gate.crossings(passages_[p.from].at, passages_[p.to].at) == 0) parent[find(k)] = find(to->second);
+            if (!gate.is_crossed(passages_, i)) parent[find(k)] = find(to->second);
         }
     }
     std::unordered_set<std::size_t> first;

@@ -68,8 +68,8 @@ public:
             if (!edge.led) {
                 edge.led = true;
                 const double seemed = edge.clearance;
-                edge.way = passages_.clearance().way(stands_[edge.from].stand.at, stands_[edge.to].stand.at, seemed,
-                                                     1 - tolerance_, turns);
+                edge.way = passages_.way(edge.passage, stands_[edge.from].global, stands_[edge.from].stand.at,
+                                         stands_[edge.to].stand.at, seemed, 1 - tolerance_, turns);
                 edge.clearance = std::min(seemed, edge.way.clearance);
                 if (edge.clearance < seemed * (1 - 2 * tolerance_)) {
                     order.push_back(i);
@@ -94,6 +94,7 @@ private:
     };
     struct Edge {
         std::uint32_t from, to;
+        std::uint32_t passage;  ///< one of the model's
         double clearance = 0;
         bool led = false;
         ClearWay way;
@@ -169,7 +170,7 @@ private:
                 const Passage& p = passages_.passage(i);
                 const auto to = local_.find(p.across(stands_[a].global));
                 if (to == local_.end() || to->second <= a) continue;
-                edges_.push_back({a, to->second, 0, false, {}});
+                edges_.push_back({a, to->second, i, 0, false, {}});
             }
         }
     }
@@ -192,16 +193,19 @@ private:
     void echo() {
         const CellComplex& complex = passages_.air().complex;
         const std::size_t edges = edges_.size();
-        std::vector<std::pair<std::uint32_t, std::uint32_t>> asked;  // who, and beside whom
+        struct Ask {
+            std::uint32_t who, beside, passage;
+        };
+        std::vector<Ask> asked;
         for (std::size_t i = 0; i < edges; ++i) {
             for (const auto& [who, beside] : {std::pair(edges_[i].from, edges_[i].to), std::pair(edges_[i].to, edges_[i].from)}) {
                 const Stand &mine = stands_[who].stand, &other = stands_[beside].stand;
                 if (stands_[who].side >= 0 || stands_[beside].side >= 0 || !passages_.is_portal(stands_[who].global)) continue;
                 if (other.clearance < worth_it * opening_.radius || distance(mine.at, other.at) < 3 * other.clearance) continue;
-                asked.emplace_back(who, beside);
+                asked.push_back({who, beside, edges_[i].passage});
             }
         }
-        for (const auto& [who, beside] : asked) {
+        for (const auto& [who, beside, passage] : asked) {
             if (stands_.size() >= 2 * most_stands) return;
             const std::uint32_t global = stands_[who].global;
             const std::span<const Point> corners = complex.corners_of(complex.portals[global]);
@@ -221,10 +225,10 @@ private:
             const auto added = static_cast<std::uint32_t>(stands_.size());
             stands_.push_back({global, found, -1});
             for (std::size_t i = 0; i < edges; ++i) {
-                if (edges_[i].from == who) edges_.push_back({added, edges_[i].to, 0, false, {}});
-                if (edges_[i].to == who) edges_.push_back({edges_[i].from, added, 0, false, {}});
+                if (edges_[i].from == who) edges_.push_back({added, edges_[i].to, edges_[i].passage, 0, false, {}});
+                if (edges_[i].to == who) edges_.push_back({edges_[i].from, added, edges_[i].passage, 0, false, {}});
             }
-            edges_.push_back({added, beside, 0, false, {}});
+            edges_.push_back({added, beside, passage, 0, false, {}});
         }
     }
 
@@ -334,7 +338,7 @@ void lead_home(const Passages& passages, const WaysHome& home, std::uint32_t fro
     while (clearance.at(at) < clearance.cap() * 0.98) {
         const std::uint32_t next = home.next(from);
         if (next == WaysHome::none) break;
-        const ClearWay on = clearance.way(at, passages[next].at, way.radius, 1 - tolerance, turns);
+        const ClearWay on = passages.way(home.passage(from), from, at, passages[next].at, way.radius, 1 - tolerance, turns);
         if (on.clearance < way.radius) {
             way.radius = on.clearance;
             way.tightest = on.tightest;
@@ -360,8 +364,8 @@ ThroatWay widest_way(const Passages& passages, const Bodies& bodies, const WaysH
         const Passage& p = passages.passage(opening.widest);
         const bool first = bodies.of[p.from] == opening.first;
         best.ends = first ? std::array{p.from, p.to} : std::array{p.to, p.from};
-        const ClearWay way =
-            passages.clearance().way(passages[best.ends[0]].at, passages[best.ends[1]].at, opening.radius, 1 - tolerance, turns);
+        const ClearWay way = passages.way(opening.widest, best.ends[0], passages[best.ends[0]].at, passages[best.ends[1]].at,
+                                          opening.radius, 1 - tolerance, turns);
         best.radius = std::min({opening.radius, way.clearance});
         best.tightest = way.tightest;
         best.corners = way.corners;

@@ -18,6 +18,8 @@ public:
     [[nodiscard]] std::uint32_t next(std::uint32_t stand) const {
         return next_[stand] == none ? none : passages_.passage(next_[stand]).across(stand);
     }
+    /// The passage there.
+    [[nodiscard]] std::uint32_t passage(std::uint32_t stand) const { return next_[stand]; }
 
 private:
     const Passages& passages_;
