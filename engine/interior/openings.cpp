@@ -233,6 +233,13 @@ std::int32_t Openings::body_at(const Passages& passages, std::uint32_t stand) co
     return front == body_of_cell[portals[stand].back] ? front : -1;
 }
 
+bool Openings::may_go_elsewhere(const Passages& passages, std::uint32_t passage, std::size_t which) const {
+    if (!passages.was_added(passage)) return false;
+    const Passage& p = passages.passage(passage);
+    if (passages.is_portal(p.from) && at_portal[p.from] == which) return false;
+    return body_at(passages, p.from) != body_at(passages, p.to);
+}
+
 Openings find_openings(const Passages& passages, const Bodies& bodies, const WaysHome& home) {
     const CellShares shares(passages, bodies);
     const std::vector<BorderPortal> mouths = mouths_of(passages, shares);

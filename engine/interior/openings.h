@@ -28,6 +28,9 @@ struct Openings {
 
     /// The body that the cell, or both cells, of a stand go with, or -1.
     [[nodiscard]] std::int32_t body_at(const Passages& passages, std::uint32_t stand) const;
+    /// Whether a passage may lead from body to body by another opening than `which`: those that were added go through several
+    /// cells.
+    [[nodiscard]] bool may_go_elsewhere(const Passages& passages, std::uint32_t passage, std::size_t which) const;
 };
 
 /// Gives every cell to a body and looks at the surface between: portals between cells of two bodies that hang together by edges

@@ -124,7 +124,7 @@ ClearWay Passages::way(std::uint32_t i, std::uint32_t start, const Point& from, 
     ClearWay straight = clearance_.way(from, to, wanted, enough, turns);
     const std::span<const Point> corners = corners_of(i);
     if (corners.empty() || straight.clearance >= wanted * enough) return straight;
-    ClearWay bent{wanted, from, {}};
+    ClearWay bent{wanted, start == passages_[i].from ? from : to, {}};  // from there it only widens
     Point at = from;
     for (std::size_t k = 0; k <= corners.size() && bent.clearance > straight.clearance; ++k) {
         const bool last = k == corners.size();

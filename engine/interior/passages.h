@@ -56,9 +56,10 @@ public:
     /// One more passage, through which a ball of that radius was led over `corners`; `of` knows it after `list_by_stand`.
     std::uint32_t add(std::uint32_t from, std::uint32_t to, double clearance, std::vector<Point> corners);
     void list_by_stand();
+    [[nodiscard]] bool was_added(std::uint32_t i) const { return i >= straight_; }
     /// Between the ends of a passage, from `from` to `to`; none for those that were not added.
     [[nodiscard]] std::span<const Point> corners_of(std::uint32_t i) const {
-        return i < straight_ ? std::span<const Point>() : corners_[i - straight_];
+        return was_added(i) ? corners_[i - straight_] : std::span<const Point>();
     }
     /// Leads a ball through a passage as `Clearance::way` does, from a point at the stand `start` to one at the other end.
     [[nodiscard]] ClearWay way(std::uint32_t i, std::uint32_t start, const Point& from, const Point& to, double wanted,

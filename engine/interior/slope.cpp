@@ -9,7 +9,7 @@ namespace {
 
 constexpr int steps = 10;
 constexpr double stride = 0.5;     // radii
-constexpr double as_wide = 0.98;   // of the stand's clearance: a ball that has to get through all the way
+constexpr double as_wide = 0.999;  // of the stand's clearance: a ball that has to get through all the way
 
 /// The widest stand of the cell that a point lies in.
 std::uint32_t best_of_cell(const Passages& passages, const Point& at) {
@@ -23,38 +23,59 @@ std::uint32_t best_of_cell(const Passages& passages, const Point& at) {
     return best;
 }
 
-Slope ascend(const Passages& passages, const Stand& start, Point at, double rise) {
-    const Clearance& clearance = passages.clearance();
-    const TriangleTree& tree = clearance.tree();
-    const double ball = as_wide * start.clearance;
-    const auto is_clear = [&](const Point& from, const Point& to) { return !tree.nearest(from, to, ball).found(); };
-    std::vector<Point> corners;
-    Point from = start.at;
-    for (int i = 0; i < steps; ++i) {
-        const Nearest near = tree.nearest(at, clearance.cap());
-        const double radius = near.found() ? near.distance : clearance.cap();
-        if (radius < ball || !is_clear(from, at)) return {};
-        if (radius >= rise * start.clearance) {
-            const std::uint32_t top = best_of_cell(passages, at);
-            if (top != Slope::none && passages[top].clearance >= rise * start.clearance && is_clear(at, passages[top].at))
-                {
-                if (distance(at, start.at) > 0) corners.push_back(at);
-                return {top, ball, std::move(corners)};
+class Ascent {
+public:
+    Ascent(const Passages& passages, const Stand& start, double rise)
+        : passages_(passages), start_(start), ball_(as_wide * start.clearance), wanted_(rise * start.clearance) {}
+
+    Slope from(Point at) const {
+        const Clearance& clearance = passages_.clearance();
+        std::vector<Point> way{start_.at};
+        for (int i = 0; i < steps; ++i) {
+            const Nearest near = clearance.tree().nearest(at, clearance.cap());
+            if (near.distance < ball_ || !is_clear(way.back(), at)) return {};
+            way.push_back(at);
+            if (near.distance >= wanted_) {
+                const std::uint32_t top = best_of_cell(passages_, at);
+                if (top != Slope::none && passages_[top].clearance >= wanted_ && is_clear(at, passages_[top].at)) {
+                    way.push_back(passages_[top].at);
+                    return {top, ball_, corners_of(way)};
+                }
             }
+            if (!near.found()) return {};
+            at = at + (at - near.on_triangle) * stride;
         }
-        if (!near.found() || radius <= 0) return {};
-        if (distance(at, start.at) > 0) corners.push_back(at);
-        from = at;
-        at = at + (at - near.on_triangle) * stride;
+        return {};
     }
-    return {};
-}
+
+private:
+    [[nodiscard]] bool is_clear(const Point& from, const Point& to) const {
+        return !passages_.clearance().tree().nearest(from, to, ball_).found();
+    }
+
+    /// What lies between the ends of a way, without the corners that can be cut off.
+    [[nodiscard]] std::vector<Point> corners_of(const std::vector<Point>& way) const {
+        std::vector<Point> corners;
+        for (std::size_t at = 0; at + 1 < way.size();) {
+            std::size_t next = way.size() - 1;
+            while (next > at + 1 && !is_clear(way[at], way[next])) --next;
+            if (next + 1 < way.size()) corners.push_back(way[next]);
+            at = next;
+        }
+        return corners;
+    }
+
+    const Passages& passages_;
+    Stand start_;
+    double ball_, wanted_;
+};
 
 }  // namespace
 
 Slope slope_from(const Passages& passages, std::uint32_t stand, double rise) {
     const Stand& start = passages[stand];
-    if (!passages.is_portal(stand)) return ascend(passages, start, start.at, rise);
+    const Ascent ascent(passages, start, rise);
+    if (!passages.is_portal(stand)) return ascent.from(start.at);
     const CellComplex& complex = passages.air().complex;
     const std::span<const Point> corners = complex.corners_of(complex.portals[stand]);
     Vector normal = doubled_area({corners.begin(), corners.end()});
@@ -63,7 +84,7 @@ Slope slope_from(const Passages& passages, std::uint32_t stand, double rise) {
     normal = normal * (start.clearance / size);
     Slope best;
     for (const double sign : {1.0, -1.0}) {
-        Slope slope = ascend(passages, start, start.at + normal * sign, rise);
+        Slope slope = ascent.from(start.at + normal * sign);
         if (slope.top == Slope::none) continue;
         if (best.top == Slope::none || passages[slope.top].clearance > passages[best.top].clearance) best = std::move(slope);
     }

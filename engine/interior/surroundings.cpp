@@ -51,7 +51,7 @@ struct Gate {
 
 Surroundings::Surroundings(const Passages& passages, const Bodies& bodies, const Openings& openings, std::size_t which,
                            double radius)
-    : passages_(passages), radius_(radius) {
+    : passages_(passages), openings_(openings), which_(which), radius_(radius) {
     const Opening& opening = openings.list[which];
     for (const std::uint32_t i : opening.passages) {
         add(passages.passage(i).from, bodies, opening);
@@ -64,7 +64,8 @@ Surroundings::Surroundings(const Passages& passages, const Bodies& bodies, const
             const std::int32_t body = bodies.of[to];
             if (body != opening.first && body != opening.second) continue;
             if (passages.is_portal(to) && openings.at_portal[to] != Openings::none && openings.at_portal[to] != which) continue;
-            if (passages.passage(i).clearance >= narrower * radius) add(to, bodies, opening);
+            if (passages.passage(i).clearance >= narrower * radius && !openings.may_go_elsewhere(passages, i, which))
+                add(to, bodies, opening);
         }
     }
 }
@@ -90,7 +91,7 @@ bool Surroundings::shut_by(const Section& section) const {
             const Passage& p = passages_.passage(i);
             const auto to = local_.find(p.across(stands_[k].stand));
             if (to == local_.end() || to->second <= k || p.clearance < narrower * radius_) continue;
-            if (!gate.is_crossed(passages_, i)) parent[find(k)] = find(to->second);
+            if (!gate.is_crossed(passages_, i) && !openings_.may_go_elsewhere(passages_, i, which_)) parent[find(k)] = find(to->second);
         }
     }
     std::unordered_set<std::size_t> first;

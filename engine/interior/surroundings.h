@@ -31,6 +31,8 @@ private:
     void add(std::uint32_t stand, const Bodies& bodies, const Opening& opening);
 
     const Passages& passages_;
+    const Openings& openings_;
+    std::size_t which_;
     double radius_;
     std::vector<Local> stands_;
     std::unordered_map<std::uint32_t, std::size_t> local_;

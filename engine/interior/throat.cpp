@@ -70,6 +70,10 @@ public:
                 const double seemed = edge.clearance;
                 edge.way = passages_.way(edge.passage, stands_[edge.from].global, stands_[edge.from].stand.at,
                                          stands_[edge.to].stand.at, seemed, 1 - tolerance_, turns);
+                if (edge.way.clearance >= seemed) {  // nothing on it is nearer than at its ends
+                    const Stand &a_stand = stands_[edge.from].stand, &b_stand = stands_[edge.to].stand;
+                    edge.way.tightest = a_stand.clearance <= b_stand.clearance ? a_stand.at : b_stand.at;
+                }
                 edge.clearance = std::min(seemed, edge.way.clearance);
                 if (edge.clearance < seemed * (1 - 2 * tolerance_)) {
                     order.push_back(i);
@@ -149,7 +153,7 @@ private:
                     local_.contains(to))
                     continue;
                 if (bodies_.of[to] != opening_.first && bodies_.of[to] != opening_.second) continue;
-                if (is_elsewhere(to)) continue;
+                if (is_elsewhere(to) || openings_.may_go_elsewhere(passages_, i, which_)) continue;
                 next.push_back({passages_[to].clearance, to});
             }
             std::sort(next.begin(), next.end(), [](const Next& a, const Next& b) { return b < a; });
@@ -169,7 +173,7 @@ private:
             for (const std::uint32_t i : passages_.of(stands_[a].global)) {
                 const Passage& p = passages_.passage(i);
                 const auto to = local_.find(p.across(stands_[a].global));
-                if (to == local_.end() || to->second <= a) continue;
+                if (to == local_.end() || to->second <= a || openings_.may_go_elsewhere(passages_, i, which_)) continue;
                 edges_.push_back({a, to->second, i, 0, false, {}});
             }
         }
@@ -350,6 +354,37 @@ void lead_home(const Passages& passages, const WaysHome& home, std::uint32_t fro
     }
 }
 
+namespace {
+
+/// Cuts off corners that are close together, where the ball gets through straight: steps aside leave loops behind.
+void straighten(const Passages& passages, ThroatWay& way) {
+    constexpr double close = 4;  // radii
+    const TriangleTree& tree = passages.clearance().tree();
+    std::vector<Point> corners{way.corners[0]};
+    for (std::size_t at = 0; at + 1 < way.corners.size();) {
+        std::size_t next = at + 1;
+        for (std::size_t k = at + 2; k < way.corners.size(); ++k) {
+            if (distance(way.corners[at], way.corners[k]) <= close * way.radius &&
+                !tree.nearest(way.corners[at], way.corners[k], way.radius).found())
+                next = k;
+        }
+        corners.push_back(way.corners[next]);
+        at = next;
+    }
+    if (corners.size() == way.corners.size()) return;
+    way.corners = std::move(corners);
+    double least = passages.clearance().cap();
+    for (std::size_t i = 0; i + 1 < way.corners.size(); ++i) {
+        const Nearest tight = tree.nearest(way.corners[i], way.corners[i + 1], least);
+        if (!tight.found()) continue;
+        least = tight.distance;
+        way.tightest = tight.on_query;
+    }
+    way.radius = least;
+}
+
+}  // namespace
+
 ThroatWay widest_way(const Passages& passages, const Bodies& bodies, const WaysHome& home, const Openings& openings,
                      std::size_t which, double tolerance) {
     const Opening& opening = openings.list[which];
@@ -375,6 +410,7 @@ ThroatWay widest_way(const Passages& passages, const Bodies& bodies, const WaysH
             if (passages.is_portal(end)) best.portals.push_back(end);
         }
     }
+    straighten(passages, best);
     lead_home(passages, home, best.ends[1], tolerance, best);
     std::reverse(best.corners.begin(), best.corners.end());
     lead_home(passages, home, best.ends[0], tolerance, best);
