@@ -143,6 +143,50 @@ void join_bodies(double widest, std::size_t kept, Bodies& bodies, std::vector<Op
     measured.resize(left);
 }
 
+/// Whether two flat cuts along the axes show the same opening at two places of its depth.
+bool are_of_one(const Measured& a, const Measured& b) {
+    constexpr double same = 1e-4;  // meters
+    if (!a.cut || !b.cut) return false;
+    const auto& [a_low, a_high] = *a.cut;
+    const auto& [b_low, b_high] = *b.cut;
+    const Vector low = b_low - a_low, high = b_high - a_high, size = a_high - a_low;
+    if (length(high - low) > same || length(low) > std::max(a.depth, b.depth)) return false;
+    int off = 0;
+    for (const auto& [by, extent] : {std::pair(low.x, size.x), std::pair(low.y, size.y), std::pair(low.z, size.z)}) {
+        if (std::abs(by) <= same) continue;
+        if (extent > same) return false;  // beside each other
+        ++off;
+    }
+    return off <= 1;
+}
+
+/// Of openings between the same two bodies that one flat cut shuts the widest stays, with the mouths of all: what stands in a
+/// slot parts its mouth.
+void join_mouths(const Passages& passages, std::vector<Opening>& openings, std::vector<Measured>& measured) {
+    std::size_t left = 0;
+    for (std::size_t i = 0; i < openings.size(); ++i) {
+        std::size_t like = left;
+        for (std::size_t j = left;
+             j-- > 0 && openings[j].first == openings[i].first && openings[j].second == openings[i].second;) {
+            if (are_of_one(measured[i], measured[j])) like = j;
+        }
+        if (like < left) {
+            openings[like].mouth.insert(openings[like].mouth.end(), openings[i].mouth.begin(), openings[i].mouth.end());
+            openings[like].passages.insert(openings[like].passages.end(), openings[i].passages.begin(),
+                                           openings[i].passages.end());
+            measured[like].take_box(Mouth(passages, openings[like]));
+            continue;
+        }
+        if (left != i) {
+            openings[left] = std::move(openings[i]);
+            measured[left] = std::move(measured[i]);
+        }
+        ++left;
+    }
+    openings.resize(left);
+    measured.resize(left);
+}
+
 /// A part's name for people. Building models say "Family:Type:146596": the number and what is said twice in a row tell nobody
 /// anything, and the part's id has them.
 std::string plain_name(const FoundPart& part) {
@@ -271,6 +315,7 @@ Found find_gaps(const Model& model, const FindSettings& settings, const RunConte
         Openings openings = find_openings(passages, bodies, home);
         std::vector<Measured> measured = measure_all(passages, bodies, home, openings, run);
         join_bodies(settings.widest, 1 + settings.rooms.size(), bodies, openings.list, measured);
+        join_mouths(passages, openings.list, measured);
         const std::vector<std::size_t> space_of = name_spaces(passages, bodies, model, settings, found);
         take_gaps(measured, openings.list, space_of, settings, found);
         take_joints(find_joints(passages, bodies, space_of, run), found);

@@ -232,6 +232,17 @@ ShutBy narrowest_cut(const Passages& passages, const Surroundings& around, const
     return best;
 }
 
+std::array<Point, 2> box_around(const std::vector<ConvexPolygon>& pieces) {
+    Point low = pieces[0][0], high = low;
+    for (const ConvexPolygon& piece : pieces) {
+        for (const Point& p : piece) {
+            low = {std::min(low.x, p.x), std::min(low.y, p.y), std::min(low.z, p.z)};
+            high = {std::max(high.x, p.x), std::max(high.y, p.y), std::max(high.z, p.z)};
+        }
+    }
+    return {low, high};
+}
+
 }  // namespace
 
 Mouth::Mouth(const Passages& passages, const Opening& opening) {
@@ -240,11 +251,11 @@ Mouth::Mouth(const Passages& passages, const Opening& opening) {
         const std::span<const Point> corners = complex.corners_of(complex.portals[portal]);
         pieces.emplace_back(corners.begin(), corners.end());
         area += length(doubled_area(pieces.back())) / 2;
-        for (const Point& p : corners) {
-            const bool first = pieces.size() == 1 && &p == corners.data();
-            low = first ? p : Point{std::min(low.x, p.x), std::min(low.y, p.y), std::min(low.z, p.z)};
-            high = first ? p : Point{std::max(high.x, p.x), std::max(high.y, p.y), std::max(high.z, p.z)};
-        }
+    }
+    if (!pieces.empty()) {
+        const auto [least, most] = box_around(pieces);
+        low = least;
+        high = most;
     }
 }
 
@@ -346,6 +357,7 @@ Measured measure(const Passages& passages, const Bodies& bodies, const WaysHome&
     if (cut.section) {
         m.at_most = 2 * std::max(way.radius, std::min(most, cut.at_most));
         m.shape = shape_of(*cut.section, m.width, m.length);
+        m.cut = box_around(cut.section->pieces);
     } else {
         m.at_most = 2 * most;
         const Strips strips(passages, mouth.pieces, way.radius);

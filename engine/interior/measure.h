@@ -3,6 +3,7 @@
 
 #include <array>
 #include <cstdint>
+#include <optional>
 #include <utility>
 #include <vector>
 
@@ -32,6 +33,8 @@ struct Measured {
     std::vector<Point> through;            ///< the way of its middle, from body to body
     std::array<std::uint32_t, 2> parts{};  ///< that hold it there
     Point low, high;                       ///< of the box around the mouth and that place
+    /// Of the box around the flat cut that shuts it at its narrowest, where there is one.
+    std::optional<std::array<Point, 2>> cut;
 
     void take_box(const Mouth& mouth);
 };

@@ -79,7 +79,7 @@ private:
     std::uint32_t portals_ = 0;
     std::vector<Stand> stands_;
     std::vector<Passage> passages_;
-    std::size_t straight_ = 0;                  ///< passages; all others were added and have
+    std::size_t straight_ = 0;  ///< passages; all others were added and have
     std::vector<std::vector<Point>> corners_;
     std::vector<std::uint32_t> first_, list_;  ///< passages by stand
 };

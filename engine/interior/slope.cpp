@@ -25,8 +25,8 @@ std::uint32_t best_of_cell(const Passages& passages, const Point& at) {
 
 class Ascent {
 public:
-    Ascent(const Passages& passages, const Stand& start, double rise)
-        : passages_(passages), start_(start), ball_(as_wide * start.clearance), wanted_(rise * start.clearance) {}
+    Ascent(const Passages& passages, const Stand& start, double wanted)
+        : passages_(passages), start_(start), ball_(as_wide * start.clearance), wanted_(wanted) {}
 
     Slope from(Point at) const {
         const Clearance& clearance = passages_.clearance();
@@ -70,18 +70,43 @@ private:
     double ball_, wanted_;
 };
 
+Vector normal_of(std::span<const Point> corners) {
+    const Vector normal = doubled_area({corners.begin(), corners.end()});
+    const double size = length(normal);
+    return size > 0 ? normal * (1 / size) : Vector{};
+}
+
+/// The nearest stands of a cell where a ball is at home.
+std::vector<std::uint32_t> homes_near(const Passages& passages, const Point& at, double ball) {
+    constexpr std::size_t most = 4;
+    const Air& air = passages.air();
+    const std::uint32_t cell = air.complex.cell_at(at);
+    std::vector<std::uint32_t> homes;
+    if (air.solid[cell]) return homes;
+    const auto look = [&](std::uint32_t stand) {
+        if (passages[stand].clearance >= ball) homes.push_back(stand);
+    };
+    look(passages.middle_of(cell));
+    for (const std::uint32_t portal : air.portals_of(cell)) look(portal);
+    const auto nearer = [&](std::uint32_t a, std::uint32_t b) {
+        const double x = distance(passages[a].at, at), y = distance(passages[b].at, at);
+        return x != y ? x < y : a < b;
+    };
+    std::sort(homes.begin(), homes.end(), nearer);
+    if (homes.size() > most) homes.resize(most);
+    return homes;
+}
+
 }  // namespace
 
-Slope slope_from(const Passages& passages, std::uint32_t stand, double rise) {
+Slope slope_from(const Passages& passages, std::uint32_t stand, double wanted) {
     const Stand& start = passages[stand];
-    const Ascent ascent(passages, start, rise);
+    const Ascent ascent(passages, start, wanted);
     if (!passages.is_portal(stand)) return ascent.from(start.at);
     const CellComplex& complex = passages.air().complex;
     const std::span<const Point> corners = complex.corners_of(complex.portals[stand]);
-    Vector normal = doubled_area({corners.begin(), corners.end()});
-    const double size = length(normal);
-    if (!(size > 0)) return {};
-    normal = normal * (start.clearance / size);
+    const Vector normal = normal_of(corners) * start.clearance;
+    if (!(dot(normal, normal) > 0)) return {};
     Slope best;
     for (const double sign : {1.0, -1.0}) {
         Slope slope = ascent.from(start.at + normal * sign);
@@ -89,6 +114,24 @@ Slope slope_from(const Passages& passages, std::uint32_t stand, double rise) {
         if (best.top == Slope::none || passages[slope.top].clearance > passages[best.top].clearance) best = std::move(slope);
     }
     return best;
+}
+
+std::vector<Slope> straight_off(const Passages& passages, std::uint32_t portal, double ball) {
+    const TriangleTree& tree = passages.clearance().tree();
+    const CellComplex& complex = passages.air().complex;
+    const Vector normal = normal_of(complex.corners_of(complex.portals[portal]));
+    const Point& start = passages[portal].at;
+    std::vector<Slope> ways;
+    for (const double sign : {1.0, -1.0}) {
+        for (const double off : {1.5, 3.0, 6.0}) {  // radii
+            const Point at = start + normal * (sign * off * ball);
+            if (tree.nearest(start, at, ball).found()) break;
+            for (const std::uint32_t home : homes_near(passages, at, ball)) {
+                if (home != portal && !tree.nearest(at, passages[home].at, ball).found()) ways.push_back({home, ball, {at}});
+            }
+        }
+    }
+    return ways;
 }
 
 }  // namespace seamward

@@ -15,6 +15,7 @@ namespace seamward {
 namespace {
 
 constexpr std::size_t at_a_time = 128;  // passages
+constexpr double home_is = 0.99;        // of a radius: stands are placed a little roughly
 constexpr double rise = 1.25;           // a place wider by this is uphill
 
 /// The stands joined from the widest passage down; a group becomes a body when it is one at the place where it would join another
@@ -37,6 +38,7 @@ public:
         for (const std::uint32_t seed : seeds) {
             if (body_[seed] < 0) make_body(seed, seed);
         }
+        lead_off();
         std::vector<Next> heap(passages_.count());
         for (std::uint32_t i = 0; i < heap.size(); ++i) heap[i] = next(i);
         std::make_heap(heap.begin(), heap.end());
@@ -112,12 +114,43 @@ private:
         join(i);
     }
 
+    /// Adds ways straight out of roomy portals on whose one side no other stand of the cell is roomy.
+    void lead_off() {
+        const double home = rules_.roomy * home_is;
+        std::vector<std::vector<Slope>> ways(passages_.size());
+        tbb::parallel_for(std::uint32_t{0}, static_cast<std::uint32_t>(passages_.size()), [&](std::uint32_t stand) {
+            if (passages_.is_portal(stand) && passages_[stand].clearance >= home && is_cornered(stand, home))
+                ways[stand] = straight_off(passages_, stand, home);
+        });
+        for (std::uint32_t stand = 0; stand < ways.size(); ++stand) {
+            for (Slope& way : ways[stand]) passages_.add(stand, way.top, way.clearance, std::move(way.corners));
+        }
+    }
+
+    [[nodiscard]] bool is_cornered(std::uint32_t portal, double home) const {
+        const std::vector<Portal>& portals = passages_.air().complex.portals;
+        const Portal& mine = portals[portal];
+        bool front = false, back = false;
+        for (const std::uint32_t i : passages_.of(portal)) {
+            const Passage& p = passages_.passage(i);
+            if (p.clearance < home) continue;
+            const std::uint32_t other = p.across(portal);
+            const auto touches = [&](std::uint32_t cell) {
+                return passages_.is_portal(other) ? portals[other].front == cell || portals[other].back == cell
+                                                  : other == passages_.middle_of(cell);
+            };
+            front = front || touches(mine.front);
+            back = back || touches(mine.back);
+        }
+        return !front || !back;
+    }
+
     void climb(std::uint32_t stand, std::uint32_t other) {
         if (climbed_[stand]) return;
         const double clearance = passages_[stand].clearance;
         if (clearance * rise >= rules_.roomy * 0.9 || passages_[other].clearance >= rise * clearance) return;
         climbed_[stand] = 1;
-        Slope slope = slope_from(passages_, stand, rise);
+        Slope slope = slope_from(passages_, stand, rise * clearance);
         if (slope.top != Slope::none) join(passages_.add(stand, slope.top, slope.clearance, std::move(slope.corners)));
     }
 
@@ -151,10 +184,10 @@ private:
 
     /// Whether a group that is about to be joined through a passage of that clearance is a body of its own.
     [[nodiscard]] bool is_body(std::uint32_t group, double joined_at) const {
-        if (joined_at >= rules_.roomy * 0.99 || volume_[group] < rules_.least_volume) return false;
+        if (joined_at >= rules_.roomy * home_is || volume_[group] < rules_.least_volume) return false;
         const Stand& widest = passages_[widest_[group]];
-        if (widest.clearance >= rules_.roomy * 0.99) return true;
-        return widest.clearance >= rules_.thin_cavity * 0.99 && widest.clearance >= rules_.widening * joined_at &&
+        if (widest.clearance >= rules_.roomy * home_is) return true;
+        return widest.clearance >= rules_.thin_cavity * home_is && widest.clearance >= rules_.widening * joined_at &&
                is_sheet(widest);
     }
 

@@ -91,7 +91,8 @@ bool Surroundings::shut_by(const Section& section) const {
             const Passage& p = passages_.passage(i);
             const auto to = local_.find(p.across(stands_[k].stand));
             if (to == local_.end() || to->second <= k || p.clearance < narrower * radius_) continue;
-            if (!gate.is_crossed(passages_, i) && !openings_.may_go_elsewhere(passages_, i, which_)) parent[find(k)] = find(to->second);
+            if (!gate.is_crossed(passages_, i) && !openings_.may_go_elsewhere(passages_, i, which_))
+                parent[find(k)] = find(to->second);
         }
     }
     std::unordered_set<std::size_t> first;
