@@ -3,6 +3,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
+#include <span>
 #include <vector>
 
 #include "geometry/plane3.h"
@@ -58,6 +60,20 @@ inline Vector doubled_area(const ConvexPolygon& polygon) {
         sum = sum + cross(polygon[i] - polygon[0], polygon[i + 1] - polygon[0]);
     }
     return sum;
+}
+
+/// Where a segment goes through a polygon, as a fraction of it; nothing where it does not, or lies in its plane.
+inline std::optional<double> crossing(std::span<const Point> polygon, const Point& a, const Point& b) {
+    const Vector normal = doubled_area({polygon.begin(), polygon.end()});
+    const double before = dot(normal, a - polygon[0]), after = dot(normal, b - polygon[0]);
+    if ((before < 0) == (after < 0)) return {};
+    const double part = before / (before - after);
+    const Point at = a + (b - a) * part;
+    for (std::size_t i = 0; i < polygon.size(); ++i) {
+        const Point& p = polygon[i];
+        if (dot(cross(normal, polygon[i + 1 < polygon.size() ? i + 1 : 0] - p), at - p) < 0) return {};
+    }
+    return part;
 }
 
 inline Point middle_of(const Point* corners, std::size_t count) {

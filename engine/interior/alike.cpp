@@ -23,19 +23,6 @@ constexpr double exit = 1.4;         // where a ball larger by this fits, one is
 constexpr double less = 1e-3;        // of the radius: what the way may lose when it is moved
 constexpr double exact = 5e-4;       // of the radius, on the way home
 
-/// Where the straight way from `a` to `b` goes through a convex polygon.
-bool crosses(const ConvexPolygon& polygon, const Point& a, const Point& b) {
-    const Vector normal = doubled_area(polygon);
-    const double before = dot(normal, a - polygon[0]), after = dot(normal, b - polygon[0]);
-    if ((before < 0) == (after < 0)) return false;
-    const Point at = a + (b - a) * (before / (before - after));
-    for (std::size_t i = 0; i < polygon.size(); ++i) {
-        const Point& p = polygon[i];
-        if (dot(cross(normal, polygon[(i + 1) % polygon.size()] - p), at - p) < 0) return false;
-    }
-    return true;
-}
-
 /// The part of another opening's way that lies between its ends, from where a ball is out of it on the one side to the other,
 /// moved. Empty where it does not come out.
 std::vector<Point> moved_way(const Clearance& clearance, const Measured& other, const Vector& by) {
@@ -155,7 +142,7 @@ std::optional<Measured> measure_alike(const Passages& passages, const Bodies& bo
     way.corners.push_back(passages[way.ends[1]].at);
     int crossed = 0;
     for (std::size_t i = 0; i + 1 < way.corners.size(); ++i) {
-        for (const ConvexPolygon& piece : mouth.pieces) crossed += crosses(piece, way.corners[i], way.corners[i + 1]) ? 1 : 0;
+        for (const ConvexPolygon& piece : mouth.pieces) crossed += crossing(piece, way.corners[i], way.corners[i + 1]) ? 1 : 0;
     }
     if (crossed % 2 == 0) return {};
     const auto [at, along] = middle_of_tightest(passages, way);
@@ -184,11 +171,11 @@ std::optional<Measured> measure_alike(const Passages& passages, const Bodies& bo
 
 }  // namespace
 
-std::vector<Measured> measure_all(const Passages& passages, const Bodies& bodies, const WaysHome& home, const Openings& openings,
-                                  const RunContext& run) {
+std::vector<std::vector<Measured>> measure_all(const Passages& passages, const Bodies& bodies, const WaysHome& home,
+                                               const Openings& openings, const RunContext& run) {
     run.stage("measuring gaps");
     const std::vector<std::size_t> like = look_alikes(passages, openings);
-    std::vector<Measured> measured(like.size());
+    std::vector<std::vector<Measured>> measured(like.size());
     tbb::parallel_for(std::size_t{0}, like.size(), [&](std::size_t i) {
         run.check();
         if (like[i] == i) measured[i] = measure(passages, bodies, home, openings, i);
@@ -196,8 +183,8 @@ std::vector<Measured> measure_all(const Passages& passages, const Bodies& bodies
     tbb::parallel_for(std::size_t{0}, like.size(), [&](std::size_t i) {
         if (like[i] == i) return;
         run.check();
-        std::optional<Measured> alike = measure_alike(passages, bodies, home, openings, i, like[i], measured[like[i]]);
-        measured[i] = alike ? std::move(*alike) : measure(passages, bodies, home, openings, i);
+        std::optional<Measured> alike = measure_alike(passages, bodies, home, openings, i, like[i], measured[like[i]][0]);
+        measured[i] = alike ? std::vector{std::move(*alike)} : measure(passages, bodies, home, openings, i);
     });
     return measured;
 }

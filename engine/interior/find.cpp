@@ -143,6 +143,20 @@ void join_bodies(double widest, std::size_t kept, Bodies& bodies, std::vector<Op
     measured.resize(left);
 }
 
+/// One opening in the list for each that was measured: those that share a mouth stand side by side.
+std::vector<Measured> part_mouths(std::vector<std::vector<Measured>> measured, std::vector<Opening>& openings) {
+    std::vector<Measured> list;
+    std::vector<Opening> parted;
+    for (std::size_t i = 0; i < measured.size(); ++i) {
+        for (Measured& m : measured[i]) {
+            list.push_back(std::move(m));
+            parted.push_back(openings[i]);
+        }
+    }
+    openings = std::move(parted);
+    return list;
+}
+
 /// Whether two flat cuts along the axes show the same opening at two places of its depth.
 bool are_of_one(const Measured& a, const Measured& b) {
     constexpr double same = 1e-4;  // meters
@@ -313,7 +327,7 @@ Found find_gaps(const Model& model, const FindSettings& settings, const RunConte
         if (cap < far_seen && rooms_run_together(passages, bodies)) return false;
         const WaysHome home(passages, bodies);
         Openings openings = find_openings(passages, bodies, home);
-        std::vector<Measured> measured = measure_all(passages, bodies, home, openings, run);
+        std::vector<Measured> measured = part_mouths(measure_all(passages, bodies, home, openings, run), openings.list);
         join_bodies(settings.widest, 1 + settings.rooms.size(), bodies, openings.list, measured);
         join_mouths(passages, openings.list, measured);
         const std::vector<std::size_t> space_of = name_spaces(passages, bodies, model, settings, found);

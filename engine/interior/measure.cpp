@@ -221,7 +221,7 @@ ShutBy narrowest_cut(const Passages& passages, const Surroundings& around, const
         }
         std::stable_sort(sections.begin(), sections.end(), [](const Section& a, const Section& b) { return a.area < b.area; });
         for (Section& section : sections) {
-            if (!around.shut_by(section)) continue;
+            if (!around.shut_by({Gate(section, way.radius)})) continue;
             const double widest = widest_in(passages.clearance(), section.pieces, floor, best.at_most, best.stands);
             if (widest >= best.at_most) continue;
             best.section = std::move(section);
@@ -329,43 +329,78 @@ std::array<std::uint32_t, 2> parts_around(const Passages& passages, const Point&
     return parts;
 }
 
-Measured measure(const Passages& passages, const Bodies& bodies, const WaysHome& home, const Openings& openings,
-                 std::size_t which) {
-    const Clearance& clearance = passages.clearance();
-    const Opening& opening = openings.list[which];
-    ThroatWay way = widest_way(passages, bodies, home, openings, which, exact);
-    const Mouth mouth(passages, opening);
-    const Surroundings around(passages, bodies, openings, which, way.radius);
-    ShutBy cut;
-    std::pair<Point, Vector> middle;
-    double most = 0;
-    for (int turn = 0; turn < 4; ++turn) {
-        std::vector<Stand> wider;
-        most = widest_in(clearance, mouth.pieces, way.radius, clearance.cap(), wider);
-        middle = middle_of_tightest(passages, way);
-        cut = narrowest_cut(passages, around, way, mouth.pieces, middle, most);
-        if (std::min(most, cut.at_most) <= way.radius * sure) break;
-        wider.insert(wider.end(), cut.stands.begin(), cut.stands.end());
-        if (!widen(passages, bodies, home, openings, which, wider, exact, way)) break;
-    }
+namespace {
+
+Measured told(const Passages& passages, const ThroatWay& way, const Mouth& mouth, const Section* section, double most) {
     Measured m;
     m.width = 2 * way.radius;
-    m.at = middle.first;
+    m.at = middle_of_tightest(passages, way).first;
     m.take_box(mouth);
     m.through = way.corners;
     m.depth = depth_of(passages, way);
-    if (cut.section) {
-        m.at_most = 2 * std::max(way.radius, std::min(most, cut.at_most));
-        m.shape = shape_of(*cut.section, m.width, m.length);
-        m.cut = box_around(cut.section->pieces);
+    m.at_most = 2 * std::max(way.radius, most);
+    if (section != nullptr) {
+        m.shape = shape_of(*section, m.width, m.length);
+        m.cut = box_around(section->pieces);
     } else {
-        m.at_most = 2 * most;
         const Strips strips(passages, mouth.pieces, way.radius);
         m.length = strips.area() <= long_enough * m.width * m.width ? m.width : strips.length();
         m.shape = m.length > m.width ? Shape(Slot{m.width, m.length}) : Shape(Hole{m.width});
     }
     m.parts = parts_around(passages, m.at);
     return m;
+}
+
+/// Openings that have one mouth in common, as two joints into one cavity may: each is shut by a cut of its own, and all of these
+/// together shut the mouth. Nothing where that does not come out so.
+std::vector<Measured> tell_apart(const Passages& passages, const Bodies& bodies, const WaysHome& home, const Openings& openings,
+                                 std::size_t which, const Surroundings& around, const Mouth& mouth, ThroatWay way) {
+    constexpr std::size_t most_openings = 4;
+    std::vector<Measured> list;
+    std::vector<Gate> gates;
+    while (list.size() < most_openings) {
+        const auto [at, along] = middle_of_tightest(passages, way);
+        std::optional<Section> section;
+        for (const Vector& facing : facings(passages, way, mouth.pieces, along)) {
+            std::optional<Section> other = section_at(passages, at, facing, way.radius);
+            if (other && (!section || other->area < section->area)) section = std::move(other);
+        }
+        if (!section) return {};
+        std::vector<Stand> stands;
+        const double most = widest_in(passages.clearance(), section->pieces, way.radius, way.radius * 1.5, stands);
+        list.push_back(told(passages, way, mouth, &*section, most));
+        gates.emplace_back(*section, way.radius);
+        const std::optional<std::uint32_t> beside = around.widest_beside(gates);
+        if (!beside) return list.size() > 1 ? list : std::vector<Measured>();
+        way = widest_way_beside(passages, bodies, home, openings, which, *beside, exact, gates);
+        if (way.corners.empty() || way.radius < passages.least()) return {};
+    }
+    return {};
+}
+
+}  // namespace
+
+std::vector<Measured> measure(const Passages& passages, const Bodies& bodies, const WaysHome& home, const Openings& openings,
+                              std::size_t which) {
+    const Clearance& clearance = passages.clearance();
+    const Opening& opening = openings.list[which];
+    ThroatWay way = widest_way(passages, bodies, home, openings, which, exact);
+    const Mouth mouth(passages, opening);
+    const Surroundings around(passages, bodies, openings, which, way.radius);
+    ShutBy cut;
+    double most = 0;
+    for (int turn = 0; turn < 4; ++turn) {
+        std::vector<Stand> wider;
+        most = widest_in(clearance, mouth.pieces, way.radius, clearance.cap(), wider);
+        cut = narrowest_cut(passages, around, way, mouth.pieces, middle_of_tightest(passages, way), most);
+        if (std::min(most, cut.at_most) <= way.radius * sure) break;
+        wider.insert(wider.end(), cut.stands.begin(), cut.stands.end());
+        if (!widen(passages, bodies, home, openings, which, wider, exact, way)) break;
+    }
+    if (cut.section) return {told(passages, way, mouth, &*cut.section, std::min(most, cut.at_most))};
+    std::vector<Measured> several = tell_apart(passages, bodies, home, openings, which, around, mouth, way);
+    if (several.empty()) several.push_back(told(passages, way, mouth, nullptr, most));
+    return several;
 }
 
 }  // namespace seamward

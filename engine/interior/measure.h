@@ -52,8 +52,9 @@ inline constexpr double sure = 1.004;
 [[nodiscard]] double depth_of(const Passages& passages, const ThroatWay& way);
 
 /// Measures an opening anew, exactly: all that went before was to find it. The width lies between the ball that was led through
-/// and the largest that fits into any portal of the mouth.
-[[nodiscard]] Measured measure(const Passages& passages, const Bodies& bodies, const WaysHome& home, const Openings& openings,
-                               std::size_t which);
+/// and the largest that fits into any portal of the mouth. Where several openings turn out to share the mouth, each is told, the
+/// widest first.
+[[nodiscard]] std::vector<Measured> measure(const Passages& passages, const Bodies& bodies, const WaysHome& home,
+                                            const Openings& openings, std::size_t which);
 
 }  // namespace seamward

@@ -224,6 +224,73 @@ void gather_stray(const Passages& passages, const Bodies& bodies, const std::vec
     drop_beside(passages, first_new, beside, openings);
 }
 
+/// Follows a passage that was added from cell to cell.
+class Trail {
+public:
+    Trail(const Passages& passages, const std::vector<char>& is_border) : passages_(passages), is_border_(is_border) {}
+
+    struct End {
+        bool found = false;                     ///< false where it was lost on the way, at an edge of a portal
+        std::uint32_t border = Openings::none;  ///< the first portal between the cells of two bodies
+    };
+    [[nodiscard]] End follow(std::uint32_t passage) const {
+        constexpr std::size_t most_cells = 64;
+        const Air& air = passages_.air();
+        const Passage& p = passages_.passage(passage);
+        std::vector<Point> way{passages_[p.from].at};
+        for (const Point& corner : passages_.corners_of(passage)) way.push_back(corner);
+        way.push_back(passages_[p.to].at);
+        std::uint32_t cell = first_cell(p.from, way[1] - way[0]), entered = p.from;
+        std::size_t cells = 0;
+        for (std::size_t i = 0; i + 1 < way.size(); ++i) {
+            for (double done = 0; cells < most_cells; ++cells) {
+                double first = 2;
+                std::uint32_t exit = Openings::none;
+                for (const std::uint32_t portal : air.portals_of(cell)) {
+                    if (portal == entered || portal == p.to) continue;
+                    const auto part = crossing(air.complex.corners_of(air.complex.portals[portal]), way[i], way[i + 1]);
+                    if (!part || *part < done || *part >= first) continue;
+                    first = *part;
+                    exit = portal;
+                }
+                if (exit == Openings::none) break;
+                if (is_border_[exit]) return {true, exit};
+                done = first;
+                cell = beyond(exit, cell);
+                entered = exit;
+            }
+            entered = Openings::none;
+        }
+        return {touches(p.to, cell), Openings::none};
+    }
+
+private:
+    [[nodiscard]] std::uint32_t beyond(std::uint32_t portal, std::uint32_t cell) const {
+        const Portal& p = passages_.air().complex.portals[portal];
+        return p.front == cell ? p.back : p.front;
+    }
+
+    [[nodiscard]] bool touches(std::uint32_t stand, std::uint32_t cell) const {
+        if (!passages_.is_portal(stand)) return stand == passages_.middle_of(cell);
+        const Portal& p = passages_.air().complex.portals[stand];
+        return p.front == cell || p.back == cell;
+    }
+
+    /// Of the two cells of a portal that to whose side one sets out.
+    [[nodiscard]] std::uint32_t first_cell(std::uint32_t stand, const Vector& along) const {
+        const CellComplex& complex = passages_.air().complex;
+        if (!passages_.is_portal(stand)) return stand - static_cast<std::uint32_t>(complex.portals.size());
+        const Portal& p = complex.portals[stand];
+        const std::span<const Point> corners = complex.corners_of(p);
+        const Vector normal = doubled_area({corners.begin(), corners.end()});
+        const bool to_front = dot(normal, complex.cells[p.front].middle - corners[0]) > 0;
+        return (dot(normal, along) > 0) == to_front ? p.front : p.back;
+    }
+
+    const Passages& passages_;
+    const std::vector<char>& is_border_;
+};
+
 }  // namespace
 
 std::int32_t Openings::body_at(const Passages& passages, std::uint32_t stand) const {
@@ -231,13 +298,6 @@ std::int32_t Openings::body_at(const Passages& passages, std::uint32_t stand) co
     if (!passages.is_portal(stand)) return body_of_cell[stand - portals.size()];
     const std::int32_t front = body_of_cell[portals[stand].front];
     return front == body_of_cell[portals[stand].back] ? front : -1;
-}
-
-bool Openings::may_go_elsewhere(const Passages& passages, std::uint32_t passage, std::size_t which) const {
-    if (!passages.was_added(passage)) return false;
-    const Passage& p = passages.passage(passage);
-    if (passages.is_portal(p.from) && at_portal[p.from] == which) return false;
-    return body_at(passages, p.from) != body_at(passages, p.to);
 }
 
 Openings find_openings(const Passages& passages, const Bodies& bodies, const WaysHome& home) {
@@ -302,11 +362,23 @@ Openings find_openings(const Passages& passages, const Bodies& bodies, const Way
     Openings result{std::move(openings),
                     std::vector<std::uint32_t>(passages.air().complex.portals.size(), Openings::none),
                     shares.list(),
+                    {},
                     {}};
     result.is_border.resize(result.at_portal.size());
     for (std::uint32_t i = 0; i < result.is_border.size(); ++i) result.is_border[i] = shares.is_border(i);
     for (std::uint32_t i = 0; i < result.list.size(); ++i) {
         for (const std::uint32_t portal : result.list[i].mouth) result.at_portal[portal] = i;
+    }
+    const Trail trail(passages, result.is_border);
+    for (std::uint32_t i = 0; i < passages.count(); ++i) {
+        if (!passages.was_added(i)) continue;
+        const Trail::End end = trail.follow(i);
+        const Passage& p = passages.passage(i);
+        const bool stays =
+            end.border == Openings::none && (end.found || result.body_at(passages, p.from) == result.body_at(passages, p.to));
+        result.through.push_back(stays                          ? Openings::inside
+                                 : end.border == Openings::none ? Openings::none
+                                                                : result.at_portal[end.border]);
     }
     return result;
 }

@@ -28,9 +28,15 @@ struct Openings {
 
     /// The body that the cell, or both cells, of a stand go with, or -1.
     [[nodiscard]] std::int32_t body_at(const Passages& passages, std::uint32_t stand) const;
-    /// Whether a passage may lead from body to body by another opening than `which`: those that were added go through several
-    /// cells.
-    [[nodiscard]] bool may_go_elsewhere(const Passages& passages, std::uint32_t passage, std::size_t which) const;
+    /// Whether a passage that was added leads through the mouth of another opening than `which`, or from body to body where no
+    /// opening is told: it goes through several cells.
+    [[nodiscard]] bool leads_elsewhere(const Passages& passages, std::uint32_t passage, std::size_t which) const {
+        if (!passages.was_added(passage)) return false;
+        const std::uint32_t by = through[passage - (passages.count() - through.size())];
+        return by != inside && by != which;
+    }
+    static constexpr std::uint32_t inside = 0xfffffffe;
+    std::vector<std::uint32_t> through;  ///< for each passage that was added: an opening, `none`, or `inside` of a body's cells
 };
 
 /// Gives every cell to a body and looks at the surface between: portals between cells of two bodies that hang together by edges

@@ -136,6 +136,36 @@ double widest_in(const Clearance& clearance, const std::vector<ConvexPolygon>& p
     return std::min(widest, most);
 }
 
+Gate::Gate(const Section& section, double more) : at_(section.pieces[0][0]) {
+    for (const ConvexPolygon& piece : section.pieces) {
+        if (const Vector area = doubled_area(piece); dot(area, area) > dot(normal_, normal_)) normal_ = area;
+        for (const Point& p : piece) {
+            low_ = {std::min(low_.x, p.x - more), std::min(low_.y, p.y - more), std::min(low_.z, p.z - more)};
+            high_ = {std::max(high_.x, p.x + more), std::max(high_.y, p.y + more), std::max(high_.z, p.z + more)};
+        }
+    }
+}
+
+bool Gate::is_crossed(const Point& a, const Point& b) const {
+    const double before = dot(normal_, a - at_), after = dot(normal_, b - at_);
+    if ((before < 0) == (after < 0)) return false;
+    const Point cut = a + (b - a) * (before / (before - after));
+    return cut.x >= low_.x && cut.x <= high_.x && cut.y >= low_.y && cut.y <= high_.y && cut.z >= low_.z && cut.z <= high_.z;
+}
+
+bool Gate::is_crossed(const Passages& passages, std::uint32_t passage) const {
+    Point from = passages[passages.passage(passage).from].at;
+    for (const Point& to : passages.corners_of(passage)) {
+        if (is_crossed(from, to)) return true;
+        from = to;
+    }
+    return is_crossed(from, passages[passages.passage(passage).to].at);
+}
+
+bool is_any_crossed(const std::vector<Gate>& gates, const Passages& passages, std::uint32_t passage) {
+    return std::any_of(gates.begin(), gates.end(), [&](const Gate& gate) { return gate.is_crossed(passages, passage); });
+}
+
 std::optional<Section> section_at(const Passages& passages, const Point& at, const Vector& normal, double radius) {
     return Cut(passages, at, normal, radius).grow();
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <cstdint>
 #include <optional>
 #include <vector>
 
@@ -14,6 +15,22 @@ struct Section {
     double area = 0;  ///< square meters
     double rim = 0;   ///< meters along the solids around it and within
 };
+
+/// What ways are not to lead through: a section's plane within the box around it, a little larger by `more` meters. What stands
+/// within the section is not in the way here.
+class Gate {
+public:
+    Gate(const Section& section, double more);
+
+    [[nodiscard]] bool is_crossed(const Point& a, const Point& b) const;
+    [[nodiscard]] bool is_crossed(const Passages& passages, std::uint32_t passage) const;
+
+private:
+    Point low_{1e300, 1e300, 1e300}, high_{-1e300, -1e300, -1e300}, at_;
+    Vector normal_;
+};
+
+[[nodiscard]] bool is_any_crossed(const std::vector<Gate>& gates, const Passages& passages, std::uint32_t passage);
 
 /// The cut in the plane through `at` with that normal, as far as it hangs together in the air. Nothing when it runs into air
 /// where a ball larger than `radius` (meters) by a half fits: then it does not shut the opening.

@@ -3,7 +3,6 @@
 
 #include <algorithm>
 #include <numeric>
-#include <unordered_set>
 
 namespace seamward {
 
@@ -12,40 +11,6 @@ namespace {
 constexpr double narrower = 0.6;  // of the radius: a passage of less is no way for the ball
 constexpr double wider = 1.5;     // of the radius: a stand of so much is out of the opening
 constexpr std::size_t most_stands = 4000;
-
-/// The box around a section, a little larger, and its plane.
-struct Gate {
-    Point low{1e300, 1e300, 1e300}, high{-1e300, -1e300, -1e300}, at;
-    Vector normal;
-
-    Gate(const Section& section, double more) {
-        for (const ConvexPolygon& piece : section.pieces) {
-            if (const Vector area = doubled_area(piece); dot(area, area) > dot(normal, normal)) normal = area;
-            for (const Point& p : piece) {
-                low = {std::min(low.x, p.x - more), std::min(low.y, p.y - more), std::min(low.z, p.z - more)};
-                high = {std::max(high.x, p.x + more), std::max(high.y, p.y + more), std::max(high.z, p.z + more)};
-            }
-        }
-        at = section.pieces[0][0];
-    }
-
-    /// Whether the straight line goes through. What stands within a section is not in the way here.
-    [[nodiscard]] bool is_crossed(const Point& a, const Point& b) const {
-        const double before = dot(normal, a - at), after = dot(normal, b - at);
-        if ((before < 0) == (after < 0)) return false;
-        const Point cut = a + (b - a) * (before / (before - after));
-        return cut.x >= low.x && cut.x <= high.x && cut.y >= low.y && cut.y <= high.y && cut.z >= low.z && cut.z <= high.z;
-    }
-
-    [[nodiscard]] bool is_crossed(const Passages& passages, std::uint32_t i) const {
-        Point from = passages[passages.passage(i).from].at;
-        for (const Point& to : passages.corners_of(i)) {
-            if (is_crossed(from, to)) return true;
-            from = to;
-        }
-        return is_crossed(from, passages[passages.passage(i).to].at);
-    }
-};
 
 }  // namespace
 
@@ -64,7 +29,7 @@ Surroundings::Surroundings(const Passages& passages, const Bodies& bodies, const
             const std::int32_t body = bodies.of[to];
             if (body != opening.first && body != opening.second) continue;
             if (passages.is_portal(to) && openings.at_portal[to] != Openings::none && openings.at_portal[to] != which) continue;
-            if (passages.passage(i).clearance >= narrower * radius && !openings.may_go_elsewhere(passages, i, which))
+            if (passages.passage(i).clearance >= narrower * radius && !openings.leads_elsewhere(passages, i, which))
                 add(to, bodies, opening);
         }
     }
@@ -78,31 +43,64 @@ void Surroundings::add(std::uint32_t stand, const Bodies& bodies, const Opening&
     stands_.push_back({stand, !out ? -1 : body == opening.first ? 0 : body == opening.second ? 1 : -1, out});
 }
 
-bool Surroundings::shut_by(const Section& section) const {
-    const Gate gate(section, radius_);
-    std::vector<std::size_t> parent(stands_.size());
-    std::iota(parent.begin(), parent.end(), std::size_t{0});
-    const auto find = [&](std::size_t x) {
-        while (parent[x] != x) x = parent[x] = parent[parent[x]];
-        return x;
-    };
+bool Surroundings::shut_by(const std::vector<Gate>& gates) const { return !widest_beside(gates); }
+
+std::optional<std::uint32_t> Surroundings::widest_beside(const std::vector<Gate>& gates) const {
+    std::vector<Link> links;
     for (std::size_t k = 0; k < stands_.size(); ++k) {
         for (const std::uint32_t i : passages_.of(stands_[k].stand)) {
             const Passage& p = passages_.passage(i);
             const auto to = local_.find(p.across(stands_[k].stand));
             if (to == local_.end() || to->second <= k || p.clearance < narrower * radius_) continue;
-            if (!gate.is_crossed(passages_, i) && !openings_.may_go_elsewhere(passages_, i, which_))
-                parent[find(k)] = find(to->second);
+            if (!is_any_crossed(gates, passages_, i) && !openings_.leads_elsewhere(passages_, i, which_))
+                links.push_back({p.clearance, i, k, to->second, p.led()});
         }
     }
-    std::unordered_set<std::size_t> first;
-    for (std::size_t k = 0; k < stands_.size(); ++k) {
-        if (stands_[k].side == 0) first.insert(find(k));
+    std::make_heap(links.begin(), links.end());
+    // Most of them were never led, and count for what they may be: that does where they do not even so.
+    if (!link_up(links, false)) return std::nullopt;
+    return link_up(std::move(links), true);
+}
+
+std::optional<std::uint32_t> Surroundings::link_up(std::vector<Link> links, bool lead) const {
+    const std::size_t sides = stands_.size();  // two more: all that is beyond the one end, and the other
+    std::vector<std::size_t> parent(sides + 2);
+    std::iota(parent.begin(), parent.end(), std::size_t{0});
+    const auto find = [&](std::size_t x) {
+        while (parent[x] != x) x = parent[x] = parent[parent[x]];
+        return x;
+    };
+    for (std::size_t k = 0; k < sides; ++k) {
+        if (stands_[k].side >= 0) parent[k] = sides + static_cast<std::size_t>(stands_[k].side);
     }
-    for (std::size_t k = 0; k < stands_.size(); ++k) {
-        if (stands_[k].side == 1 && first.contains(find(k))) return false;
+    while (!links.empty()) {
+        std::pop_heap(links.begin(), links.end());
+        Link link = links.back();
+        links.pop_back();
+        const std::size_t from = find(link.from), to = find(link.to);
+        if (from == to) continue;
+        if (lead && !link.led) {
+            link.led = true;
+            link.clearance = clearance_of(link.passage);
+            if (link.clearance < narrower * radius_) continue;
+            links.push_back(link);
+            std::push_heap(links.begin(), links.end());
+            continue;
+        }
+        parent[from] = to;
+        if (find(sides) == find(sides + 1)) return link.passage;
     }
-    return true;
+    return std::nullopt;
+}
+
+double Surroundings::clearance_of(std::uint32_t passage) const {
+    constexpr int turns = 2;
+    const auto [known, fresh] = led_.emplace(passage, 0);
+    if (fresh) {
+        const Passage& p = passages_.passage(passage);
+        known->second = passages_.way(passage, p.from, passages_[p.from].at, passages_[p.to].at, p.clearance, 1, turns).clearance;
+    }
+    return known->second;
 }
 
 }  // namespace seamward

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <cstdint>
+#include <optional>
 #include <unordered_map>
 #include <vector>
 
@@ -18,8 +19,10 @@ public:
     /// many stands the first 4,000 are looked at.
     Surroundings(const Passages& passages, const Bodies& bodies, const Openings& openings, std::size_t which, double radius);
 
-    /// Whether no chain of passages leads from one end to the other but through the section. O(p) for p passages here.
-    [[nodiscard]] bool shut_by(const Section& section) const;
+    /// Whether no chain of passages leads from one end to the other but through the gates. O(p log p) for p passages here.
+    [[nodiscard]] bool shut_by(const std::vector<Gate>& gates) const;
+    /// Of the widest chain that does so its narrowest passage.
+    [[nodiscard]] std::optional<std::uint32_t> widest_beside(const std::vector<Gate>& gates) const;
 
 private:
     struct Local {
@@ -28,6 +31,22 @@ private:
         bool out;  ///< wide enough to be no place of the opening
     };
 
+    /// A passage between two of the stands.
+    struct Link {
+        double clearance;  ///< meters; where it was not led what it is at most
+        std::uint32_t passage;
+        std::size_t from, to;
+        bool led;
+
+        bool operator<(const Link& other) const {
+            return clearance != other.clearance ? clearance < other.clearance : passage > other.passage;
+        }
+    };
+
+    /// Joins stands from the widest link down, to the one that connects the two ends. With `lead` a ball is led through those
+    /// that join some.
+    [[nodiscard]] std::optional<std::uint32_t> link_up(std::vector<Link> links, bool lead) const;
+    [[nodiscard]] double clearance_of(std::uint32_t passage) const;
     void add(std::uint32_t stand, const Bodies& bodies, const Opening& opening);
 
     const Passages& passages_;
@@ -36,6 +55,7 @@ private:
     double radius_;
     std::vector<Local> stands_;
     std::unordered_map<std::uint32_t, std::size_t> local_;
+    mutable std::unordered_map<std::uint32_t, double> led_;  ///< by passage; not for several threads
 };
 
 }  // namespace seamward

@@ -23,16 +23,18 @@ constexpr int turns = 5;
 /// The stands around the widest passage and the passages between them, with better stands.
 class Throat {
 public:
-    Throat(const Passages& passages, const Bodies& bodies, const Openings& openings, std::size_t which, double radius,
-           double tolerance, bool by_cells)
+    Throat(const Passages& passages, const Bodies& bodies, const Openings& openings, std::size_t which, std::uint32_t start,
+           double radius, double tolerance, bool by_cells, const std::vector<Gate>& gates)
         : passages_(passages),
           bodies_(bodies),
           openings_(openings),
           which_(which),
           opening_(openings.list[which]),
           tolerance_(tolerance),
-          by_cells_(by_cells && !opening_.stray) {
+          by_cells_(by_cells && !opening_.stray),
+          gates_(gates) {
         opening_.radius = radius;
+        opening_.widest = start;
         collect();
         for (Local& local : stands_) improve(local);
         for (int turn = 0; turn < 2; ++turn) echo();
@@ -58,6 +60,7 @@ public:
             if (end == none) end = i;
             parent_[find(i)] = find(end);
         }
+        if (ends[0] == none || ends[1] == none) return {};
         while (!order.empty() && find(ends[0]) != find(ends[1])) {
             std::pop_heap(order.begin(), order.end(), after);
             const std::uint32_t i = order.back();
@@ -123,6 +126,10 @@ private:
         return opening != which_ && (opening != Openings::none || (by_cells_ && openings_.is_border[stand] != 0));
     }
 
+    [[nodiscard]] bool is_shut(std::uint32_t passage) const {
+        return openings_.leads_elsewhere(passages_, passage, which_) || is_any_crossed(gates_, passages_, passage);
+    }
+
     void add(std::uint32_t stand) {
         local_.emplace(stand, static_cast<std::uint32_t>(stands_.size()));
         stands_.push_back({stand, passages_[stand], side_of(stand)});
@@ -153,7 +160,7 @@ private:
                     local_.contains(to))
                     continue;
                 if (bodies_.of[to] != opening_.first && bodies_.of[to] != opening_.second) continue;
-                if (is_elsewhere(to) || openings_.may_go_elsewhere(passages_, i, which_)) continue;
+                if (is_elsewhere(to) || is_shut(i)) continue;
                 next.push_back({passages_[to].clearance, to});
             }
             std::sort(next.begin(), next.end(), [](const Next& a, const Next& b) { return b < a; });
@@ -165,7 +172,8 @@ private:
         }
         // Where no way out came in, the passage itself is one.
         for (const int side : {0, 1}) {
-            if (std::any_of(stands_.begin(), stands_.end(), [&](const Local& l) { return l.side == side; })) continue;
+            if (!gates_.empty() || std::any_of(stands_.begin(), stands_.end(), [&](const Local& l) { return l.side == side; }))
+                continue;
             const std::int32_t body = side == 0 ? opening_.first : opening_.second;
             stands_[bodies_.of[start.from] == body ? 0 : 1].side = side;
         }
@@ -173,7 +181,7 @@ private:
             for (const std::uint32_t i : passages_.of(stands_[a].global)) {
                 const Passage& p = passages_.passage(i);
                 const auto to = local_.find(p.across(stands_[a].global));
-                if (to == local_.end() || to->second <= a || openings_.may_go_elsewhere(passages_, i, which_)) continue;
+                if (to == local_.end() || to->second <= a || is_shut(i)) continue;
                 edges_.push_back({a, to->second, i, 0, false, {}});
             }
         }
@@ -308,6 +316,7 @@ private:
     Opening opening_;
     double tolerance_;
     bool by_cells_;  ///< whether an end of the opening is where cells, too, go with the body
+    const std::vector<Gate>& gates_;
     std::vector<Local> stands_;
     std::unordered_map<std::uint32_t, std::uint32_t> local_;
     std::vector<Edge> edges_;
@@ -318,12 +327,12 @@ private:
 /// Looks for the widest way, each time for one a little wider than the last. A way as wide as was looked for has to be found
 /// again when a wider one is looked for: else it left the opening by a side where only a small ball is told to be out.
 ThroatWay look_around(const Passages& passages, const Bodies& bodies, const Openings& openings, std::size_t which,
-                      double tolerance, bool by_cells) {
-    double known = openings.list[which].radius;
+                      double tolerance, bool by_cells, std::uint32_t start, const std::vector<Gate>& gates) {
+    double known = passages.passage(start).clearance;
     ThroatWay best;
     bool sure = true;
     for (int round = 0; round < most_rounds; ++round) {
-        ThroatWay way = Throat(passages, bodies, openings, which, known, tolerance, by_cells).way();
+        ThroatWay way = Throat(passages, bodies, openings, which, start, known, tolerance, by_cells, gates).way();
         if (way.radius >= best.radius * (1 - 2 * tolerance)) sure = true;
         if (way.radius <= best.radius) break;
         best = std::move(way);
@@ -383,16 +392,24 @@ void straighten(const Passages& passages, ThroatWay& way) {
     way.radius = least;
 }
 
+void lead_home_both(const Passages& passages, const WaysHome& home, double tolerance, ThroatWay& way) {
+    straighten(passages, way);
+    lead_home(passages, home, way.ends[1], tolerance, way);
+    std::reverse(way.corners.begin(), way.corners.end());
+    lead_home(passages, home, way.ends[0], tolerance, way);
+    std::reverse(way.corners.begin(), way.corners.end());
+}
+
 }  // namespace
 
 ThroatWay widest_way(const Passages& passages, const Bodies& bodies, const WaysHome& home, const Openings& openings,
                      std::size_t which, double tolerance) {
     const Opening& opening = openings.list[which];
-    ThroatWay best = look_around(passages, bodies, openings, which, tolerance, true);
+    ThroatWay best = look_around(passages, bodies, openings, which, tolerance, true, opening.widest, {});
     // Much wider than the ball that was led through before: it may have got out beside the opening. Of two ways to tell where
     // that ends, the one that keeps the ball in is right.
     if ((best.corners.empty() || best.radius > opening.radius * grown) && !opening.stray) {
-        ThroatWay other = look_around(passages, bodies, openings, which, tolerance, false);
+        ThroatWay other = look_around(passages, bodies, openings, which, tolerance, false, opening.widest, {});
         if (!other.corners.empty() && (best.corners.empty() || other.radius < best.radius)) best = std::move(other);
     }
     if (best.corners.empty()) {
@@ -410,12 +427,15 @@ ThroatWay widest_way(const Passages& passages, const Bodies& bodies, const WaysH
             if (passages.is_portal(end)) best.portals.push_back(end);
         }
     }
-    straighten(passages, best);
-    lead_home(passages, home, best.ends[1], tolerance, best);
-    std::reverse(best.corners.begin(), best.corners.end());
-    lead_home(passages, home, best.ends[0], tolerance, best);
-    std::reverse(best.corners.begin(), best.corners.end());
+    lead_home_both(passages, home, tolerance, best);
     return best;
+}
+
+ThroatWay widest_way_beside(const Passages& passages, const Bodies& bodies, const WaysHome& home, const Openings& openings,
+                            std::size_t which, std::uint32_t start, double tolerance, const std::vector<Gate>& gates) {
+    ThroatWay way = look_around(passages, bodies, openings, which, tolerance, false, start, gates);
+    if (!way.corners.empty()) lead_home_both(passages, home, tolerance, way);
+    return way;
 }
 
 }  // namespace seamward

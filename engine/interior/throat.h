@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "interior/openings.h"
+#include "interior/section.h"
 
 namespace seamward {
 
@@ -21,6 +22,11 @@ struct ThroatWay {
 /// (`tolerance`, a fraction of the radius). It keeps out of the mouths of other openings.
 [[nodiscard]] ThroatWay widest_way(const Passages& passages, const Bodies& bodies, const WaysHome& home, const Openings& openings,
                                    std::size_t which, double tolerance);
+
+/// The same around another passage, where gates are shut: a way through none of them, or one without corners where there is none.
+[[nodiscard]] ThroatWay widest_way_beside(const Passages& passages, const Bodies& bodies, const WaysHome& home,
+                                          const Openings& openings, std::size_t which, std::uint32_t start, double tolerance,
+                                          const std::vector<Gate>& gates);
 
 /// Leads a way on from its last corner, at a stand, to where a ball of the cap's size is at home, along the widest way there.
 void lead_home(const Passages& passages, const WaysHome& home, std::uint32_t from, double tolerance, ThroatWay& way);
