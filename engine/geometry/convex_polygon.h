@@ -62,16 +62,17 @@ inline Vector doubled_area(const ConvexPolygon& polygon) {
     return sum;
 }
 
-/// Where a segment goes through a polygon, as a fraction of it; nothing where it does not, or lies in its plane.
-inline std::optional<double> crossing(std::span<const Point> polygon, const Point& a, const Point& b) {
+/// Where a segment goes through a polygon, or past it by no more than `beside` meters, as a fraction of the segment; nothing
+/// where it does not, or lies in its plane.
+inline std::optional<double> crossing(std::span<const Point> polygon, const Point& a, const Point& b, double beside = 0) {
     const Vector normal = doubled_area({polygon.begin(), polygon.end()});
     const double before = dot(normal, a - polygon[0]), after = dot(normal, b - polygon[0]);
     if ((before < 0) == (after < 0)) return {};
     const double part = before / (before - after);
     const Point at = a + (b - a) * part;
     for (std::size_t i = 0; i < polygon.size(); ++i) {
-        const Point& p = polygon[i];
-        if (dot(cross(normal, polygon[i + 1 < polygon.size() ? i + 1 : 0] - p), at - p) < 0) return {};
+        const Vector inward = cross(normal, polygon[i + 1 < polygon.size() ? i + 1 : 0] - polygon[i]);
+        if (dot(inward, at - polygon[i]) < (beside > 0 ? -beside * length(inward) : 0)) return {};
     }
     return part;
 }

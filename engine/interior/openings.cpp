@@ -235,6 +235,7 @@ public:
     };
     [[nodiscard]] End follow(std::uint32_t passage) const {
         constexpr std::size_t most_cells = 64;
+        constexpr double touching = 1e-8;  // meters: ways begin in corners, where portals meet
         const Air& air = passages_.air();
         const Passage& p = passages_.passage(passage);
         std::vector<Point> way{passages_[p.from].at};
@@ -248,7 +249,7 @@ public:
                 std::uint32_t exit = Openings::none;
                 for (const std::uint32_t portal : air.portals_of(cell)) {
                     if (portal == entered || portal == p.to) continue;
-                    const auto part = crossing(air.complex.corners_of(air.complex.portals[portal]), way[i], way[i + 1]);
+                    const auto part = crossing(air.complex.corners_of(air.complex.portals[portal]), way[i], way[i + 1], touching);
                     if (!part || *part < done || *part >= first) continue;
                     first = *part;
                     exit = portal;

@@ -8,19 +8,28 @@ namespace seamward {
 namespace {
 
 constexpr int steps = 10;
-constexpr double stride = 0.5;     // radii
-constexpr double as_wide = 0.999;  // of the stand's clearance: a ball that has to get through all the way
+constexpr double stride = 0.5;      // radii
+constexpr double as_wide = 0.9999;  // of the stand's clearance: a ball that has to get through all the way
 
-/// The widest stand of the cell that a point lies in.
-std::uint32_t best_of_cell(const Passages& passages, const Point& at) {
+/// The nearest stands of a cell where a ball is at home.
+std::vector<std::uint32_t> homes_near(const Passages& passages, const Point& at, double ball) {
+    constexpr std::size_t most = 4;
     const Air& air = passages.air();
     const std::uint32_t cell = air.complex.cell_at(at);
-    if (air.solid[cell]) return Slope::none;
-    std::uint32_t best = passages.middle_of(cell);
-    for (const std::uint32_t portal : air.portals_of(cell)) {
-        if (passages[portal].clearance > passages[best].clearance) best = portal;
-    }
-    return best;
+    std::vector<std::uint32_t> homes;
+    if (air.solid[cell]) return homes;
+    const auto look = [&](std::uint32_t stand) {
+        if (passages[stand].clearance >= ball) homes.push_back(stand);
+    };
+    look(passages.middle_of(cell));
+    for (const std::uint32_t portal : air.portals_of(cell)) look(portal);
+    const auto nearer = [&](std::uint32_t a, std::uint32_t b) {
+        const double x = distance(passages[a].at, at), y = distance(passages[b].at, at);
+        return x != y ? x < y : a < b;
+    };
+    std::sort(homes.begin(), homes.end(), nearer);
+    if (homes.size() > most) homes.resize(most);
+    return homes;
 }
 
 class Ascent {
@@ -31,24 +40,35 @@ public:
     Slope from(Point at) const {
         const Clearance& clearance = passages_.clearance();
         std::vector<Point> way{start_.at};
+        Slope best;
         for (int i = 0; i < steps; ++i) {
             const Nearest near = clearance.tree().nearest(at, clearance.cap());
-            if (near.distance < ball_ || !is_clear(way.back(), at)) return {};
+            if (near.distance < ball_ || !is_clear(way.back(), at)) break;
             way.push_back(at);
             if (near.distance >= wanted_) {
-                const std::uint32_t top = best_of_cell(passages_, at);
-                if (top != Slope::none && passages_[top].clearance >= wanted_ && is_clear(at, passages_[top].at)) {
-                    way.push_back(passages_[top].at);
-                    return {top, ball_, corners_of(way)};
-                }
+                take_best(way, best);
+                if (best.clearance >= wanted_ * as_wide) break;
             }
-            if (!near.found()) return {};
+            if (!near.found()) break;
             at = at + (at - near.on_triangle) * stride;
         }
-        return {};
+        best.clearance = ball_;
+        return best;
     }
 
 private:
+    /// Of the stands that one comes to straight from the end of a way the one to which the largest ball gets.
+    void take_best(std::vector<Point> way, Slope& best) const {
+        const TriangleTree& tree = passages_.clearance().tree();
+        for (const std::uint32_t top : homes_near(passages_, way.back(), wanted_)) {
+            const double through = tree.nearest(way.back(), passages_[top].at, wanted_).distance;
+            if (through < ball_ || through <= best.clearance) continue;
+            way.push_back(passages_[top].at);
+            best = {top, through, corners_of(way)};
+            way.pop_back();
+        }
+    }
+
     [[nodiscard]] bool is_clear(const Point& from, const Point& to) const {
         return !passages_.clearance().tree().nearest(from, to, ball_).found();
     }
@@ -74,27 +94,6 @@ Vector normal_of(std::span<const Point> corners) {
     const Vector normal = doubled_area({corners.begin(), corners.end()});
     const double size = length(normal);
     return size > 0 ? normal * (1 / size) : Vector{};
-}
-
-/// The nearest stands of a cell where a ball is at home.
-std::vector<std::uint32_t> homes_near(const Passages& passages, const Point& at, double ball) {
-    constexpr std::size_t most = 4;
-    const Air& air = passages.air();
-    const std::uint32_t cell = air.complex.cell_at(at);
-    std::vector<std::uint32_t> homes;
-    if (air.solid[cell]) return homes;
-    const auto look = [&](std::uint32_t stand) {
-        if (passages[stand].clearance >= ball) homes.push_back(stand);
-    };
-    look(passages.middle_of(cell));
-    for (const std::uint32_t portal : air.portals_of(cell)) look(portal);
-    const auto nearer = [&](std::uint32_t a, std::uint32_t b) {
-        const double x = distance(passages[a].at, at), y = distance(passages[b].at, at);
-        return x != y ? x < y : a < b;
-    };
-    std::sort(homes.begin(), homes.end(), nearer);
-    if (homes.size() > most) homes.resize(most);
-    return homes;
 }
 
 }  // namespace

@@ -367,7 +367,7 @@ namespace {
 
 /// Cuts off corners that are close together, where the ball gets through straight: steps aside leave loops behind.
 void straighten(const Passages& passages, ThroatWay& way) {
-    constexpr double close = 4;  // radii
+    constexpr double close = 1;  // radii
     const TriangleTree& tree = passages.clearance().tree();
     std::vector<Point> corners{way.corners[0]};
     for (std::size_t at = 0; at + 1 < way.corners.size();) {
@@ -382,13 +382,24 @@ void straighten(const Passages& passages, ThroatWay& way) {
     }
     if (corners.size() == way.corners.size()) return;
     way.corners = std::move(corners);
-    double least = passages.clearance().cap();
+    double least = passages.clearance().cap(), off = 1e300;
+    Point tightest, as_before;
     for (std::size_t i = 0; i + 1 < way.corners.size(); ++i) {
-        const Nearest tight = tree.nearest(way.corners[i], way.corners[i + 1], least);
+        const Point& from = way.corners[i];
+        const Vector along = way.corners[i + 1] - from;
+        const double size = dot(along, along);
+        const Point near = from + along * (size > 0 ? std::clamp(dot(way.tightest - from, along) / size, 0.0, 1.0) : 0);
+        if (distance(near, way.tightest) < off) {
+            off = distance(near, way.tightest);
+            as_before = near;
+        }
+        const Nearest tight = tree.nearest(from, way.corners[i + 1], least);
         if (!tight.found()) continue;
         least = tight.distance;
-        way.tightest = tight.on_query;
+        tightest = tight.on_query;
     }
+    constexpr double as_tight = 1.001;  // of places that are, the one stays that was the tightest
+    way.tightest = passages.clearance().at(as_before) <= as_tight * least ? as_before : tightest;
     way.radius = least;
 }
 
