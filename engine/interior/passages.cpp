@@ -121,12 +121,11 @@ std::uint32_t Passages::add(std::uint32_t from, std::uint32_t to, double clearan
 
 ClearWay Passages::way(std::uint32_t i, std::uint32_t start, const Point& from, const Point& to, double wanted, double enough,
                        int turns) const {
-    ClearWay straight = clearance_.way(from, to, wanted, enough, turns);
     const std::span<const Point> corners = corners_of(i);
-    if (corners.empty() || straight.clearance >= wanted * enough) return straight;
+    if (corners.empty()) return clearance_.way(from, to, wanted, enough, turns);
     ClearWay bent{wanted, start == passages_[i].from ? from : to, {}};  // from there it only widens
     Point at = from;
-    for (std::size_t k = 0; k <= corners.size() && bent.clearance > straight.clearance; ++k) {
+    for (std::size_t k = 0; k <= corners.size() && bent.clearance > 0; ++k) {
         const bool last = k == corners.size();
         const Point& next = last ? to : start == passages_[i].from ? corners[k] : corners[corners.size() - 1 - k];
         ClearWay on = clearance_.way(at, next, bent.clearance, enough, turns);
@@ -138,7 +137,9 @@ ClearWay Passages::way(std::uint32_t i, std::uint32_t start, const Point& from, 
         if (!last) bent.corners.push_back(next);
         at = next;
     }
-    return bent.clearance > straight.clearance ? bent : straight;
+    if (bent.clearance >= wanted * enough) return bent;
+    ClearWay straight = clearance_.way(from, to, wanted, enough, turns);
+    return bent.clearance >= straight.clearance ? bent : straight;
 }
 
 const Passage& Passages::lead(std::uint32_t i) {
