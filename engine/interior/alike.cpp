@@ -145,7 +145,7 @@ std::optional<Measured> measure_alike(const Passages& passages, const Bodies& bo
         for (const ConvexPolygon& piece : mouth.pieces) crossed += crossing(piece, way.corners[i], way.corners[i + 1]) ? 1 : 0;
     }
     if (crossed % 2 == 0) return {};
-    const auto [at, along] = middle_of_tightest(passages, way);
+    const auto [at, along] = tight_places(passages, way, 1)[0];
     const double depth = depth_of(passages, way);
     if (!std::holds_alternative<Hole>(other.shape) && !are_as_long(passages, other.at, at, along, way.radius)) return {};
     lead_home(passages, home, way.ends[1], exact, way);

@@ -169,7 +169,8 @@ Shape shape_of(const Section& section, double width, double& length) {
 /// Directions that a flat cut through an opening at its narrowest may face: as the portals on the way do, across what holds the
 /// ball and what is long, along the way.
 std::vector<Vector> facings(const Passages& passages, const ThroatWay& way, const std::vector<ConvexPolygon>& mouth,
-                            const Vector& along) {
+                            const TightPlace& place) {
+    const Vector& along = place.along;
     std::vector<Vector> list;
     const auto add = [&](Vector v) {
         const double size = length(v);
@@ -189,7 +190,7 @@ std::vector<Vector> facings(const Passages& passages, const ThroatWay& way, cons
             if (dot(edge, edge) > dot(longest, longest)) longest = edge;
         }
     }
-    for (const Clearance::Hold& hold : passages.clearance().holds_of(way.tightest)) {
+    for (const Clearance::Hold& hold : passages.clearance().holds_of(place.at)) {
         add(cross(hold.toward, longest));
         add(along - hold.toward * dot(along, hold.toward));
     }
@@ -200,22 +201,25 @@ std::vector<Vector> facings(const Passages& passages, const ThroatWay& way, cons
 /// A flat cut that shuts an opening, and the radius of the largest ball that fits into it.
 struct ShutBy {
     std::optional<Section> section;
+    Point at;  ///< a place of the way where it is
     double at_most = 0;
     std::vector<Stand> stands;  ///< places in cuts where a larger ball fits than on the way
 };
 
-/// Straight across where the opening is narrowest, the cut is smallest and its length is the opening's own. `middle`: where that
-/// is and the way's direction there; `most`: what fits into the mouth. Where the mouth is no wider than the way, the width is
-/// settled and the smallest cut will do.
+/// Straight across where the opening is narrowest, the cut is smallest and its length is the opening's own. `most`: what fits
+/// into the mouth. Where the mouth is no wider than the way, the width is settled and the smallest cut will do.
 ShutBy narrowest_cut(const Passages& passages, const Surroundings& around, const ThroatWay& way,
-                     const std::vector<ConvexPolygon>& mouth, const std::pair<Point, Vector>& middle, double most) {
+                     const std::vector<ConvexPolygon>& mouth, double most) {
+    constexpr std::size_t most_places = 4;
     const double limit = std::max(most, way.radius * 1.1);
     const double floor = most <= way.radius * settled ? limit * 0.999 : way.radius;
-    ShutBy best{{}, limit, {}};
-    for (const Point& place : {middle.first, way.tightest}) {
+    std::vector<TightPlace> places = tight_places(passages, way, most_places);
+    places.insert(places.begin() + 1, {way.tightest, places[0].along});
+    ShutBy best{{}, places[0].at, limit, {}};
+    for (const TightPlace& place : places) {
         std::vector<Section> sections;
-        for (const Vector& facing : facings(passages, way, mouth, middle.second)) {
-            if (std::optional<Section> section = section_at(passages, place, facing, way.radius)) {
+        for (const Vector& facing : facings(passages, way, mouth, place)) {
+            if (std::optional<Section> section = section_at(passages, place.at, facing, way.radius)) {
                 sections.push_back(std::move(*section));
             }
         }
@@ -225,6 +229,7 @@ ShutBy narrowest_cut(const Passages& passages, const Surroundings& around, const
             const double widest = widest_in(passages.clearance(), section.pieces, floor, best.at_most, best.stands);
             if (widest >= best.at_most) continue;
             best.section = std::move(section);
+            best.at = place.at;
             best.at_most = widest;
             if (widest <= std::max(floor, way.radius * settled)) return best;
         }
@@ -259,7 +264,7 @@ Mouth::Mouth(const Passages& passages, const Opening& opening) {
     }
 }
 
-std::pair<Point, Vector> middle_of_tightest(const Passages& passages, const ThroatWay& way) {
+std::vector<TightPlace> tight_places(const Passages& passages, const ThroatWay& way, std::size_t most) {
     struct Sample {
         Point at;
         Vector along;
@@ -285,21 +290,40 @@ std::pair<Point, Vector> middle_of_tightest(const Passages& passages, const Thro
             }
         }
     }
-    if (samples.empty() || !samples[start].tight) return {way.tightest, samples.empty() ? Vector{} : samples[start].along};
-    std::size_t first = start, last = start;
-    while (first > 0 && samples[first - 1].tight) --first;
-    while (last + 1 < samples.size() && samples[last + 1].tight) ++last;
-    double whole = 0, half = 0;
-    for (std::size_t i = first; i < last; ++i) whole += distance(samples[i].at, samples[i + 1].at);
-    for (std::size_t i = first; i < last; ++i) {
-        const double step = distance(samples[i].at, samples[i + 1].at);
-        if (half + step >= whole / 2 && step > 0) {
-            const Point middle = samples[i].at + (samples[i + 1].at - samples[i].at) * ((whole / 2 - half) / step);
-            return {middle, samples[i].along};
-        }
-        half += step;
+    if (samples.empty()) return {{way.tightest, {}}};
+    struct Run {
+        std::size_t first, last;
+        double length = 0;
+    };
+    std::vector<Run> runs;
+    for (std::size_t i = 0; i < samples.size(); ++i) {
+        if (!samples[i].tight) continue;
+        if (i == 0 || !samples[i - 1].tight) runs.push_back({i, i});
+        if (runs.back().last + 1 == i) runs.back().length += distance(samples[i - 1].at, samples[i].at);
+        runs.back().last = i;
     }
-    return {samples[start].at, samples[start].along};
+    const auto has_start = [&](const Run& run) { return run.first <= start && start <= run.last; };
+    std::stable_sort(runs.begin(), runs.end(), [&](const Run& x, const Run& y) {
+        return has_start(x) != has_start(y) ? has_start(x) : x.length > y.length;
+    });
+    std::vector<TightPlace> places;
+    if (!samples[start].tight) places.push_back({way.tightest, samples[start].along});
+    for (const Run& run : runs) {
+        if (places.size() == most) break;
+        TightPlace place{samples[run.first].at, samples[run.first].along};
+        double before = 0;
+        for (std::size_t i = run.first; i < run.last; ++i) {
+            const double step = distance(samples[i].at, samples[i + 1].at);
+            if (before + step >= run.length / 2 && step > 0) {
+                place = {samples[i].at + (samples[i + 1].at - samples[i].at) * ((run.length / 2 - before) / step),
+                         samples[i].along};
+                break;
+            }
+            before += step;
+        }
+        places.push_back(place);
+    }
+    return places;
 }
 
 double depth_of(const Passages& passages, const ThroatWay& way) {
@@ -331,10 +355,11 @@ std::array<std::uint32_t, 2> parts_around(const Passages& passages, const Point&
 
 namespace {
 
-Measured told(const Passages& passages, const ThroatWay& way, const Mouth& mouth, const Section* section, double most) {
+Measured told(const Passages& passages, const ThroatWay& way, const Mouth& mouth, const Section* section, const Point& at,
+              double most) {
     Measured m;
     m.width = 2 * way.radius;
-    m.at = middle_of_tightest(passages, way).first;
+    m.at = at;
     m.take_box(mouth);
     m.through = way.corners;
     m.depth = depth_of(passages, way);
@@ -359,16 +384,16 @@ std::vector<Measured> tell_apart(const Passages& passages, const Bodies& bodies,
     std::vector<Measured> list;
     std::vector<Gate> gates;
     while (list.size() < most_openings) {
-        const auto [at, along] = middle_of_tightest(passages, way);
+        const TightPlace place = tight_places(passages, way, 1)[0];
         std::optional<Section> section;
-        for (const Vector& facing : facings(passages, way, mouth.pieces, along)) {
-            std::optional<Section> other = section_at(passages, at, facing, way.radius);
+        for (const Vector& facing : facings(passages, way, mouth.pieces, place)) {
+            std::optional<Section> other = section_at(passages, place.at, facing, way.radius);
             if (other && (!section || other->area < section->area)) section = std::move(other);
         }
         if (!section) return {};
         std::vector<Stand> stands;
         const double most = widest_in(passages.clearance(), section->pieces, way.radius, way.radius * 1.5, stands);
-        list.push_back(told(passages, way, mouth, &*section, most));
+        list.push_back(told(passages, way, mouth, &*section, place.at, most));
         gates.emplace_back(*section, way.radius);
         const std::optional<std::uint32_t> beside = around.widest_beside(gates);
         if (!beside) return list.size() > 1 ? list : std::vector<Measured>();
@@ -392,14 +417,14 @@ std::vector<Measured> measure(const Passages& passages, const Bodies& bodies, co
     for (int turn = 0; turn < 4; ++turn) {
         std::vector<Stand> wider;
         most = widest_in(clearance, mouth.pieces, way.radius, clearance.cap(), wider);
-        cut = narrowest_cut(passages, around, way, mouth.pieces, middle_of_tightest(passages, way), most);
+        cut = narrowest_cut(passages, around, way, mouth.pieces, most);
         if (std::min(most, cut.at_most) <= way.radius * sure) break;
         wider.insert(wider.end(), cut.stands.begin(), cut.stands.end());
         if (!widen(passages, bodies, home, openings, which, wider, exact, way)) break;
     }
-    if (cut.section) return {told(passages, way, mouth, &*cut.section, std::min(most, cut.at_most))};
+    if (cut.section) return {told(passages, way, mouth, &*cut.section, cut.at, std::min(most, cut.at_most))};
     std::vector<Measured> several = tell_apart(passages, bodies, home, openings, which, around, mouth, way);
-    if (several.empty()) several.push_back(told(passages, way, mouth, nullptr, most));
+    if (several.empty()) several.push_back(told(passages, way, mouth, nullptr, cut.at, most));
     return several;
 }
 

@@ -45,8 +45,14 @@ inline constexpr double sure = 1.004;
 /// The two parts that hold a ball at a place of the air; the first alone, twice, where it is all.
 [[nodiscard]] std::array<std::uint32_t, 2> parts_around(const Passages& passages, const Point& at);
 
-/// Where on its way the ball is held tightest, in the middle of that stretch; and the way's direction there.
-[[nodiscard]] std::pair<Point, Vector> middle_of_tightest(const Passages& passages, const ThroatWay& way);
+/// The middle of a stretch on which the ball is held as tightly as anywhere on its way, and the way's direction there.
+struct TightPlace {
+    Point at;
+    Vector along;
+};
+
+/// The stretch with the tightest place first, others by falling length; `most` of them, one at least.
+[[nodiscard]] std::vector<TightPlace> tight_places(const Passages& passages, const ThroatWay& way, std::size_t most);
 
 /// Meters along a way, as far as it is hardly wider than at its narrowest.
 [[nodiscard]] double depth_of(const Passages& passages, const ThroatWay& way);
