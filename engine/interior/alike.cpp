@@ -165,7 +165,7 @@ std::optional<Measured> measure_alike(const Passages& passages, const Bodies& bo
     m.at = at;
     m.through = std::move(way.corners);
     m.parts = parts_around(passages, m.at);
-    m.take_box(mouth);
+    m.take_mouth(mouth);
     return m;
 }
 

@@ -157,21 +157,14 @@ std::vector<Measured> part_mouths(std::vector<std::vector<Measured>> measured, s
     return list;
 }
 
-/// Whether two flat cuts along the axes show the same opening at two places of its depth.
+/// Whether two flat cuts show the same opening at two places of its depth.
 bool are_of_one(const Measured& a, const Measured& b) {
-    constexpr double same = 1e-4;  // meters
-    if (!a.cut || !b.cut) return false;
-    const auto& [a_low, a_high] = *a.cut;
-    const auto& [b_low, b_high] = *b.cut;
-    const Vector low = b_low - a_low, high = b_high - a_high, size = a_high - a_low;
-    if (length(high - low) > same || length(low) > std::max(a.depth, b.depth)) return false;
-    int off = 0;
-    for (const auto& [by, extent] : {std::pair(low.x, size.x), std::pair(low.y, size.y), std::pair(low.z, size.z)}) {
-        if (std::abs(by) <= same) continue;
-        if (extent > same) return false;  // beside each other
-        ++off;
-    }
-    return off <= 1;
+    constexpr double same = 2e-4, same_area = 0.01, same_normal = 1e-6;  // meters, fractions
+    if (!a.cut || !b.cut || std::abs(a.cut->area - b.cut->area) > same_area * a.cut->area) return false;
+    if (std::abs(dot(a.cut->normal, b.cut->normal)) < 1 - same_normal) return false;
+    const Vector off = b.cut->middle - a.cut->middle;
+    const double along = std::abs(dot(off, a.cut->normal));
+    return along <= std::max(a.depth, b.depth) && dot(off, off) - along * along <= same * same;
 }
 
 /// Of openings between the same two bodies that one flat cut shuts the widest stays, with the mouths of all: what stands in a
@@ -188,7 +181,7 @@ void join_mouths(const Passages& passages, std::vector<Opening>& openings, std::
             openings[like].mouth.insert(openings[like].mouth.end(), openings[i].mouth.begin(), openings[i].mouth.end());
             openings[like].passages.insert(openings[like].passages.end(), openings[i].passages.begin(),
                                            openings[i].passages.end());
-            measured[like].take_box(Mouth(passages, openings[like]));
+            measured[like].take_mouth(Mouth(passages, openings[like]));
             continue;
         }
         if (left != i) {

@@ -237,6 +237,21 @@ ShutBy narrowest_cut(const Passages& passages, const Surroundings& around, const
     return best;
 }
 
+Measured::Cut cut_of(const std::vector<ConvexPolygon>& pieces) {
+    Measured::Cut cut;
+    Vector weighted;
+    for (const ConvexPolygon& piece : pieces) {
+        const Vector doubled = doubled_area(piece);
+        const double area = length(doubled) / 2;
+        weighted = weighted + (middle_of(piece.data(), piece.size()) - pieces[0][0]) * area;
+        if (dot(doubled, doubled) > dot(cut.normal, cut.normal)) cut.normal = doubled;
+        cut.area += area;
+    }
+    cut.normal = cut.normal * (1 / length(cut.normal));
+    cut.middle = pieces[0][0] + weighted * (1 / cut.area);
+    return cut;
+}
+
 std::array<Point, 2> box_around(const std::vector<ConvexPolygon>& pieces) {
     Point low = pieces[0][0], high = low;
     for (const ConvexPolygon& piece : pieces) {
@@ -339,9 +354,10 @@ double depth_of(const Passages& passages, const ThroatWay& way) {
     return depth;
 }
 
-void Measured::take_box(const Mouth& mouth) {
-    low = {std::min(mouth.low.x, at.x), std::min(mouth.low.y, at.y), std::min(mouth.low.z, at.z)};
-    high = {std::max(mouth.high.x, at.x), std::max(mouth.high.y, at.y), std::max(mouth.high.z, at.z)};
+void Measured::take_mouth(const Mouth& of) {
+    low = {std::min(of.low.x, at.x), std::min(of.low.y, at.y), std::min(of.low.z, at.z)};
+    high = {std::max(of.high.x, at.x), std::max(of.high.y, at.y), std::max(of.high.z, at.z)};
+    mouth = of.pieces;
 }
 
 std::array<std::uint32_t, 2> parts_around(const Passages& passages, const Point& at) {
@@ -360,13 +376,13 @@ Measured told(const Passages& passages, const ThroatWay& way, const Mouth& mouth
     Measured m;
     m.width = 2 * way.radius;
     m.at = at;
-    m.take_box(mouth);
+    m.take_mouth(mouth);
     m.through = way.corners;
     m.depth = depth_of(passages, way);
     m.at_most = 2 * std::max(way.radius, most);
     if (section != nullptr) {
         m.shape = shape_of(*section, m.width, m.length);
-        m.cut = box_around(section->pieces);
+        m.cut = cut_of(section->pieces);
     } else {
         const Strips strips(passages, mouth.pieces, way.radius);
         m.length = strips.area() <= long_enough * m.width * m.width ? m.width : strips.length();

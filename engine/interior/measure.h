@@ -33,10 +33,16 @@ struct Measured {
     std::vector<Point> through;            ///< the way of its middle, from body to body
     std::array<std::uint32_t, 2> parts{};  ///< that hold it there
     Point low, high;                       ///< of the box around the mouth and that place
-    /// Of the box around the flat cut that shuts it at its narrowest, where there is one.
-    std::optional<std::array<Point, 2>> cut;
+    /// The flat cut that shuts it at its narrowest, where there is one.
+    struct Cut {
+        Point middle;
+        Vector normal;    ///< of length 1
+        double area = 0;  ///< square meters
+    };
+    std::optional<Cut> cut;
+    std::vector<ConvexPolygon> mouth;
 
-    void take_box(const Mouth& mouth);
+    void take_mouth(const Mouth& of);
 };
 
 /// An upper bound farther above the width, as a fraction of it, is not sure: a wider way is looked for.

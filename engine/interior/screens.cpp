@@ -12,11 +12,36 @@ namespace {
 constexpr double alike = 0.1;   // widths of one screen differ by less, as a fraction
 constexpr std::size_t few = 5;  // fewer are openings side by side
 
-double apart(const Measured& a, const Measured& b) {
+/// Meters between two segments (Ericson 2005, 5.1.9).
+double apart(const Point& a, const Point& b, const Point& c, const Point& d) {
+    const Vector u = b - a, v = d - c, w = a - c;
+    const double uu = dot(u, u), vv = dot(v, v), uv = dot(u, v), uw = dot(u, w), vw = dot(v, w);
+    const double beside = uu * vv - uv * uv;
+    double s = beside > 1e-12 * uu * vv ? std::clamp((uv * vw - uw * vv) / beside, 0.0, 1.0) : 0;
+    double t = vv > 0 ? (uv * s + vw) / vv : 0;
+    if (t < 0 || t > 1) {
+        t = std::clamp(t, 0.0, 1.0);
+        s = uu > 0 ? std::clamp((uv * t - uw) / uu, 0.0, 1.0) : 0;
+    }
+    return length(w + u * s - v * t);
+}
+
+/// Whether two mouths are no farther apart than that, edge to edge. Boxes around what lies askew overlap long before.
+bool are_near(const Measured& a, const Measured& b, double most) {
     const double x = std::max({0.0, a.low.x - b.high.x, b.low.x - a.high.x});
     const double y = std::max({0.0, a.low.y - b.high.y, b.low.y - a.high.y});
     const double z = std::max({0.0, a.low.z - b.high.z, b.low.z - a.high.z});
-    return std::sqrt(x * x + y * y + z * z);
+    if (x * x + y * y + z * z > most * most) return false;
+    for (const ConvexPolygon& p : a.mouth) {
+        for (const ConvexPolygon& q : b.mouth) {
+            for (std::size_t i = 0; i < p.size(); ++i) {
+                for (std::size_t j = 0; j < q.size(); ++j) {
+                    if (apart(p[i], p[(i + 1) % p.size()], q[j], q[(j + 1) % q.size()]) <= most) return true;
+                }
+            }
+        }
+    }
+    return false;
 }
 
 bool are_alike(double a, double b) { return std::abs(a - b) <= alike * std::max(a, b); }
@@ -72,10 +97,11 @@ std::vector<Screen> find_screens(const std::vector<Opening>& openings, const std
             const Measured& a = measured[list[k]];
             for (std::size_t l = k + 1; l < list.size() && measured[list[l]].low.x <= a.high.x + a.width * (1 + alike); ++l) {
                 const Measured& b = measured[list[l]];
-                if (!are_alike(a.width, b.width) || !are_alike(a.length, b.length) || apart(a, b) > std::min(a.width, b.width))
-                    continue;
                 const std::size_t x = find(list[k]), y = find(list[l]);
-                if (x != y && holders[std::min(x, y)].take(holders[std::max(x, y)])) parent[std::max(x, y)] = std::min(x, y);
+                if (x == y || !are_alike(a.width, b.width) || !are_alike(a.length, b.length) ||
+                    !are_near(a, b, std::min(a.width, b.width)))
+                    continue;
+                if (holders[std::min(x, y)].take(holders[std::max(x, y)])) parent[std::max(x, y)] = std::min(x, y);
             }
         }
     }
