@@ -175,7 +175,7 @@ void read_closing(const Record& record, FeatureGap& gap, const Table<Treatment>&
                       suggestion(gap.usual, treatments.ids()));
     if (record.has("never") && record.has("usual"))
         record.report(record["usual"].place(), "a gap that is never closed has no usual treatment", "keep never or usual");
-    const bool stays_open = record.has("never") || (usual != nullptr && usual->leaves == Treatment::Leaves::mesh);
+    const bool stays_open = record.has("never") || (usual != nullptr && usual->leaves_mesh());
     if (serves_as_opening(gap.duty) && !stays_open)
         record.report(record["duty"].place(), std::string("closing defeats the duty of this gap: ") + duty_words(gap.duty),
                       "add never: {reason: ..., source: ...} or usual: mesh");

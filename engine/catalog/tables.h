@@ -137,6 +137,8 @@ struct Treatment {
     std::vector<Caution> cautions;
     bool owner = false;                ///< an owner can do it safely
     std::vector<std::string> sources;  ///< of its sizes, times and steps
+
+    [[nodiscard]] bool leaves_mesh() const { return leaves == Leaves::mesh; }
 };
 
 /// A reference table: its rows and the documents that they come from.

@@ -54,7 +54,7 @@ inline void split(const ConvexPolygon& polygon, const Plane3& plane, double tole
 }
 
 /// Twice the area as a vector along the normal.
-inline Vector doubled_area(const ConvexPolygon& polygon) {
+inline Vector doubled_area(std::span<const Point> polygon) {
     Vector sum;
     for (std::size_t i = 1; i + 1 < polygon.size(); ++i) {
         sum = sum + cross(polygon[i] - polygon[0], polygon[i + 1] - polygon[0]);
@@ -65,7 +65,7 @@ inline Vector doubled_area(const ConvexPolygon& polygon) {
 /// Where a segment goes through a polygon, or past it by no more than `beside` meters, as a fraction of the segment; nothing
 /// where it does not, or lies in its plane.
 inline std::optional<double> crossing(std::span<const Point> polygon, const Point& a, const Point& b, double beside = 0) {
-    const Vector normal = doubled_area({polygon.begin(), polygon.end()});
+    const Vector normal = doubled_area(polygon);
     const double before = dot(normal, a - polygon[0]), after = dot(normal, b - polygon[0]);
     if ((before < 0) == (after < 0)) return {};
     const double part = before / (before - after);

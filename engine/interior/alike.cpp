@@ -70,14 +70,15 @@ std::uint32_t stand_at(const Passages& passages, const Bodies& bodies, const Ope
     return Openings::none;
 }
 
-/// Whether cuts straight across two openings of one width have the same area.
-bool are_as_long(const Passages& passages, const Point& one, const Point& other, const Vector& along, double radius) {
+/// The cut across an opening, where that across another of the same width has the same area.
+std::optional<Section> as_large_section(const Passages& passages, const Point& one, const Point& other, const Vector& facing,
+                                        double radius) {
     constexpr double same = 0.01;
-    const double size = length(along);
-    if (size <= 0) return false;
-    const std::optional<Section> a = section_at(passages, one, along * (1 / size), radius);
-    const std::optional<Section> b = section_at(passages, other, along * (1 / size), radius);
-    return a && b && std::abs(a->area - b->area) <= same * std::max(a->area, b->area);
+    const double size = length(facing);
+    if (size <= 0) return {};
+    const std::optional<Section> a = section_at(passages, one, facing * (1 / size), radius);
+    std::optional<Section> b = section_at(passages, other, facing * (1 / size), radius);
+    return a && b && std::abs(a->area - b->area) <= same * std::max(a->area, b->area) ? std::move(b) : std::nullopt;
 }
 
 /// Of those that an opening is measured as.
@@ -147,7 +148,11 @@ std::optional<Measured> measure_alike(const Passages& passages, const Bodies& bo
     if (crossed % 2 == 0) return {};
     const auto [at, along] = tight_places(passages, way, 1)[0];
     const double depth = depth_of(passages, way);
-    if (!std::holds_alternative<Hole>(other.shape) && !are_as_long(passages, other.at, at, along, way.radius)) return {};
+    std::optional<Section> section;
+    if (!std::holds_alternative<Hole>(other.shape)) {
+        section = as_large_section(passages, other.at, at, other.cut ? other.cut->normal : along, way.radius);
+        if (!section) return {};
+    }
     lead_home(passages, home, way.ends[1], exact, way);
     std::reverse(way.corners.begin(), way.corners.end());
     lead_home(passages, home, way.ends[0], exact, way);
@@ -166,6 +171,7 @@ std::optional<Measured> measure_alike(const Passages& passages, const Bodies& bo
     m.through = std::move(way.corners);
     m.parts = parts_around(passages, m.at);
     m.take_mouth(mouth);
+    if (section) m.cut = cut_of(section->pieces);
     return m;
 }
 
@@ -183,7 +189,9 @@ std::vector<std::vector<Measured>> measure_all(const Passages& passages, const B
     tbb::parallel_for(std::size_t{0}, like.size(), [&](std::size_t i) {
         if (like[i] == i) return;
         run.check();
-        std::optional<Measured> alike = measure_alike(passages, bodies, home, openings, i, like[i], measured[like[i]][0]);
+        std::optional<Measured> alike;
+        if (measured[like[i]].size() == 1)
+            alike = measure_alike(passages, bodies, home, openings, i, like[i], measured[like[i]][0]);
         measured[i] = alike ? std::vector{std::move(*alike)} : measure(passages, bodies, home, openings, i);
     });
     return measured;

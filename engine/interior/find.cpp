@@ -4,7 +4,9 @@
 #include <oneapi/tbb/parallel_for.h>
 
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <map>
 #include <numeric>
 #include <span>
 
@@ -160,30 +162,33 @@ std::vector<Measured> part_mouths(std::vector<std::vector<Measured>> measured, s
 /// Whether two flat cuts show the same opening at two places of its depth.
 bool are_of_one(const Measured& a, const Measured& b) {
     constexpr double same = 2e-4, same_area = 0.01, same_normal = 1e-6;  // meters, fractions
-    if (!a.cut || !b.cut || std::abs(a.cut->area - b.cut->area) > same_area * a.cut->area) return false;
+    if (!a.cut || !b.cut || (a.apart && b.apart) || std::abs(a.cut->area - b.cut->area) > same_area * a.cut->area) return false;
     if (std::abs(dot(a.cut->normal, b.cut->normal)) < 1 - same_normal) return false;
     const Vector off = b.cut->middle - a.cut->middle;
     const double along = std::abs(dot(off, a.cut->normal));
-    return along <= std::max(a.depth, b.depth) && dot(off, off) - along * along <= same * same;
+    return along <= (a.depth + b.depth) / 2 && dot(off, off) - along * along <= same * same;
 }
 
 /// Of openings between the same two bodies that one flat cut shuts the widest stays, with the mouths of all: what stands in a
 /// slot parts its mouth.
 void join_mouths(const Passages& passages, std::vector<Opening>& openings, std::vector<Measured>& measured) {
+    std::map<std::array<std::int32_t, 2>, std::vector<std::size_t>> kept;  // by bodies
     std::size_t left = 0;
     for (std::size_t i = 0; i < openings.size(); ++i) {
-        std::size_t like = left;
-        for (std::size_t j = left;
-             j-- > 0 && openings[j].first == openings[i].first && openings[j].second == openings[i].second;) {
-            if (are_of_one(measured[i], measured[j])) like = j;
-        }
-        if (like < left) {
-            openings[like].mouth.insert(openings[like].mouth.end(), openings[i].mouth.begin(), openings[i].mouth.end());
-            openings[like].passages.insert(openings[like].passages.end(), openings[i].passages.begin(),
-                                           openings[i].passages.end());
-            measured[like].take_mouth(Mouth(passages, openings[like]));
+        std::vector<std::size_t>& beside = kept[{openings[i].first, openings[i].second}];
+        const auto like = std::ranges::find_if(beside, [&](std::size_t j) { return are_of_one(measured[i], measured[j]); });
+        if (like != beside.end()) {
+            Opening& opening = openings[*like];
+            Measured& one = measured[*like];
+            opening.mouth.insert(opening.mouth.end(), openings[i].mouth.begin(), openings[i].mouth.end());
+            opening.passages.insert(opening.passages.end(), openings[i].passages.begin(), openings[i].passages.end());
+            const double at_most = std::max(one.at_most, measured[i].at_most);
+            if (measured[i].width > one.width) one = std::move(measured[i]);
+            one.at_most = at_most;
+            one.take_mouth(Mouth(passages, opening));
             continue;
         }
+        beside.push_back(left);
         if (left != i) {
             openings[left] = std::move(openings[i]);
             measured[left] = std::move(measured[i]);

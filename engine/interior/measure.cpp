@@ -212,7 +212,8 @@ ShutBy narrowest_cut(const Passages& passages, const Surroundings& around, const
                      const std::vector<ConvexPolygon>& mouth, double most) {
     constexpr std::size_t most_places = 4;
     const double limit = std::max(most, way.radius * 1.1);
-    const double floor = most <= way.radius * settled ? limit * 0.999 : way.radius;
+    const bool is_settled = most <= way.radius * settled;
+    const double floor = is_settled ? limit * 0.999 : way.radius;
     std::vector<TightPlace> places = tight_places(passages, way, most_places);
     places.insert(places.begin() + 1, {way.tightest, places[0].along});
     ShutBy best{{}, places[0].at, limit, {}};
@@ -231,11 +232,24 @@ ShutBy narrowest_cut(const Passages& passages, const Surroundings& around, const
             best.section = std::move(section);
             best.at = place.at;
             best.at_most = widest;
-            if (widest <= std::max(floor, way.radius * settled)) return best;
+            if (is_settled || widest <= way.radius * settled) return best;
         }
     }
     return best;
 }
+
+std::array<Point, 2> box_around(const std::vector<ConvexPolygon>& pieces) {
+    Point low = pieces[0][0], high = low;
+    for (const ConvexPolygon& piece : pieces) {
+        for (const Point& p : piece) {
+            low = {std::min(low.x, p.x), std::min(low.y, p.y), std::min(low.z, p.z)};
+            high = {std::max(high.x, p.x), std::max(high.y, p.y), std::max(high.z, p.z)};
+        }
+    }
+    return {low, high};
+}
+
+}  // namespace
 
 Measured::Cut cut_of(const std::vector<ConvexPolygon>& pieces) {
     Measured::Cut cut;
@@ -252,19 +266,6 @@ Measured::Cut cut_of(const std::vector<ConvexPolygon>& pieces) {
     return cut;
 }
 
-std::array<Point, 2> box_around(const std::vector<ConvexPolygon>& pieces) {
-    Point low = pieces[0][0], high = low;
-    for (const ConvexPolygon& piece : pieces) {
-        for (const Point& p : piece) {
-            low = {std::min(low.x, p.x), std::min(low.y, p.y), std::min(low.z, p.z)};
-            high = {std::max(high.x, p.x), std::max(high.y, p.y), std::max(high.z, p.z)};
-        }
-    }
-    return {low, high};
-}
-
-}  // namespace
-
 Mouth::Mouth(const Passages& passages, const Opening& opening) {
     const CellComplex& complex = passages.air().complex;
     for (const std::uint32_t portal : opening.mouth) {
@@ -272,11 +273,19 @@ Mouth::Mouth(const Passages& passages, const Opening& opening) {
         pieces.emplace_back(corners.begin(), corners.end());
         area += length(doubled_area(pieces.back())) / 2;
     }
-    if (!pieces.empty()) {
-        const auto [least, most] = box_around(pieces);
-        low = least;
-        high = most;
-    }
+    take_box();
+}
+
+Mouth::Mouth(std::vector<ConvexPolygon> of) : pieces(std::move(of)) {
+    for (const ConvexPolygon& piece : pieces) area += length(doubled_area(piece)) / 2;
+    take_box();
+}
+
+void Mouth::take_box() {
+    if (pieces.empty()) return;
+    const auto [least, most] = box_around(pieces);
+    low = least;
+    high = most;
 }
 
 std::vector<TightPlace> tight_places(const Passages& passages, const ThroatWay& way, std::size_t most) {
@@ -355,9 +364,11 @@ double depth_of(const Passages& passages, const ThroatWay& way) {
 }
 
 void Measured::take_mouth(const Mouth& of) {
+    mouth = of.pieces;
+    low = high = at;
+    if (mouth.empty()) return;
     low = {std::min(of.low.x, at.x), std::min(of.low.y, at.y), std::min(of.low.z, at.z)};
     high = {std::max(of.high.x, at.x), std::max(of.high.y, at.y), std::max(of.high.z, at.z)};
-    mouth = of.pieces;
 }
 
 std::array<std::uint32_t, 2> parts_around(const Passages& passages, const Point& at) {
@@ -409,10 +420,15 @@ std::vector<Measured> tell_apart(const Passages& passages, const Bodies& bodies,
         if (!section) return {};
         std::vector<Stand> stands;
         const double most = widest_in(passages.clearance(), section->pieces, way.radius, way.radius * 1.5, stands);
-        list.push_back(told(passages, way, mouth, &*section, place.at, most));
+        list.push_back(told(passages, way, Mouth(section->pieces), &*section, place.at, most));
+        list.back().apart = true;
         gates.emplace_back(*section, way.radius);
-        const std::optional<std::uint32_t> beside = around.widest_beside(gates);
-        if (!beside) return list.size() > 1 ? list : std::vector<Measured>();
+        const std::optional<Beside> beside = around.widest_beside(gates);
+        if (!beside) {
+            if (list.size() == 1) return {};
+            std::stable_sort(list.begin(), list.end(), [](const Measured& a, const Measured& b) { return a.width > b.width; });
+            return list;
+        }
         way = widest_way_beside(passages, bodies, home, openings, which, *beside, exact, gates);
         if (way.corners.empty() || way.radius < passages.least()) return {};
     }

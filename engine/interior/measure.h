@@ -16,10 +16,14 @@ namespace seamward {
 /// The pieces of an opening's mouth, and the box around them. Meters.
 struct Mouth {
     Mouth(const Passages& passages, const Opening& opening);
+    explicit Mouth(std::vector<ConvexPolygon> of);
 
     std::vector<ConvexPolygon> pieces;
     Point low, high;
     double area = 0;
+
+private:
+    void take_box();
 };
 
 /// An opening, measured. Meters.
@@ -33,7 +37,8 @@ struct Measured {
     std::vector<Point> through;            ///< the way of its middle, from body to body
     std::array<std::uint32_t, 2> parts{};  ///< that hold it there
     Point low, high;                       ///< of the box around the mouth and that place
-    /// The flat cut that shuts it at its narrowest, where there is one.
+    bool apart = false;                    ///< told apart from others that share its mouth
+    /// The flat cut that shuts it at its narrowest, where there is one; of those told apart all together shut the mouth.
     struct Cut {
         Point middle;
         Vector normal;    ///< of length 1
@@ -44,6 +49,9 @@ struct Measured {
 
     void take_mouth(const Mouth& of);
 };
+
+/// In one plane, one piece at least.
+[[nodiscard]] Measured::Cut cut_of(const std::vector<ConvexPolygon>& pieces);
 
 /// An upper bound farther above the width, as a fraction of it, is not sure: a wider way is looked for.
 inline constexpr double sure = 1.004;

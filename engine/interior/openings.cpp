@@ -249,6 +249,7 @@ public:
                 std::uint32_t exit = Openings::none;
                 for (const std::uint32_t portal : air.portals_of(cell)) {
                     if (portal == entered || portal == p.to) continue;
+                    if (!leaves(cell, portal, way[i + 1] - way[i])) continue;
                     const auto part = crossing(air.complex.corners_of(air.complex.portals[portal]), way[i], way[i + 1], touching);
                     if (!part || *part < done || *part >= first) continue;
                     first = *part;
@@ -271,6 +272,14 @@ private:
         return p.front == cell ? p.back : p.front;
     }
 
+    /// Whether one that goes that way through a portal of a cell comes out of the cell.
+    [[nodiscard]] bool leaves(std::uint32_t cell, std::uint32_t portal, const Vector& along) const {
+        const CellComplex& complex = passages_.air().complex;
+        const std::span<const Point> corners = complex.corners_of(complex.portals[portal]);
+        const Vector normal = doubled_area(corners);
+        return (dot(normal, along) > 0) != (dot(normal, complex.cells[cell].middle - corners[0]) > 0);
+    }
+
     [[nodiscard]] bool touches(std::uint32_t stand, std::uint32_t cell) const {
         if (!passages_.is_portal(stand)) return stand == passages_.middle_of(cell);
         const Portal& p = passages_.air().complex.portals[stand];
@@ -283,7 +292,7 @@ private:
         if (!passages_.is_portal(stand)) return stand - static_cast<std::uint32_t>(complex.portals.size());
         const Portal& p = complex.portals[stand];
         const std::span<const Point> corners = complex.corners_of(p);
-        const Vector normal = doubled_area({corners.begin(), corners.end()});
+        const Vector normal = doubled_area(corners);
         const bool to_front = dot(normal, complex.cells[p.front].middle - corners[0]) > 0;
         return (dot(normal, along) > 0) == to_front ? p.front : p.back;
     }

@@ -126,6 +126,7 @@ private:
 
 double widest_in(const Clearance& clearance, const std::vector<ConvexPolygon>& pieces, double floor, double most,
                  std::vector<Stand>& stands) {
+    if (pieces.empty()) return most;
     double widest = floor * (1 + exact);
     for (const ConvexPolygon& piece : pieces) {
         if (widest >= most) break;

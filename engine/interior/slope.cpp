@@ -16,19 +16,17 @@ std::vector<std::uint32_t> homes_near(const Passages& passages, const Point& at,
     constexpr std::size_t most = 4;
     const Air& air = passages.air();
     const std::uint32_t cell = air.complex.cell_at(at);
-    std::vector<std::uint32_t> homes;
-    if (air.solid[cell]) return homes;
+    if (air.solid[cell]) return {};
+    std::vector<std::pair<double, std::uint32_t>> near;
     const auto look = [&](std::uint32_t stand) {
-        if (passages[stand].clearance >= ball) homes.push_back(stand);
+        if (passages[stand].clearance >= ball) near.emplace_back(distance(passages[stand].at, at), stand);
     };
     look(passages.middle_of(cell));
     for (const std::uint32_t portal : air.portals_of(cell)) look(portal);
-    const auto nearer = [&](std::uint32_t a, std::uint32_t b) {
-        const double x = distance(passages[a].at, at), y = distance(passages[b].at, at);
-        return x != y ? x < y : a < b;
-    };
-    std::sort(homes.begin(), homes.end(), nearer);
-    if (homes.size() > most) homes.resize(most);
+    const std::size_t count = std::min(most, near.size());
+    std::partial_sort(near.begin(), near.begin() + static_cast<std::ptrdiff_t>(count), near.end());
+    std::vector<std::uint32_t> homes;
+    for (std::size_t i = 0; i < count; ++i) homes.push_back(near[i].second);
     return homes;
 }
 
@@ -91,7 +89,7 @@ private:
 };
 
 Vector normal_of(std::span<const Point> corners) {
-    const Vector normal = doubled_area({corners.begin(), corners.end()});
+    const Vector normal = doubled_area(corners);
     const double size = length(normal);
     return size > 0 ? normal * (1 / size) : Vector{};
 }
@@ -122,9 +120,10 @@ std::vector<Slope> straight_off(const Passages& passages, std::uint32_t portal, 
     const Point& start = passages[portal].at;
     std::vector<Slope> ways;
     for (const double sign : {1.0, -1.0}) {
+        const std::size_t before = ways.size();
         for (const double off : {1.5, 3.0, 6.0}) {  // radii
             const Point at = start + normal * (sign * off * ball);
-            if (tree.nearest(start, at, ball).found()) break;
+            if (ways.size() > before || tree.nearest(start, at, ball).found()) break;
             for (const std::uint32_t home : homes_near(passages, at, ball)) {
                 if (home != portal && !tree.nearest(at, passages[home].at, ball).found()) ways.push_back({home, ball, {at}});
             }

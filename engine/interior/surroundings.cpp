@@ -45,7 +45,7 @@ void Surroundings::add(std::uint32_t stand, const Bodies& bodies, const Opening&
 
 bool Surroundings::shut_by(const std::vector<Gate>& gates) const { return !widest_beside(gates); }
 
-std::optional<std::uint32_t> Surroundings::widest_beside(const std::vector<Gate>& gates) const {
+std::optional<Beside> Surroundings::widest_beside(const std::vector<Gate>& gates) const {
     std::vector<Link> links;
     for (std::size_t k = 0; k < stands_.size(); ++k) {
         for (const std::uint32_t i : passages_.of(stands_[k].stand)) {
@@ -62,7 +62,7 @@ std::optional<std::uint32_t> Surroundings::widest_beside(const std::vector<Gate>
     return link_up(std::move(links), true);
 }
 
-std::optional<std::uint32_t> Surroundings::link_up(std::vector<Link> links, bool lead) const {
+std::optional<Beside> Surroundings::link_up(std::vector<Link> links, bool lead) const {
     const std::size_t sides = stands_.size();  // two more: all that is beyond the one end, and the other
     std::vector<std::size_t> parent(sides + 2);
     std::iota(parent.begin(), parent.end(), std::size_t{0});
@@ -88,7 +88,7 @@ std::optional<std::uint32_t> Surroundings::link_up(std::vector<Link> links, bool
             continue;
         }
         parent[from] = to;
-        if (find(sides) == find(sides + 1)) return link.passage;
+        if (find(sides) == find(sides + 1)) return Beside{link.passage, link.clearance};
     }
     return std::nullopt;
 }

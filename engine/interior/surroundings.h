@@ -7,7 +7,7 @@
 #include <vector>
 
 #include "interior/openings.h"
-#include "interior/section.h"
+#include "interior/throat.h"
 
 namespace seamward {
 
@@ -22,7 +22,7 @@ public:
     /// Whether no chain of passages leads from one end to the other but through the gates. O(p log p) for p passages here.
     [[nodiscard]] bool shut_by(const std::vector<Gate>& gates) const;
     /// Of the widest chain that does so its narrowest passage.
-    [[nodiscard]] std::optional<std::uint32_t> widest_beside(const std::vector<Gate>& gates) const;
+    [[nodiscard]] std::optional<Beside> widest_beside(const std::vector<Gate>& gates) const;
 
 private:
     struct Local {
@@ -45,7 +45,7 @@ private:
 
     /// Joins stands from the widest link down, to the one that connects the two ends. With `lead` a ball is led through those
     /// that join some.
-    [[nodiscard]] std::optional<std::uint32_t> link_up(std::vector<Link> links, bool lead) const;
+    [[nodiscard]] std::optional<Beside> link_up(std::vector<Link> links, bool lead) const;
     [[nodiscard]] double clearance_of(std::uint32_t passage) const;
     void add(std::uint32_t stand, const Bodies& bodies, const Opening& opening);
 

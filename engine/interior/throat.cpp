@@ -130,9 +130,10 @@ private:
         return openings_.leads_elsewhere(passages_, passage, which_) || is_any_crossed(gates_, passages_, passage);
     }
 
-    void add(std::uint32_t stand) {
-        local_.emplace(stand, static_cast<std::uint32_t>(stands_.size()));
+    bool add(std::uint32_t stand) {
+        if (!local_.emplace(stand, static_cast<std::uint32_t>(stands_.size())).second) return false;
         stands_.push_back({stand, passages_[stand], side_of(stand)});
+        return true;
     }
 
     /// Widest first, so that the ways out come in soon.
@@ -145,8 +146,7 @@ private:
         };
         std::queue<std::uint32_t> open;
         for (const std::uint32_t end : {start.from, start.to}) {
-            add(end);
-            open.push(end);
+            if (add(end)) open.push(end);
         }
         while (!open.empty() && stands_.size() < most_stands) {
             const std::uint32_t at = open.front();
@@ -166,8 +166,7 @@ private:
             std::sort(next.begin(), next.end(), [](const Next& a, const Next& b) { return b < a; });
             for (const Next& n : next) {
                 if (stands_.size() >= most_stands) break;
-                add(n.stand);
-                open.push(n.stand);
+                if (add(n.stand)) open.push(n.stand);
             }
         }
         // Where no way out came in, the passage itself is one.
@@ -327,12 +326,12 @@ private:
 /// Looks for the widest way, each time for one a little wider than the last. A way as wide as was looked for has to be found
 /// again when a wider one is looked for: else it left the opening by a side where only a small ball is told to be out.
 ThroatWay look_around(const Passages& passages, const Bodies& bodies, const Openings& openings, std::size_t which,
-                      double tolerance, bool by_cells, std::uint32_t start, const std::vector<Gate>& gates) {
-    double known = passages.passage(start).clearance;
+                      double tolerance, bool by_cells, const Beside& start, const std::vector<Gate>& gates) {
+    double known = start.clearance;
     ThroatWay best;
     bool sure = true;
     for (int round = 0; round < most_rounds; ++round) {
-        ThroatWay way = Throat(passages, bodies, openings, which, start, known, tolerance, by_cells, gates).way();
+        ThroatWay way = Throat(passages, bodies, openings, which, start.passage, known, tolerance, by_cells, gates).way();
         if (way.radius >= best.radius * (1 - 2 * tolerance)) sure = true;
         if (way.radius <= best.radius) break;
         best = std::move(way);
@@ -416,11 +415,11 @@ void lead_home_both(const Passages& passages, const WaysHome& home, double toler
 ThroatWay widest_way(const Passages& passages, const Bodies& bodies, const WaysHome& home, const Openings& openings,
                      std::size_t which, double tolerance) {
     const Opening& opening = openings.list[which];
-    ThroatWay best = look_around(passages, bodies, openings, which, tolerance, true, opening.widest, {});
+    ThroatWay best = look_around(passages, bodies, openings, which, tolerance, true, {opening.widest, opening.radius}, {});
     // Much wider than the ball that was led through before: it may have got out beside the opening. Of two ways to tell where
     // that ends, the one that keeps the ball in is right.
     if ((best.corners.empty() || best.radius > opening.radius * grown) && !opening.stray) {
-        ThroatWay other = look_around(passages, bodies, openings, which, tolerance, false, opening.widest, {});
+        ThroatWay other = look_around(passages, bodies, openings, which, tolerance, false, {opening.widest, opening.radius}, {});
         if (!other.corners.empty() && (best.corners.empty() || other.radius < best.radius)) best = std::move(other);
     }
     if (best.corners.empty()) {
@@ -443,7 +442,7 @@ ThroatWay widest_way(const Passages& passages, const Bodies& bodies, const WaysH
 }
 
 ThroatWay widest_way_beside(const Passages& passages, const Bodies& bodies, const WaysHome& home, const Openings& openings,
-                            std::size_t which, std::uint32_t start, double tolerance, const std::vector<Gate>& gates) {
+                            std::size_t which, const Beside& start, double tolerance, const std::vector<Gate>& gates) {
     ThroatWay way = look_around(passages, bodies, openings, which, tolerance, false, start, gates);
     if (!way.corners.empty()) lead_home_both(passages, home, tolerance, way);
     return way;

@@ -23,9 +23,15 @@ struct ThroatWay {
 [[nodiscard]] ThroatWay widest_way(const Passages& passages, const Bodies& bodies, const WaysHome& home, const Openings& openings,
                                    std::size_t which, double tolerance);
 
+/// A passage that leads beside gates, and the radius in meters of the ball that gets through.
+struct Beside {
+    std::uint32_t passage = 0;
+    double clearance = 0;
+};
+
 /// The same around another passage, where gates are shut: a way through none of them, or one without corners where there is none.
 [[nodiscard]] ThroatWay widest_way_beside(const Passages& passages, const Bodies& bodies, const WaysHome& home,
-                                          const Openings& openings, std::size_t which, std::uint32_t start, double tolerance,
+                                          const Openings& openings, std::size_t which, const Beside& start, double tolerance,
                                           const std::vector<Gate>& gates);
 
 /// Leads a way on from its last corner, at a stand, to where a ball of the cap's size is at home, along the widest way there.

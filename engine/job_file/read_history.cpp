@@ -93,7 +93,7 @@ private:
 
     /// The clear opening that a closing left: a mesh's own, or the one that the file states. Meters.
     [[nodiscard]] static double opening_left(const Record& record, const Treatment* treatment) {
-        const bool leaves_mesh = treatment != nullptr && treatment->leaves == Treatment::Leaves::mesh;
+        const bool leaves_mesh = treatment != nullptr && treatment->leaves_mesh();
         if (leaves_mesh && !(treatment->opening > 0)) record.require({"opening"});
         if (!leaves_mesh && record.has("opening")) {
             record.report(record["opening"].place(), "only a mesh leaves an opening", "write with: mesh, or leave opening out");

@@ -77,10 +77,8 @@ bool fits_place(const DutyCase& when, const Gap& gap) {
     return !gap.at || gap.at->z < when.height;
 }
 
-bool leaves_mesh(const Treatment& treatment) { return treatment.leaves == Treatment::Leaves::mesh; }
-
 /// Whether a treatment does not defeat a duty: it leaves an open mesh, or lets past what has to get past.
-bool serves(const Treatment& treatment, Duty duty) { return leaves_mesh(treatment) || holds(treatment.keeps, duty); }
+bool serves(const Treatment& treatment, Duty duty) { return treatment.leaves_mesh() || holds(treatment.keeps, duty); }
 
 /// Keeps what does not defeat the duty of what a ruling allows; all meshes where it restricts nothing.
 void keep_serving(DutyRuling& ruling, Duty duty, bool unrestricted_ones) {
@@ -93,7 +91,7 @@ void keep_serving(DutyRuling& ruling, Duty duty, bool unrestricted_ones) {
         }
     } else if (unrestricted_ones) {
         for (const Treatment& treatment : table.rows) {
-            if (leaves_mesh(treatment)) meshes.push_back(treatment.id);
+            if (treatment.leaves_mesh()) meshes.push_back(treatment.id);
         }
     }
     ruling.treatments = std::move(meshes);

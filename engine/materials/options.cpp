@@ -27,13 +27,8 @@ constexpr double minutes_per_hour = 60;
 /// Joints that move by less are treated as if they did not, meters.
 constexpr double least_movement = 0.1e-3;
 
-template <class Value>
-bool holds(const std::vector<Value>& values, const Value& wanted) {
-    return std::find(values.begin(), values.end(), wanted) != values.end();
-}
-
 bool holds_any(const std::vector<std::string>& values, const std::vector<std::string>& wanted) {
-    return std::any_of(wanted.begin(), wanted.end(), [&](const std::string& word) { return holds(values, word); });
+    return std::any_of(wanted.begin(), wanted.end(), [&](const std::string& word) { return std::ranges::count(values, word) > 0; });
 }
 
 /// Where one can stand to work on a gap. Most cavities are inside of walls: one is counted on only where nothing else is.
@@ -61,10 +56,10 @@ std::optional<Side> side_for(const Treatment& row, const Gap& gap, const Survey&
 /// Whether the treatment is made for gaps of this kind: what is usual for a gap always is.
 bool made_for(const Treatment& row, const Gap& gap) {
     const Treatment::Fits& fits = row.fits;
-    if (holds(fits.not_at, gap.feature)) return false;
+    if (std::ranges::count(fits.not_at, gap.feature) > 0) return false;
     if (gap.usual == row.id || (fits.duties.empty() && fits.features.empty())) return true;
-    if (!gap.feature.empty()) return holds(fits.features, gap.feature);
-    return holds(fits.duties, gap.duty);
+    if (!gap.feature.empty()) return std::ranges::count(fits.features, gap.feature) > 0;
+    return std::ranges::count(fits.duties, gap.duty) > 0;
 }
 
 bool fits_sizes(const Treatment& row, const Gap& gap) {

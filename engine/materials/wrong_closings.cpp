@@ -18,13 +18,11 @@ Gap as_found(const ClosedGap& closed, const Survey& survey) {
     return gap;
 }
 
-bool leaves_mesh(const Treatment& treatment) { return treatment.leaves == Treatment::Leaves::mesh; }
-
 /// Whether something that leaves no mesh may close it.
 bool some_full_closing(const DutyRuling& ruling) {
     return ruling.may_close || std::any_of(ruling.treatments.begin(), ruling.treatments.end(), [&](const std::string& id) {
                const Treatment* treatment = shipped_treatments().find(id);
-               return treatment != nullptr && !leaves_mesh(*treatment) && ruling.allows(id, 0);
+               return treatment != nullptr && !treatment->leaves_mesh() && ruling.allows(id, 0);
            });
 }
 
@@ -40,7 +38,7 @@ bool is_allowed(const ClosedGap& closed, const DutyRuling& ruling, const Gap& no
     // What the survey states a price for is offered wherever some full closing is allowed.
     if (now.closing.cost && ruling.may_close && closed.with == now.closing.with) return true;
     // Too coarse a mesh stops no air and no water.
-    return ruling.allows(closed.with, leaves_mesh(*treatment) ? std::min(opening_of(*treatment, now), ruling.widest_opening) : 0);
+    return ruling.allows(closed.with, treatment->leaves_mesh() ? std::min(opening_of(*treatment, now), ruling.widest_opening) : 0);
 }
 
 }  // namespace

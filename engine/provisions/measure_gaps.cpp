@@ -16,7 +16,7 @@ namespace seamward {
 
 namespace {
 
-constexpr const char* guessed = "its width is an estimate: measure it";
+constexpr const char* guessed_width = "its width is an estimate: measure it";
 constexpr const char* not_seen = "nobody looked: what the tables start with is a guess";
 constexpr const char* tight = "the model draws it tight, which says nothing of the house: measure it there";
 
@@ -35,7 +35,7 @@ void take_clear_width(const AuditFacts& facts, GapIndex index, const Provision& 
         return;
     }
     if (facts.is_guess(index)) {
-        out.remark = is_drawn_shut(gap) ? tight : guessed;
+        out.remark = is_drawn_shut(gap) ? tight : guessed_width;
         return;
     }
     out.value = clear_width(gap.shape);
@@ -57,7 +57,7 @@ void take_open(const AuditFacts& facts, GapIndex index, const Provision& /*provi
 void take_screened(const AuditFacts& facts, GapIndex index, const Provision& /*provision*/, Measured& out) {
     const ClosedGap* closed = facts.closing_of(index);
     const Treatment* with = closed != nullptr ? shipped_treatments().find(closed->with) : nullptr;
-    if (with != nullptr && with->leaves == Treatment::Leaves::mesh)
+    if (with != nullptr && with->leaves_mesh())
         out.value = 1;
     else if (facts.is_guess(index))
         out.remark = not_seen;

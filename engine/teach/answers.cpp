@@ -103,7 +103,7 @@ private:
                           mend.empty() ? "docs/catalog.md lists them; leave-open leaves it as it is" : mend);
             return;
         }
-        const bool by_size = row != nullptr && row->leaves == Treatment::Leaves::mesh && !(row->opening > 0);
+        const bool by_size = row != nullptr && row->leaves_mesh() && !(row->opening > 0);
         if (is_said(record, "opening")) finding.opening = record.length("opening").value_or(0);
         if (by_size && !(finding.opening > 0))
             record.report(record["treatment"].place(), "the treatment does not say how fine its mesh is",

@@ -92,7 +92,7 @@ std::vector<PlaceKey> drill_key(const DrillRound& round) {
 bool is_right(const PlaceKey& key, std::string_view treatment, double opening) {
     if (treatment == leave_open) return key.leave;
     const Treatment* row = shipped_treatments().find(treatment);
-    const bool mesh_by_size = row != nullptr && row->leaves == Treatment::Leaves::mesh && !(row->opening > 0);
+    const bool mesh_by_size = row != nullptr && row->leaves_mesh() && !(row->opening > 0);
     return std::any_of(key.right.begin(), key.right.end(), [&](const RightTreatment& right) {
         return mesh_by_size ? right.opening > 0 && std::abs(right.opening - opening) <= same_opening : right.id == treatment;
     });

@@ -90,7 +90,7 @@ private:
         if (!stated) text += "with: " + step.option.treatment + " and ";
         text += (entry.callback ? "in its callback mended: " : "date: ") + std::string(blank);
         if (stated && before != nullptr) text += ", and take out with:";
-        if (before != nullptr && before->leaves == Treatment::Leaves::mesh) text += ", and take out opening: where it has one";
+        if (before != nullptr && before->leaves_mesh()) text += ", and take out opening: where it has one";
         paragraph(text);
     }
 

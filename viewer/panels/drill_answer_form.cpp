@@ -250,7 +250,7 @@ std::string DrillAnswerForm::treatment() const { return treatment_->currentData(
 
 bool DrillAnswerForm::asks_opening() const {
     const Treatment* row = shipped_treatments().find(treatment());
-    return row != nullptr && row->leaves == Treatment::Leaves::mesh && !(row->opening > 0);
+    return row != nullptr && row->leaves_mesh() && !(row->opening > 0);
 }
 
 bool DrillAnswerForm::closes() const { return !treatment().empty() && treatment() != leave_open; }
