@@ -25,7 +25,7 @@ constexpr double exact = 5e-4;       // of the radius, on the way home
 
 /// The part of another opening's way that lies between its ends, from where a ball is out of it on the one side to the other,
 /// moved. Empty where it does not come out.
-std::vector<Point> moved_way(const Clearance& clearance, const Measured& other, const Vector& by) {
+std::vector<Point> moved_way(const Clearance& clearance, const MeasuredOpening& other, const Vector& by) {
     const std::vector<Point>& corners = other.through;
     std::size_t first = 0;  // of the stretch that the narrowest place is on
     double nearest = std::numeric_limits<double>::max();
@@ -110,8 +110,9 @@ std::vector<std::size_t> look_alikes(const Passages& passages, const Openings& o
 /// Measures an opening by the way of the ball through another that looks the same, moved to this one. The way is led
 /// anew, from body to body through the mouth, and the bound is that of the mouth; the length is the other's where a cut across is
 /// as large. Nothing where the ball does not get through so, or a larger one might.
-std::optional<Measured> measure_alike(const Passages& passages, const Bodies& bodies, const WaysHome& home,
-                                      const Openings& openings, std::size_t which, std::size_t like, const Measured& other) {
+std::optional<MeasuredOpening> measure_alike(const Passages& passages, const Bodies& bodies, const WaysHome& home,
+                                             const Openings& openings, std::size_t which, std::size_t like,
+                                             const MeasuredOpening& other) {
     const Clearance& clearance = passages.clearance();
     const Opening& opening = openings.list[which];
     const Mouth mouth(passages, opening);
@@ -161,7 +162,7 @@ std::optional<Measured> measure_alike(const Passages& passages, const Bodies& bo
     std::vector<Stand> wider;
     const double most = widest_in(clearance, mouth.pieces, way.radius, clearance.cap(), wider);
     if (most > way.radius * sure) return {};
-    Measured m;
+    MeasuredOpening m;
     m.width = 2 * way.radius;
     m.at_most = 2 * std::max(way.radius, most);
     m.shape = with_width(other.shape, m.width);
@@ -177,11 +178,11 @@ std::optional<Measured> measure_alike(const Passages& passages, const Bodies& bo
 
 }  // namespace
 
-std::vector<std::vector<Measured>> measure_all(const Passages& passages, const Bodies& bodies, const WaysHome& home,
-                                               const Openings& openings, const RunContext& run) {
+std::vector<std::vector<MeasuredOpening>> measure_all(const Passages& passages, const Bodies& bodies, const WaysHome& home,
+                                                      const Openings& openings, const RunContext& run) {
     run.stage("measuring gaps");
     const std::vector<std::size_t> like = look_alikes(passages, openings);
-    std::vector<std::vector<Measured>> measured(like.size());
+    std::vector<std::vector<MeasuredOpening>> measured(like.size());
     tbb::parallel_for(std::size_t{0}, like.size(), [&](std::size_t i) {
         run.check();
         if (like[i] == i) measured[i] = measure(passages, bodies, home, openings, i);
@@ -189,7 +190,7 @@ std::vector<std::vector<Measured>> measure_all(const Passages& passages, const B
     tbb::parallel_for(std::size_t{0}, like.size(), [&](std::size_t i) {
         if (like[i] == i) return;
         run.check();
-        std::optional<Measured> alike;
+        std::optional<MeasuredOpening> alike;
         if (measured[like[i]].size() == 1)
             alike = measure_alike(passages, bodies, home, openings, i, like[i], measured[like[i]][0]);
         measured[i] = alike ? std::vector{std::move(*alike)} : measure(passages, bodies, home, openings, i);

@@ -100,7 +100,7 @@ void refuse_outside(std::span<const CleanPart> parts, const FindSettings& settin
 /// Makes one body of those that turn out to run together: the first look takes some wide passages for a little narrower than they
 /// are. Of two the first stays; named rooms (the first `kept`) stay apart from each other. Openings within a body go.
 void join_bodies(double widest, std::size_t kept, Bodies& bodies, std::vector<Opening>& openings,
-                 std::vector<Measured>& measured) {
+                 std::vector<MeasuredOpening>& measured) {
     std::vector<std::size_t> parent(bodies.list.size());
     std::iota(parent.begin(), parent.end(), std::size_t{0});
     const auto find = [&](std::size_t x) {
@@ -146,11 +146,11 @@ void join_bodies(double widest, std::size_t kept, Bodies& bodies, std::vector<Op
 }
 
 /// One opening in the list for each that was measured: those that share a mouth stand side by side.
-std::vector<Measured> part_mouths(std::vector<std::vector<Measured>> measured, std::vector<Opening>& openings) {
-    std::vector<Measured> list;
+std::vector<MeasuredOpening> part_mouths(std::vector<std::vector<MeasuredOpening>> measured, std::vector<Opening>& openings) {
+    std::vector<MeasuredOpening> list;
     std::vector<Opening> parted;
     for (std::size_t i = 0; i < measured.size(); ++i) {
-        for (Measured& m : measured[i]) {
+        for (MeasuredOpening& m : measured[i]) {
             list.push_back(std::move(m));
             parted.push_back(openings[i]);
         }
@@ -160,7 +160,7 @@ std::vector<Measured> part_mouths(std::vector<std::vector<Measured>> measured, s
 }
 
 /// Whether two flat cuts show the same opening at two places of its depth.
-bool are_of_one(const Measured& a, const Measured& b) {
+bool are_of_one(const MeasuredOpening& a, const MeasuredOpening& b) {
     constexpr double same = 2e-4, same_area = 0.01, same_normal = 1e-6;  // meters, fractions
     if (!a.cut || !b.cut || (a.apart && b.apart) || std::abs(a.cut->area - b.cut->area) > same_area * a.cut->area) return false;
     if (std::abs(dot(a.cut->normal, b.cut->normal)) < 1 - same_normal) return false;
@@ -171,7 +171,7 @@ bool are_of_one(const Measured& a, const Measured& b) {
 
 /// Of openings between the same two bodies that one flat cut shuts the widest stays, with the mouths of all: what stands in a
 /// slot parts its mouth.
-void join_mouths(const Passages& passages, std::vector<Opening>& openings, std::vector<Measured>& measured) {
+void join_mouths(const Passages& passages, std::vector<Opening>& openings, std::vector<MeasuredOpening>& measured) {
     std::map<std::array<std::int32_t, 2>, std::vector<std::size_t>> kept;  // by bodies
     std::size_t left = 0;
     for (std::size_t i = 0; i < openings.size(); ++i) {
@@ -179,7 +179,7 @@ void join_mouths(const Passages& passages, std::vector<Opening>& openings, std::
         const auto like = std::ranges::find_if(beside, [&](std::size_t j) { return are_of_one(measured[i], measured[j]); });
         if (like != beside.end()) {
             Opening& opening = openings[*like];
-            Measured& one = measured[*like];
+            MeasuredOpening& one = measured[*like];
             opening.mouth.insert(opening.mouth.end(), openings[i].mouth.begin(), openings[i].mouth.end());
             opening.passages.insert(opening.passages.end(), openings[i].passages.begin(), openings[i].passages.end());
             const double at_most = std::max(one.at_most, measured[i].at_most);
@@ -246,7 +246,7 @@ std::string gap_name(const FoundPart& a, const FoundPart& b) {
 }
 
 /// Sorted for people: widest first, and the same order whatever the machine.
-void take_gaps(const std::vector<Measured>& measured, const std::vector<Opening>& openings,
+void take_gaps(const std::vector<MeasuredOpening>& measured, const std::vector<Opening>& openings,
                const std::vector<std::size_t>& space_of, const FindSettings& settings, Found& found) {
     std::vector<Screen> screens = find_screens(openings, measured);
     std::erase_if(screens, [&](const Screen& s) { return measured[s.openings[0]].width < settings.smallest * (1 - slack); });
@@ -255,7 +255,7 @@ void take_gaps(const std::vector<Measured>& measured, const std::vector<Opening>
     });
     for (const Screen& screen : screens) {
         const std::size_t i = screen.openings[0];
-        const Measured& m = measured[i];
+        const MeasuredOpening& m = measured[i];
         FoundGap gap;
         gap.id = "gap-" + std::to_string(found.gaps.size() + 1);
         gap.between = {space_of[static_cast<std::size_t>(openings[i].first)],
@@ -325,7 +325,7 @@ Found find_gaps(const Model& model, const FindSettings& settings, const RunConte
         if (cap < far_seen && rooms_run_together(passages, bodies)) return false;
         const WaysHome home(passages, bodies);
         Openings openings = find_openings(passages, bodies, home);
-        std::vector<Measured> measured = part_mouths(measure_all(passages, bodies, home, openings, run), openings.list);
+        std::vector<MeasuredOpening> measured = part_mouths(measure_all(passages, bodies, home, openings, run), openings.list);
         join_bodies(settings.widest, 1 + settings.rooms.size(), bodies, openings.list, measured);
         join_mouths(passages, openings.list, measured);
         const std::vector<std::size_t> space_of = name_spaces(passages, bodies, model, settings, found);

@@ -251,8 +251,8 @@ std::array<Point, 2> box_around(const std::vector<ConvexPolygon>& pieces) {
 
 }  // namespace
 
-Measured::Cut cut_of(const std::vector<ConvexPolygon>& pieces) {
-    Measured::Cut cut;
+MeasuredOpening::Cut cut_of(const std::vector<ConvexPolygon>& pieces) {
+    MeasuredOpening::Cut cut;
     Vector weighted;
     for (const ConvexPolygon& piece : pieces) {
         const Vector doubled = doubled_area(piece);
@@ -363,7 +363,7 @@ double depth_of(const Passages& passages, const ThroatWay& way) {
     return depth;
 }
 
-void Measured::take_mouth(const Mouth& of) {
+void MeasuredOpening::take_mouth(const Mouth& of) {
     mouth = of.pieces;
     low = high = at;
     if (mouth.empty()) return;
@@ -382,9 +382,9 @@ std::array<std::uint32_t, 2> parts_around(const Passages& passages, const Point&
 
 namespace {
 
-Measured told(const Passages& passages, const ThroatWay& way, const Mouth& mouth, const Section* section, const Point& at,
-              double most) {
-    Measured m;
+MeasuredOpening told(const Passages& passages, const ThroatWay& way, const Mouth& mouth, const Section* section, const Point& at,
+                     double most) {
+    MeasuredOpening m;
     m.width = 2 * way.radius;
     m.at = at;
     m.take_mouth(mouth);
@@ -405,10 +405,11 @@ Measured told(const Passages& passages, const ThroatWay& way, const Mouth& mouth
 
 /// Openings that have one mouth in common, as two joints into one cavity may: each is shut by a cut of its own, and all of these
 /// together shut the mouth. Nothing where that does not come out so.
-std::vector<Measured> tell_apart(const Passages& passages, const Bodies& bodies, const WaysHome& home, const Openings& openings,
-                                 std::size_t which, const Surroundings& around, const Mouth& mouth, ThroatWay way) {
+std::vector<MeasuredOpening> tell_apart(const Passages& passages, const Bodies& bodies, const WaysHome& home,
+                                        const Openings& openings, std::size_t which, const Surroundings& around,
+                                        const Mouth& mouth, ThroatWay way) {
     constexpr std::size_t most_openings = 4;
-    std::vector<Measured> list;
+    std::vector<MeasuredOpening> list;
     std::vector<Gate> gates;
     while (list.size() < most_openings) {
         const TightPlace place = tight_places(passages, way, 1)[0];
@@ -426,7 +427,8 @@ std::vector<Measured> tell_apart(const Passages& passages, const Bodies& bodies,
         const std::optional<Beside> beside = around.widest_beside(gates);
         if (!beside) {
             if (list.size() == 1) return {};
-            std::stable_sort(list.begin(), list.end(), [](const Measured& a, const Measured& b) { return a.width > b.width; });
+            std::stable_sort(list.begin(), list.end(),
+                             [](const MeasuredOpening& a, const MeasuredOpening& b) { return a.width > b.width; });
             return list;
         }
         way = widest_way_beside(passages, bodies, home, openings, which, *beside, exact, gates);
@@ -437,8 +439,8 @@ std::vector<Measured> tell_apart(const Passages& passages, const Bodies& bodies,
 
 }  // namespace
 
-std::vector<Measured> measure(const Passages& passages, const Bodies& bodies, const WaysHome& home, const Openings& openings,
-                              std::size_t which) {
+std::vector<MeasuredOpening> measure(const Passages& passages, const Bodies& bodies, const WaysHome& home,
+                                     const Openings& openings, std::size_t which) {
     const Clearance& clearance = passages.clearance();
     const Opening& opening = openings.list[which];
     ThroatWay way = widest_way(passages, bodies, home, openings, which, exact);
@@ -455,7 +457,7 @@ std::vector<Measured> measure(const Passages& passages, const Bodies& bodies, co
         if (!widen(passages, bodies, home, openings, which, wider, exact, way)) break;
     }
     if (cut.section) return {told(passages, way, mouth, &*cut.section, cut.at, std::min(most, cut.at_most))};
-    std::vector<Measured> several = tell_apart(passages, bodies, home, openings, which, around, mouth, way);
+    std::vector<MeasuredOpening> several = tell_apart(passages, bodies, home, openings, which, around, mouth, way);
     if (several.empty()) several.push_back(told(passages, way, mouth, nullptr, cut.at, most));
     return several;
 }

@@ -27,7 +27,7 @@ private:
 };
 
 /// An opening, measured. Meters.
-struct Measured {
+struct MeasuredOpening {
     double width = 0;    ///< of the largest ball that was led through, its diameter
     double at_most = 0;  ///< no larger ball gets through
     double length = 0;   ///< of the mouth, along its middle
@@ -51,7 +51,7 @@ struct Measured {
 };
 
 /// In one plane, one piece at least.
-[[nodiscard]] Measured::Cut cut_of(const std::vector<ConvexPolygon>& pieces);
+[[nodiscard]] MeasuredOpening::Cut cut_of(const std::vector<ConvexPolygon>& pieces);
 
 /// An upper bound farther above the width, as a fraction of it, is not sure: a wider way is looked for.
 inline constexpr double sure = 1.004;
@@ -74,7 +74,7 @@ struct TightPlace {
 /// Measures an opening anew, exactly: all that went before was to find it. The width lies between the ball that was led through
 /// and the largest that fits into any portal of the mouth. Where several openings turn out to share the mouth, each is told, the
 /// widest first.
-[[nodiscard]] std::vector<Measured> measure(const Passages& passages, const Bodies& bodies, const WaysHome& home,
-                                            const Openings& openings, std::size_t which);
+[[nodiscard]] std::vector<MeasuredOpening> measure(const Passages& passages, const Bodies& bodies, const WaysHome& home,
+                                                   const Openings& openings, std::size_t which);
 
 }  // namespace seamward

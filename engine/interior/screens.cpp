@@ -27,7 +27,7 @@ double apart(const Point& a, const Point& b, const Point& c, const Point& d) {
 }
 
 /// Whether two mouths are no farther apart than that, edge to edge. Boxes around what lies askew overlap long before.
-bool are_near(const Measured& a, const Measured& b, double most) {
+bool are_near(const MeasuredOpening& a, const MeasuredOpening& b, double most) {
     const double x = std::max({0.0, a.low.x - b.high.x, b.low.x - a.high.x});
     const double y = std::max({0.0, a.low.y - b.high.y, b.low.y - a.high.y});
     const double z = std::max({0.0, a.low.z - b.high.z, b.low.z - a.high.z});
@@ -49,7 +49,7 @@ bool are_alike(double a, double b) { return std::abs(a - b) <= alike * std::max(
 /// Parts that hold the ball in openings that are put together: one, or two, since wires that cross may be drawn as two.
 class Holders {
 public:
-    explicit Holders(const Measured& of) : parts_(of.parts) {}
+    explicit Holders(const MeasuredOpening& of) : parts_(of.parts) {}
 
     /// False, and nothing done, where it would be three.
     [[nodiscard]] bool take(const Holders& other) {
@@ -65,10 +65,10 @@ private:
 };
 
 /// The two larger sides of the box around the openings, multiplied: screens are flat.
-double area_of(const std::vector<std::size_t>& members, const std::vector<Measured>& measured) {
+double area_of(const std::vector<std::size_t>& members, const std::vector<MeasuredOpening>& measured) {
     Point low = measured[members[0]].low, high = measured[members[0]].high;
     for (const std::size_t i : members) {
-        const Measured& m = measured[i];
+        const MeasuredOpening& m = measured[i];
         low = {std::min(low.x, m.low.x), std::min(low.y, m.low.y), std::min(low.z, m.low.z)};
         high = {std::max(high.x, m.high.x), std::max(high.y, m.high.y), std::max(high.z, m.high.z)};
     }
@@ -79,7 +79,7 @@ double area_of(const std::vector<std::size_t>& members, const std::vector<Measur
 
 }  // namespace
 
-std::vector<Screen> find_screens(const std::vector<Opening>& openings, const std::vector<Measured>& measured) {
+std::vector<Screen> find_screens(const std::vector<Opening>& openings, const std::vector<MeasuredOpening>& measured) {
     std::vector<std::size_t> parent(measured.size());
     std::iota(parent.begin(), parent.end(), std::size_t{0});
     const auto find = [&](std::size_t x) {
@@ -94,9 +94,9 @@ std::vector<Screen> find_screens(const std::vector<Opening>& openings, const std
             return measured[i].low.x != measured[j].low.x ? measured[i].low.x < measured[j].low.x : i < j;
         });
         for (std::size_t k = 0; k < list.size(); ++k) {
-            const Measured& a = measured[list[k]];
+            const MeasuredOpening& a = measured[list[k]];
             for (std::size_t l = k + 1; l < list.size() && measured[list[l]].low.x <= a.high.x + a.width * (1 + alike); ++l) {
-                const Measured& b = measured[list[l]];
+                const MeasuredOpening& b = measured[list[l]];
                 const std::size_t x = find(list[k]), y = find(list[l]);
                 if (x == y || !are_alike(a.width, b.width) || !are_alike(a.length, b.length) ||
                     !are_near(a, b, std::min(a.width, b.width)))

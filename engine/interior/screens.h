@@ -16,6 +16,7 @@ struct Screen {
 
 /// Puts openings together that are as wide and as long as each other, are held by the same part or two, and are no farther apart
 /// than they are wide: five or more are a screen. In the order of their first openings.
-[[nodiscard]] std::vector<Screen> find_screens(const std::vector<Opening>& openings, const std::vector<Measured>& measured);
+[[nodiscard]] std::vector<Screen> find_screens(const std::vector<Opening>& openings,
+                                               const std::vector<MeasuredOpening>& measured);
 
 }  // namespace seamward

@@ -141,4 +141,24 @@ TEST(Architecture, HeadersAreIncludedOnce) {
     }
 }
 
+/// Types of one name in different files would be mixed up where they are linked together, without a word of the linker.
+TEST(Architecture, EveryNameOfATypeIsTakenOnce) {
+    static const std::regex type(R"(^(?:struct|class|enum class) (\w+)(?: final)?(?: : [^;]*)? \{)");
+    for (const char* top : {"engine", "viewer"}) {
+        std::map<std::string, std::string> taken;
+        for (const SourceFile& file : sources_under(top)) {
+            bool unnamed = false;
+            for (const std::string& line : file.lines) {
+                if (line == "namespace {") unnamed = true;
+                if (line == "}  // namespace") unnamed = false;
+                std::smatch match;
+                if (unnamed || !std::regex_search(line, match, type)) continue;
+                const auto [known, fresh] = taken.emplace(match[1], file.path.string());
+                EXPECT_TRUE(fresh) << match[1] << " is in " << known->second << " and in " << file.path.string();
+            }
+        }
+        EXPECT_GT(taken.size(), 50U) << top;
+    }
+}
+
 }  // namespace
