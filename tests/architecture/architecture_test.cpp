@@ -148,12 +148,14 @@ TEST(Architecture, EveryNameOfATypeIsTakenOnce) {
         std::map<std::string, std::string> taken;
         for (const SourceFile& file : sources_under(top)) {
             bool unnamed = false;
+            std::string space;
             for (const std::string& line : file.lines) {
                 if (line == "namespace {") unnamed = true;
                 if (line == "}  // namespace") unnamed = false;
+                if (line.starts_with("namespace ") && line != "namespace {") space = line;
                 std::smatch match;
                 if (unnamed || !std::regex_search(line, match, type)) continue;
-                const auto [known, fresh] = taken.emplace(match[1], file.path.string());
+                const auto [known, fresh] = taken.emplace(space + match[1].str(), file.path.string());
                 EXPECT_TRUE(fresh) << match[1] << " is in " << known->second << " and in " << file.path.string();
             }
         }

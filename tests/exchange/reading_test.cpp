@@ -100,7 +100,7 @@ TEST(SourceFiles, ChangesStayInMemory) {
     EXPECT_EQ(files.text(), "Content");
     const SourceFiles again(number, 100);
     EXPECT_EQ(again.text(), "content");
-    EXPECT_THROW(SourceFiles(number, 6), Refusal);
+    EXPECT_THROW(SourceFiles(number, 6), ReadRefusal);
     close(number);
 }
 
@@ -112,7 +112,7 @@ TEST(MeshBuilder, WeldsWhatIsInExactlyOnePlace) {
     builder.add({0, 0, 0}, {5, 5, 5}, {0, 0, 0});
     EXPECT_EQ(tally.kept, 2U);
     EXPECT_EQ(tally.collapsed, 1U);
-    EXPECT_THROW(builder.add({2, 0, 0}, {3, 0, 0}, {2, 1, 0}), Refusal);
+    EXPECT_THROW(builder.add({2, 0, 0}, {3, 0, 0}, {2, 1, 0}), ReadRefusal);
     const TriangleMesh mesh = builder.take();
     EXPECT_EQ(mesh.triangles.size(), 2U);
     EXPECT_EQ(mesh.points.size(), 4U);

@@ -63,8 +63,8 @@ bool is_square(const Loop& loop) {
     return loop.size() >= 4;
 }
 
-std::optional<Cut> cut_at(const Loop& loop, Axis axis, double at, double least) {
-    Cut cut;
+std::optional<LoopCut> cut_at(const Loop& loop, Axis axis, double at, double least) {
+    LoopCut cut;
     std::array<Point2, 2> ends{};
     std::size_t crossings = 0;
     for (std::size_t i = 0; i < loop.size(); ++i) {
@@ -88,7 +88,7 @@ std::optional<Cut> cut_at(const Loop& loop, Axis axis, double at, double least) 
     return cut;
 }
 
-std::optional<Cut> cut_share(const Loop& loop, Axis axis, double share) {
+std::optional<LoopCut> cut_share(const Loop& loop, Axis axis, double share) {
     double low = least_along(loop, axis);
     double high = most_along(loop, axis);
     const double wanted = share * doubled_area(loop) / 2;

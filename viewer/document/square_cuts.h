@@ -17,17 +17,17 @@ enum class Axis : std::uint8_t { x, y };
 
 [[nodiscard]] bool is_square(const Loop& loop);
 
-struct Cut {
+struct LoopCut {
     Loop low, high;   ///< on the sides of the smaller and of the larger coordinate
     Point2 from, to;  ///< its ends, the one of the smaller coordinate first
 };
 
 /// The cut along the line on which `axis` is `at`. Nothing where it would fall into several pieces, run outside, or pass so near
 /// to a parallel side that a strip narrower than `least` is left.
-[[nodiscard]] std::optional<Cut> cut_at(const Loop& loop, Axis axis, double at, double least = 0.8);
+[[nodiscard]] std::optional<LoopCut> cut_at(const Loop& loop, Axis axis, double at, double least = 0.8);
 
 /// The same where about this share of the area lies on the low side, at whole centimeters.
-[[nodiscard]] std::optional<Cut> cut_share(const Loop& loop, Axis axis, double share);
+[[nodiscard]] std::optional<LoopCut> cut_share(const Loop& loop, Axis axis, double share);
 
 /// Whether a square of that side, with sides along x and y, has a place in the loop.
 [[nodiscard]] bool holds_square(const Loop& loop, double side);

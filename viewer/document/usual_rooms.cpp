@@ -138,7 +138,7 @@ private:
     [[nodiscard]] std::vector<Wish> rest() const {
         return story_ > 1 ? std::vector<Wish>{hall(story_)} : std::vector<Wish>{living(), kitchen()};
     }
-    [[nodiscard]] UsualPartition partition(const std::string& id, const std::string& name, const Cut& cut) const {
+    [[nodiscard]] UsualPartition partition(const std::string& id, const std::string& name, const LoopCut& cut) const {
         const bool upper = story_ > 1;
         return {upper ? id + "-up" : id, upper ? name + ", upper floor" : name, cut.from, cut.to, story_};
     }
@@ -213,7 +213,7 @@ private:
         }
         return shares;
     }
-    void sides(Axis axis, const std::array<Cut, 2>& cuts, const Share& share, std::optional<Draft>& best) const {
+    void sides(Axis axis, const std::array<LoopCut, 2>& cuts, const Share& share, std::optional<Draft>& best) const {
         Draft draft;
         if (!place(draft, hall(story_), cuts[1].low)) return;
         draft.partitions.push_back(partition("hall-wall", "wall of the hall, " + side_word(axis, false), cuts[0]));

@@ -59,7 +59,7 @@ ReaderAnswer answer(const ReadTask& task) {
         if (task.kind == "gltf") files.open_named(folder_descriptor);
         if (!forbid_the_rest()) leave(exit_code_not_locked_in);
         answer.model = task.kind == "ifc" ? read_ifc(files.text(), task) : read_scene(files, task);
-    } catch (const Refusal& refusal) {
+    } catch (const ReadRefusal& refusal) {
         answer.what = refusal.what();
         answer.mend = refusal.mend();
     } catch (const std::bad_alloc&) {

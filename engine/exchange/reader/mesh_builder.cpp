@@ -39,8 +39,8 @@ void MeshBuilder::add(const std::array<std::uint32_t, 3>& corners) {
         return;
     }
     if (++tally_.kept > tally_.most)
-        throw Refusal("has more than " + std::to_string(tally_.most) + " triangles",
-                      "leave out what is no part of the house, furniture and plants above all");
+        throw ReadRefusal("has more than " + std::to_string(tally_.most) + " triangles",
+                          "leave out what is no part of the house, furniture and plants above all");
     mesh_.triangles.push_back(corners);
 }
 
@@ -48,7 +48,7 @@ std::uint32_t MeshBuilder::index_of(const Point& point) {
     // A negative zero is the same place as a zero.
     const Point at{point.x + 0.0, point.y + 0.0, point.z + 0.0};
     if (!std::isfinite(at.x) || !std::isfinite(at.y) || !std::isfinite(at.z))
-        throw Refusal("has coordinates that are no numbers", "export it again");
+        throw ReadRefusal("has coordinates that are no numbers", "export it again");
     if (2 * mesh_.points.size() >= slots_.size()) make_room();
     std::uint32_t& slot = slot_of(at);
     if (slot == none) {

@@ -22,11 +22,11 @@ class MeshBuilder {
 public:
     explicit MeshBuilder(TriangleTally& tally) : tally_(tally) {}
 
-    /// Throws Refusal beyond the most triangles, and for a corner that is no number.
+    /// Throws ReadRefusal beyond the most triangles, and for a corner that is no number.
     void add(const Point& a, const Point& b, const Point& c) { add({index_of(a), index_of(b), index_of(c)}); }
     /// The same for corners that index_of() gave.
     void add(const std::array<std::uint32_t, 3>& corners);
-    /// The number of the point in that place, which is new or has been given before. Throws Refusal for what is no number.
+    /// The number of the point in that place, which is new or has been given before. Throws ReadRefusal for what is no number.
     [[nodiscard]] std::uint32_t index_of(const Point& point);
     [[nodiscard]] bool empty() const { return mesh_.triangles.empty(); }
     [[nodiscard]] TriangleMesh take();

@@ -115,14 +115,15 @@ public:
     Model run() {
         const std::vector<StepProduct> products = products_in_step(text_);
         if (products.empty())
-            throw Refusal("has no products with a place", "check that it is an IFC file in STEP form (ISO-10303-21)");
+            throw ReadRefusal("has no products with a place", "check that it is an IFC file in STEP form (ISO-10303-21)");
         load();
         set_frame();
         for (const StepProduct& product : products) read(product);
         report();
         if (model_.parts.empty() && model_.rooms.empty())
-            throw Refusal("has " + counted(products.size(), "product", "products") + " and none with a shape that can be read",
-                          "export it again as IFC4 or IFC2X3, with bodies as faces (BRep)");
+            throw ReadRefusal(
+                "has " + counted(products.size(), "product", "products") + " and none with a shape that can be read",
+                "export it again as IFC4 or IFC2X3, with bodies as faces (BRep)");
         return std::move(model_);
     }
 
@@ -295,9 +296,9 @@ Model read_ifc(std::string_view text, const ReadTask& task) {
     try {
         return IfcReading(text, task).run();
     } catch (const BuildingException& problem) {
-        throw Refusal(std::string("cannot be read as .ifc: ") + problem.what(), "export it again as IFC4 or IFC2X3");
+        throw ReadRefusal(std::string("cannot be read as .ifc: ") + problem.what(), "export it again as IFC4 or IFC2X3");
     } catch (const carve::exception& problem) {
-        throw Refusal("cannot be read as .ifc: " + problem.str(), "export it again as IFC4 or IFC2X3");
+        throw ReadRefusal("cannot be read as .ifc: " + problem.str(), "export it again as IFC4 or IFC2X3");
     }
 }
 

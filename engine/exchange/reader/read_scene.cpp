@@ -160,7 +160,7 @@ private:
             std::array<std::uint32_t, 3> corners{};
             for (unsigned i = 0; i < 3; ++i) {
                 const unsigned vertex = face.mIndices[mirrored ? (3 - i) % 3 : i];
-                if (vertex >= mesh.mNumVertices) throw Refusal("has triangles without points", "export it again");
+                if (vertex >= mesh.mNumVertices) throw ReadRefusal("has triangles without points", "export it again");
                 if (known[vertex] == unknown) {
                     const Point at = to_file(mesh.mVertices[vertex]);
                     known[vertex] = into.index_of(frame_.ours(turned_ ? Point{at.x, -at.z, at.y} : at));
@@ -206,10 +206,10 @@ const aiScene& imported(Assimp::Importer& importer, const SourceFiles& files, co
         } catch (const std::exception&) {}
     }
     if (!files.refused().empty())
-        throw Refusal("needs the file " + in_quotes(printable(files.refused().front())) + ", which is not in its folder",
-                      "put it there, or export the model as .glb");
-    throw Refusal("cannot be read as ." + task.kind + ": " + in_quotes(printable(importer.GetErrorString())),
-                  "export it again, or as another kind of file");
+        throw ReadRefusal("needs the file " + in_quotes(printable(files.refused().front())) + ", which is not in its folder",
+                          "put it there, or export the model as .glb");
+    throw ReadRefusal("cannot be read as ." + task.kind + ": " + in_quotes(printable(importer.GetErrorString())),
+                      "export it again, or as another kind of file");
 }
 
 /// FBX says its unit in centimeters and the number of its upright axis.

@@ -8,7 +8,7 @@
 namespace seamward {
 
 /// Reads everything but IFC, with Assimp. One part for each node with triangles; a file of a single node is taken apart into
-/// pieces that share no point. Throws Refusal.
+/// pieces that share no point. Throws ReadRefusal.
 [[nodiscard]] Model read_scene(SourceFiles& files, const ReadTask& task);
 
 }  // namespace seamward

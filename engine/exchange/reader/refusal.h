@@ -8,9 +8,9 @@
 namespace seamward {
 
 /// Thrown within seamward-reader: why a file cannot be used, and how to mend it. It becomes the answer.
-class Refusal : public std::runtime_error {
+class ReadRefusal : public std::runtime_error {
 public:
-    explicit Refusal(const std::string& what, std::string mend) : std::runtime_error(what), mend_(std::move(mend)) {}
+    explicit ReadRefusal(const std::string& what, std::string mend) : std::runtime_error(what), mend_(std::move(mend)) {}
     [[nodiscard]] const std::string& mend() const { return mend_; }
 
 private:

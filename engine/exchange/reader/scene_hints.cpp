@@ -157,10 +157,10 @@ SceneHints dxf_hints(std::string_view text) {
 
 void check_ply_header(std::string_view text) {
     const PlyHeader header = ply_header(text);
-    if (!header.ended) throw Refusal("has no end of its PLY header", "export it again");
+    if (!header.ended) throw ReadRefusal("has no end of its PLY header", "export it again");
     const double there =
         header.is_text ? static_cast<double>(std::count(text.begin(), text.end(), '\n')) + 1 : static_cast<double>(text.size());
-    if (header.needed > there) throw Refusal("ends before all that its PLY header counts", "copy or export it again");
+    if (header.needed > there) throw ReadRefusal("ends before all that its PLY header counts", "copy or export it again");
 }
 
 PlainObj plain_obj(std::string_view text) {

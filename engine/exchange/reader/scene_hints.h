@@ -23,7 +23,7 @@ struct SceneHints {
 /// DXF: $INSUNITS of the header. Up is z, as the format has it.
 [[nodiscard]] SceneHints dxf_hints(std::string_view text);
 
-/// PLY: throws Refusal when the header does not end, or counts more than follows. Assimp would look for it for ever, and make
+/// PLY: throws ReadRefusal when the header does not end, or counts more than follows. Assimp would look for it for ever, and make
 /// up what is missing.
 void check_ply_header(std::string_view text);
 

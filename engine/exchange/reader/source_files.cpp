@@ -98,7 +98,7 @@ std::string percent_decoded(std::string_view text) {
 
 SourceFiles::SourceFiles(int model, std::uint64_t most_bytes) : most_bytes_(most_bytes) {
     const std::optional<std::span<char>> content = mapped(model, most_bytes);
-    if (!content) throw Refusal("cannot be read", "check that nothing else is writing it, and the limit of memory");
+    if (!content) throw ReadRefusal("cannot be read", "check that nothing else is writing it, and the limit of memory");
     model_ = *content;
 }
 

@@ -13,7 +13,7 @@ namespace seamward {
 /// The model's file, and those that it names, as memory. All are opened before the process locks itself in; none after.
 class SourceFiles {
 public:
-    /// Maps the model's file. Throws Refusal when the system does not let it.
+    /// Maps the model's file. Throws ReadRefusal when the system does not let it.
     SourceFiles(int model, std::uint64_t most_bytes);
 
     /// For glTF: finds the files that the text names with "uri" and opens those that lie in the model's folder or in folders
