@@ -28,7 +28,8 @@ constexpr double minutes_per_hour = 60;
 constexpr double least_movement = 0.1e-3;
 
 bool holds_any(const std::vector<std::string>& values, const std::vector<std::string>& wanted) {
-    return std::any_of(wanted.begin(), wanted.end(), [&](const std::string& word) { return std::ranges::count(values, word) > 0; });
+    return std::any_of(wanted.begin(), wanted.end(),
+                       [&](const std::string& word) { return std::ranges::count(values, word) > 0; });
 }
 
 /// Where one can stand to work on a gap. Most cavities are inside of walls: one is counted on only where nothing else is.

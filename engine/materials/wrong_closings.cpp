@@ -38,7 +38,8 @@ bool is_allowed(const ClosedGap& closed, const DutyRuling& ruling, const Gap& no
     // What the survey states a price for is offered wherever some full closing is allowed.
     if (now.closing.cost && ruling.may_close && closed.with == now.closing.with) return true;
     // Too coarse a mesh stops no air and no water.
-    return ruling.allows(closed.with, treatment->leaves_mesh() ? std::min(opening_of(*treatment, now), ruling.widest_opening) : 0);
+    return ruling.allows(closed.with,
+                         treatment->leaves_mesh() ? std::min(opening_of(*treatment, now), ruling.widest_opening) : 0);
 }
 
 }  // namespace
