@@ -15,7 +15,7 @@ namespace seamward {
 namespace {
 
 constexpr std::size_t at_a_time = 128;  // passages
-constexpr double home_is = 0.99;        // of a radius: stands are placed a little roughly
+constexpr double at_home = 0.99;        // of a radius: stands are placed a little roughly
 constexpr double rise = 1.25;           // a place wider by this is uphill
 
 /// The stands joined from the widest passage down; a group becomes a body when it is one at the place where it would join another
@@ -116,7 +116,7 @@ private:
 
     /// Adds ways straight out of roomy portals on whose one side no other stand of the cell is roomy.
     void lead_off() {
-        const double home = rules_.roomy * home_is;
+        const double home = rules_.roomy * at_home;
         std::vector<std::vector<Slope>> ways(passages_.size());
         tbb::parallel_for(std::uint32_t{0}, static_cast<std::uint32_t>(passages_.size()), [&](std::uint32_t stand) {
             if (passages_.is_portal(stand) && passages_[stand].clearance >= home && is_cornered(stand, home))
@@ -184,10 +184,10 @@ private:
 
     /// Whether a group that is about to be joined through a passage of that clearance is a body of its own.
     [[nodiscard]] bool is_body(std::uint32_t group, double joined_at) const {
-        if (joined_at >= rules_.roomy * home_is || volume_[group] < rules_.least_volume) return false;
+        if (joined_at >= rules_.roomy * at_home || volume_[group] < rules_.least_volume) return false;
         const Stand& widest = passages_[widest_[group]];
-        if (widest.clearance >= rules_.roomy * home_is) return true;
-        return widest.clearance >= rules_.thin_cavity * home_is && widest.clearance >= rules_.widening * joined_at &&
+        if (widest.clearance >= rules_.roomy * at_home) return true;
+        return widest.clearance >= rules_.thin_cavity * at_home && widest.clearance >= rules_.widening * joined_at &&
                is_sheet(widest);
     }
 

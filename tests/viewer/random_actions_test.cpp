@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A thousand things that somebody may do to the window, in an order that makes no sense.
+// Two thousand things that somebody may do to the window, in an order that makes no sense.
 #include <unistd.h>
 
 #include <QComboBox>
@@ -22,7 +22,7 @@
 namespace seamward::viewer::test {
 namespace {
 
-constexpr int actions = 1'000;
+constexpr int actions = 2'000;
 
 /// The same in every run, unless somebody wants another.
 unsigned chosen_seed() {

@@ -3,7 +3,7 @@
 import { pathToFileURL } from "node:url";
 import { chromium } from "playwright-core";
 
-export const PHONE = { name: "phone", viewport: { width: 390, height: 844 }, deviceScaleFactor: 1, hasTouch: true, isMobile: true };
+export const PHONE = { name: "phone", viewport: { width: 390, height: 844 }, deviceScaleFactor: 2, hasTouch: true, isMobile: true };
 export const DESK = { name: "desk", viewport: { width: 1440, height: 900 }, deviceScaleFactor: 1 };
 
 /** WebGL is drawn by the processor. */
