@@ -7,6 +7,8 @@
 #include <cmath>
 #include <numbers>
 #include <numeric>
+#include <unordered_map>
+#include <utility>
 
 #include "interior/slope.h"
 
@@ -50,7 +52,8 @@ public:
                 heap.pop_back();
                 continue;
             }
-            // Balls are led through many passages at a time: most turn out to be narrower and have to wait.
+            // Balls are led through many passages at a time: most turn out to be narrower and have to wait. Of those that no
+            // straight line leads through hardly any matters once its ends have gone uphill, and turning corners costs the most.
             batch.clear();
             while (!heap.empty() && batch.size() < at_a_time && !passages_.passage(heap.front().passage).led()) {
                 std::pop_heap(heap.begin(), heap.end());
@@ -58,7 +61,10 @@ public:
                 heap.pop_back();
             }
             run.check();
+            climb_from(batch, Passage::Known::straight);
+            std::erase_if(batch, [&](std::uint32_t i) { return !matters(i); });
             tbb::parallel_for(std::size_t{0}, batch.size(), [&](std::size_t k) { passages_.lead(batch[k]); });
+            look_uphill(batch, Passage::Known::led);
             for (const std::uint32_t i : batch) {
                 heap.push_back(next(i));
                 std::push_heap(heap.begin(), heap.end());
@@ -109,8 +115,7 @@ private:
     /// Joins what a passage leads to, once both its ends have gone with what lies uphill of them.
     void join_from_above(std::uint32_t i) {
         if (!matters(i)) return;
-        const std::uint32_t ends[2] = {passages_.passage(i).from, passages_.passage(i).to};
-        for (const int k : {0, 1}) climb(ends[k], ends[1 - k]);
+        for (const std::uint32_t stand : to_climb(i)) climb(stand);
         join(i);
     }
 
@@ -145,12 +150,42 @@ private:
         return !front || !back;
     }
 
-    void climb(std::uint32_t stand, std::uint32_t other) {
-        if (climbed_[stand]) return;
-        const double clearance = passages_[stand].clearance;
-        if (clearance * rise >= rules_.roomy * 0.9 || passages_[other].clearance >= rise * clearance) return;
-        climbed_[stand] = 1;
-        Slope slope = slope_from(passages_, stand, rise * clearance);
+    /// Those ends of a passage that have yet to go with what lies uphill of them; not where the passage itself leads there.
+    [[nodiscard]] std::vector<std::uint32_t> to_climb(std::uint32_t i) const {
+        const Passage& p = passages_.passage(i);
+        std::vector<std::uint32_t> stands;
+        for (const auto& [stand, other] : {std::pair{p.from, p.to}, std::pair{p.to, p.from}}) {
+            const double wanted = rise * passages_[stand].clearance;
+            if (climbed_[stand] || wanted >= rules_.roomy * 0.9) continue;
+            if (p.known == Passage::Known::straight || passages_[other].clearance < wanted) stands.push_back(stand);
+        }
+        return stands;
+    }
+
+    void climb_from(const std::vector<std::uint32_t>& batch, Passage::Known known) {
+        for (const std::uint32_t stand : look_uphill(batch, known)) climb(stand);
+    }
+
+    /// Looks what lies uphill of the passages of which so much is known. Returns the stands.
+    std::vector<std::uint32_t> look_uphill(const std::vector<std::uint32_t>& batch, Passage::Known known) {
+        std::vector<std::uint32_t> stands, fresh;
+        for (const std::uint32_t i : batch) {
+            if (passages_.passage(i).known != known) continue;
+            for (const std::uint32_t stand : to_climb(i)) {
+                stands.push_back(stand);
+                if (uphill_.try_emplace(stand).second) fresh.push_back(stand);
+            }
+        }
+        tbb::parallel_for(std::size_t{0}, fresh.size(), [&](std::size_t k) {
+            uphill_.find(fresh[k])->second = slope_from(passages_, fresh[k], rise * passages_[fresh[k]].clearance);
+        });
+        return stands;
+    }
+
+    void climb(std::uint32_t stand) {
+        if (std::exchange(climbed_[stand], 1)) return;
+        auto found = uphill_.extract(stand);
+        Slope slope = found ? std::move(found.mapped()) : slope_from(passages_, stand, rise * passages_[stand].clearance);
         if (slope.top != Slope::none) join(passages_.add(stand, slope.top, slope.clearance, std::move(slope.corners)));
     }
 
@@ -211,7 +246,8 @@ private:
 
     Passages& passages_;
     BodyRules rules_;
-    std::vector<char> climbed_;  ///< stands
+    std::vector<char> climbed_;                        ///< stands
+    std::unordered_map<std::uint32_t, Slope> uphill_;  ///< of stands that will probably climb
     std::vector<std::uint32_t> parent_, widest_;
     std::vector<std::int32_t> body_;
     std::vector<double> volume_;
