@@ -1,9 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "geometry/cell_complex.h"
 
+#include <oneapi/tbb/parallel_for.h>
+#include <oneapi/tbb/parallel_invoke.h>
+
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <iterator>
 #include <unordered_map>
 
 #include "geometry/convex_polygon.h"
@@ -43,9 +47,13 @@ public:
             Piece piece{facet.plane, ConvexPolygon(facet.corners.begin(), facet.corners.end())};
             if (length(doubled_area(piece.corners)) > 0) pieces.push_back(std::move(piece));
         }
-        root_ = divide(std::move(pieces), nothing, 0);
+        Branch whole;
+        root_ = divide(std::move(pieces), nothing, 0, whole);
+        nodes_ = std::move(whole.nodes);
+        on_planes_ = std::move(whole.on_planes);
+        complex_.cells.resize(whole.cells);
         sums_.resize(complex_.cells.size());
-        for (std::uint32_t node = 0; node < nodes_.size(); ++node) join_across(node);
+        join_all();
         close_the_box();
         settle_cells();
         complex_.cuts.reserve(nodes_.size());
@@ -61,33 +69,60 @@ public:
     }
 
 private:
+    struct Bounds {
+        Point low, high;
+    };
     struct Sums {
         Vector weighted;
         double area = 0;
         double volume = 0;
     };
 
-    std::uint32_t new_cell() {
-        complex_.cells.emplace_back();
-        return static_cast<std::uint32_t>(complex_.cells.size() - 1) | leaf_flag;
-    }
+    /// Nodes as they are made, from the top down, what is ahead of each before what is behind it, and cells likewise.
+    struct Branch {
+        std::vector<Node> nodes;
+        std::vector<ConvexPolygon> on_planes;
+        std::uint32_t cells = 0;
 
-    std::uint32_t divide(std::vector<Piece> pieces, std::uint32_t parent, std::uint8_t side) {
-        if (pieces.empty()) return new_cell();
+        /// Adds another as what is behind a node. Returns its top.
+        std::uint32_t take(Branch other, std::uint32_t top, std::uint32_t parent) {
+            const auto nodes_before = static_cast<std::uint32_t>(nodes.size()),
+                       planes_before = static_cast<std::uint32_t>(on_planes.size());
+            const auto moved = [&](std::uint32_t child) {
+                return child & leaf_flag ? ((child & ~leaf_flag) + cells) | leaf_flag : child + nodes_before;
+            };
+            for (Node& node : other.nodes) {
+                node.parent = node.parent == nothing ? parent : node.parent + nodes_before;
+                node.first += planes_before;
+                for (std::uint32_t& child : node.child) child = moved(child);
+                nodes.push_back(node);
+            }
+            std::move(other.on_planes.begin(), other.on_planes.end(), std::back_inserter(on_planes));
+            const std::uint32_t at = moved(top);
+            cells += other.cells;
+            return at;
+        }
+    };
+
+    std::uint32_t divide(std::vector<Piece> pieces, std::uint32_t parent, std::uint8_t side, Branch& branch) const {
+        constexpr std::size_t many = 1000;  // pieces: what is ahead and behind is divided at the same time
+        if (pieces.empty()) return branch.cells++ | leaf_flag;
         run_.check();
-        const auto at = static_cast<std::uint32_t>(nodes_.size());
-        nodes_.emplace_back();
+        std::vector<Node>& nodes = branch.nodes;
+        std::vector<ConvexPolygon>& on_planes = branch.on_planes;
+        const auto at = static_cast<std::uint32_t>(nodes.size());
+        nodes.emplace_back();
         const std::uint32_t chosen = choose(pieces);
         const Plane3 plane = facets_.planes[chosen];
-        nodes_[at].plane = plane;
-        nodes_[at].parent = parent;
-        nodes_[at].side = side;
-        nodes_[at].first = static_cast<std::uint32_t>(on_planes_.size());
+        nodes[at].plane = plane;
+        nodes[at].parent = parent;
+        nodes[at].side = side;
+        nodes[at].first = static_cast<std::uint32_t>(on_planes.size());
         std::vector<Piece> front, back;
         for (Piece& piece : pieces) {
             const Reach r = piece.plane == chosen ? Reach{} : reach(piece.corners, plane);
             if (r.high <= tolerance_ && r.low >= -tolerance_) {
-                on_planes_.push_back(std::move(piece.corners));
+                on_planes.push_back(std::move(piece.corners));
             } else if (r.low >= -tolerance_) {
                 front.push_back(std::move(piece));
             } else if (r.high <= tolerance_) {
@@ -99,22 +134,31 @@ private:
                 if (!behind.corners.empty()) back.push_back(std::move(behind));
             }
         }
-        nodes_[at].count = static_cast<std::uint32_t>(on_planes_.size()) - nodes_[at].first;
+        nodes[at].count = static_cast<std::uint32_t>(on_planes.size()) - nodes[at].first;
         pieces = {};
-        const std::uint32_t ahead = divide(std::move(front), at, 0);
-        nodes_[at].child[0] = ahead;
-        const std::uint32_t behind = divide(std::move(back), at, 1);
-        nodes_[at].child[1] = behind;
+        std::uint32_t ahead = 0, behind = 0;
+        if (std::min(front.size(), back.size()) < many) {
+            ahead = divide(std::move(front), at, 0, branch);
+            behind = divide(std::move(back), at, 1, branch);
+        } else {
+            Branch apart;
+            std::uint32_t top = 0;
+            tbb::parallel_invoke([&] { ahead = divide(std::move(front), at, 0, branch); },
+                                 [&] { top = divide(std::move(back), nothing, 1, apart); });
+            behind = branch.take(std::move(apart), top, at);
+        }
+        nodes[at].child[0] = ahead;
+        nodes[at].child[1] = behind;
         return at;
     }
 
     /// Large faces first: they bound spaces, and what is small should be cut by them and not the other way round. Among the
     /// largest, the plane that cuts least and halves best, tried on a sample of the pieces.
-    std::uint32_t choose(const std::vector<Piece>& pieces) {
+    std::uint32_t choose(const std::vector<Piece>& pieces) const {
         const std::size_t n = pieces.size();
         constexpr std::size_t most_candidates = 16, most_sampled = 192, small = 256;
         const std::size_t sampled = std::min(n, most_sampled);
-        std::vector<std::uint32_t>& planes = scratch_;
+        thread_local std::vector<std::uint32_t> planes;
         planes.clear();
         for (const Piece& piece : pieces) planes.push_back(piece.plane);
         if (n <= small) return *std::min_element(planes.begin(), planes.end());
@@ -193,7 +237,7 @@ private:
     /// Hands the pieces of a polygon on the border of the region of `at` to the cells that have them on their border. The region
     /// lies on the side of the polygon that `inward` points to; of planes that coincide with it, it lies beyond.
     template <typename Take>
-    void sift(std::uint32_t at, ConvexPolygon polygon, Vector inward, Take&& take) {
+    void sift(std::uint32_t at, ConvexPolygon polygon, Vector inward, Take&& take) const {
         while (!(at & leaf_flag)) {
             const Node& node = nodes_[at];
             const Reach r = reach(polygon, node.plane);
@@ -212,37 +256,73 @@ private:
         take(at & ~leaf_flag, polygon);
     }
 
-    void join_across(std::uint32_t at) {
-        run_.check();
+    /// What was found across the planes of some nodes.
+    struct Joined {
+        struct Face {
+            std::uint32_t cell;
+            Point middle;
+            double area;
+            double out;  ///< distance of its plane from the origin along the cell's outward normal
+        };
+        std::vector<Face> faces;
+        std::vector<Portal> portals;
+        std::vector<Point> corners;
+    };
+
+    /// Many nodes at a time, each run of them on its own; what they found is put together in their order.
+    void join_all() {
+        constexpr std::size_t run_of = 64, at_a_time = 64;
+        std::vector<Joined> runs(at_a_time);
+        for (std::size_t first = 0; first < nodes_.size(); first += run_of * at_a_time) {
+            run_.check();
+            const std::size_t count = std::min(at_a_time, (nodes_.size() - first + run_of - 1) / run_of);
+            tbb::parallel_for(std::size_t{0}, count, [&](std::size_t k) {
+                runs[k] = {};
+                const std::size_t begin = first + k * run_of, end = std::min(begin + run_of, nodes_.size());
+                for (std::size_t node = begin; node < end; ++node) join_across(static_cast<std::uint32_t>(node), runs[k]);
+            });
+            for (std::size_t k = 0; k < count; ++k) take(runs[k]);
+        }
+    }
+
+    void take(const Joined& joined) {
+        for (const Joined::Face& face : joined.faces) {
+            Sums& sums = sums_[face.cell];
+            sums.weighted = sums.weighted + (face.middle - Point{}) * face.area;
+            sums.area += face.area;
+            sums.volume += face.out * face.area / 3;
+        }
+        const auto before = static_cast<std::uint32_t>(complex_.corners.size());
+        for (Portal portal : joined.portals) {
+            portal.first += before;
+            complex_.portals.push_back(portal);
+        }
+        complex_.corners.insert(complex_.corners.end(), joined.corners.begin(), joined.corners.end());
+    }
+
+    void join_across(std::uint32_t at, Joined& joined) const {
         const ConvexPolygon whole = section(at);
         if (whole.empty()) return;
         const Node& node = nodes_[at];
-        index_facets(node);
+        const std::vector<Bounds> boxes = boxes_of(node);
         const Vector normal = node.plane.normal;
         sift(node.child[0], whole, normal, [&](std::uint32_t front, const ConvexPolygon& half) {
             sift(node.child[1], half, normal * -1, [&](std::uint32_t back, const ConvexPolygon& opening) {
                 const double area = length(doubled_area(opening)) / 2;
                 if (area < least_area) return;
-                add_face(front, opening, area, -node.plane.offset);
-                add_face(back, opening, area, node.plane.offset);
-                open(node, front, back, opening);
+                const Point middle = middle_of(opening.data(), opening.size());
+                joined.faces.push_back({front, middle, area, -node.plane.offset});
+                joined.faces.push_back({back, middle, area, node.plane.offset});
+                open(node, boxes, front, back, opening, joined);
             });
         });
     }
 
-    /// `out`: distance of the face's plane from the origin along the cell's outward normal.
-    void add_face(std::uint32_t cell, const ConvexPolygon& face, double area, double out) {
-        Sums& sums = sums_[cell];
-        const Point middle = middle_of(face.data(), face.size());
-        sums.weighted = sums.weighted + Vector{middle.x, middle.y, middle.z} * area;
-        sums.area += area;
-        sums.volume += out * area / 3;
-    }
-
     /// Takes the facets in the node's plane out of an opening; what is left are portals.
-    void open(const Node& node, std::uint32_t front, std::uint32_t back, const ConvexPolygon& opening) {
+    void open(const Node& node, const std::vector<Bounds>& boxes, std::uint32_t front, std::uint32_t back,
+              const ConvexPolygon& opening, Joined& joined) const {
         std::vector<ConvexPolygon> left{opening}, next;
-        for_facets_near(node, opening, [&](const ConvexPolygon& facet) {
+        for_facets_near(node, boxes, opening, [&](const ConvexPolygon& facet) {
             next.clear();
             for (const ConvexPolygon& piece : left) take_out(piece, facet, node.plane.normal, next);
             std::swap(left, next);
@@ -250,9 +330,9 @@ private:
         });
         for (const ConvexPolygon& piece : left) {
             if (length(doubled_area(piece)) / 2 < least_area) continue;
-            complex_.portals.push_back(
-                {front, back, static_cast<std::uint32_t>(complex_.corners.size()), static_cast<std::uint32_t>(piece.size())});
-            complex_.corners.insert(complex_.corners.end(), piece.begin(), piece.end());
+            joined.portals.push_back(
+                {front, back, static_cast<std::uint32_t>(joined.corners.size()), static_cast<std::uint32_t>(piece.size())});
+            joined.corners.insert(joined.corners.end(), piece.begin(), piece.end());
         }
     }
 
@@ -290,9 +370,6 @@ private:
         }
     }
 
-    struct Bounds {
-        Point low, high;
-    };
     static Bounds bounds_of(const ConvexPolygon& polygon) {
         Bounds b{polygon[0], polygon[0]};
         for (const Point& p : polygon) {
@@ -302,16 +379,18 @@ private:
         return b;
     }
 
-    void index_facets(const Node& node) {
-        boxes_.clear();
-        for (std::uint32_t i = 0; i < node.count; ++i) boxes_.push_back(bounds_of(on_planes_[node.first + i]));
+    std::vector<Bounds> boxes_of(const Node& node) const {
+        std::vector<Bounds> boxes;
+        boxes.reserve(node.count);
+        for (std::uint32_t i = 0; i < node.count; ++i) boxes.push_back(bounds_of(on_planes_[node.first + i]));
+        return boxes;
     }
 
     template <typename Take>
-    void for_facets_near(const Node& node, const ConvexPolygon& polygon, Take&& take) {
+    void for_facets_near(const Node& node, const std::vector<Bounds>& boxes, const ConvexPolygon& polygon, Take&& take) const {
         const Bounds b = bounds_of(polygon);
         for (std::uint32_t i = 0; i < node.count; ++i) {
-            const Bounds& f = boxes_[i];
+            const Bounds& f = boxes[i];
             if (f.low.x > b.high.x + 1e-5 || f.high.x < b.low.x - 1e-5 || f.low.y > b.high.y + 1e-5 ||
                 f.high.y < b.low.y - 1e-5 || f.low.z > b.high.z + 1e-5 || f.high.z < b.low.z - 1e-5) {
                 continue;
@@ -321,16 +400,19 @@ private:
     }
 
     void close_the_box() {
+        Joined box;
         for (int axis = 0; axis < 3; ++axis) {
             const Vector a{axis == 0 ? 1.0 : 0.0, axis == 1 ? 1.0 : 0.0, axis == 2 ? 1.0 : 0.0};
             for (int side = 0; side < 2; ++side) {
                 const Point& corner = side == 0 ? low_ : high_;
                 const double offset = dot(a, {corner.x, corner.y, corner.z});
                 sift(root_, sheet({a, offset}), a * (side == 0 ? 1.0 : -1.0), [&](std::uint32_t cell, const ConvexPolygon& face) {
-                    add_face(cell, face, length(doubled_area(face)) / 2, side == 0 ? -offset : offset);
+                    const double area = length(doubled_area(face)) / 2;
+                    box.faces.push_back({cell, middle_of(face.data(), face.size()), area, side == 0 ? -offset : offset});
                 });
             }
         }
+        take(box);
     }
 
     void settle_cells() {
@@ -346,8 +428,6 @@ private:
     const RunContext& run_;
     std::vector<Node> nodes_;
     std::vector<ConvexPolygon> on_planes_;
-    std::vector<Bounds> boxes_;
-    std::vector<std::uint32_t> scratch_;
     std::vector<Sums> sums_;
     std::uint32_t root_ = 0;
     CellComplex complex_;

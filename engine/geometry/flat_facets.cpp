@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "geometry/flat_facets.h"
 
+#include <oneapi/tbb/parallel_for.h>
+
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 #include <optional>
 #include <utility>
 
@@ -229,9 +232,25 @@ void share_planes(std::vector<Face>& faces, double tolerance, FlatFacets& out) {
 }  // namespace
 
 FlatFacets flat_facets(std::span<const TriangleMesh> parts, double tolerance) {
+    struct OfPart {
+        std::vector<Facet> facets;
+        std::vector<Face> faces;
+    };
+    std::vector<OfPart> each(parts.size());
+    tbb::parallel_for(std::size_t{0}, parts.size(), [&](std::size_t i) {
+        PartFacets(parts[i], static_cast<std::uint32_t>(i), tolerance).add_to(each[i].facets, each[i].faces);
+    });
     FlatFacets out;
     std::vector<Face> faces;
-    for (std::uint32_t i = 0; i < parts.size(); ++i) PartFacets(parts[i], i, tolerance).add_to(out.facets, faces);
+    for (OfPart& of : each) {
+        const std::size_t before = out.facets.size();
+        std::move(of.facets.begin(), of.facets.end(), std::back_inserter(out.facets));
+        for (Face& face : of.faces) {
+            face.first += before;
+            face.last += before;
+            faces.push_back(face);
+        }
+    }
     share_planes(faces, tolerance, out);
     return out;
 }

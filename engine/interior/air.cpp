@@ -2,6 +2,7 @@
 #include "interior/air.h"
 
 #include <oneapi/tbb/parallel_for.h>
+#include <oneapi/tbb/parallel_invoke.h>
 
 #include <algorithm>
 #include <array>
@@ -136,15 +137,16 @@ Air cut_air(std::span<const CleanPart> parts, const std::vector<char>& left_out,
         }
         meshes.back() = mesh;
     }
-    run.stage("sorting triangles");
-    Air air{TriangleTree(std::move(triangles)), std::move(part_of), {}, {}, {}, {}, {}, {}};
-    for (const CleanPart& part : parts) air.closed.push_back(part.faults.closed ? 1 : 0);
-    run.stage("flattening faces");
-    air.facets = flat_facets(meshes, flat);
-    meshes = {};
     run.stage("cutting the air into cells");
-    const Vector around{margin, margin, margin};
-    air.complex = cell_complex(air.facets, low + around * -1, high + around, flat, run);
+    Air air{TriangleTree({}), std::move(part_of), {}, {}, {}, {}, {}, {}};
+    for (const CleanPart& part : parts) air.closed.push_back(part.faults.closed ? 1 : 0);
+    tbb::parallel_invoke([&] { air.tree = TriangleTree(std::move(triangles)); },
+                         [&] {
+                             air.facets = flat_facets(meshes, flat);
+                             meshes = {};
+                             const Vector around{margin, margin, margin};
+                             air.complex = cell_complex(air.facets, low + around * -1, high + around, flat, run);
+                         });
     run.stage("telling air from solid");
     air.solid.resize(air.complex.cells.size());
     const SolidTest solid(air, parts, left_out);

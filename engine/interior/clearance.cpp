@@ -258,20 +258,24 @@ std::vector<Clearance::Hold> Clearance::holds_of(const Point& p) const {
     return holds;
 }
 
-ClearWay Clearance::way(const Point& a, const Point& b, double wanted, double enough, int turns) const {
-    const Nearest tight = tree_.nearest(a, b, wanted);
+ClearWay Clearance::way(const Point& a, const Point& b, const Lead& lead) const {
+    const Nearest tight = tree_.nearest(a, b, lead.wanted);
     ClearWay straight{tight.distance, tight.on_query, {}};
-    if (!tight.found() || turns == 0 || tight.distance >= wanted * enough) return straight;
+    if (!tight.found() || lead.turns == 0 || tight.distance >= lead.wanted * lead.enough) return straight;
     const Vector ab = b - a;
     const double span = length(ab);
     if (span < 1e-9) return straight;
-    const Stand aside = step_aside(tight.on_query, ab * (1 / span), wanted);
-    if (aside.clearance <= tight.distance * 1.0005 || distance(aside.at, a) < 1e-9 || distance(aside.at, b) < 1e-9)
+    Lead on = lead;
+    on.least = std::max(lead.least, tight.distance);
+    const Stand aside = step_aside(tight.on_query, ab * (1 / span), on);
+    if (aside.clearance <= std::max(lead.least, tight.distance * 1.0005) || distance(aside.at, a) < 1e-9 ||
+        distance(aside.at, b) < 1e-9)
         return straight;
-    ClearWay first = way(a, aside.at, wanted, enough, turns - 1);
-    if (first.clearance <= straight.clearance) return straight;
-    const ClearWay second = way(aside.at, b, wanted, enough, turns - 1);
-    if (second.clearance <= straight.clearance) return straight;
+    --on.turns;
+    ClearWay first = way(a, aside.at, on);
+    if (first.clearance <= on.least) return straight;
+    const ClearWay second = way(aside.at, b, on);
+    if (second.clearance <= on.least) return straight;
     first.corners.push_back(aside.at);
     first.corners.insert(first.corners.end(), second.corners.begin(), second.corners.end());
     if (second.clearance < first.clearance) {
@@ -282,7 +286,8 @@ ClearWay Clearance::way(const Point& a, const Point& b, double wanted, double en
 }
 
 /// From a point on a way to a better one across it.
-Stand Clearance::step_aside(const Point& from, const Vector& along, double wanted) const {
+Stand Clearance::step_aside(const Point& from, const Vector& along, const Lead& lead) const {
+    const double wanted = lead.wanted;
     Stand best{from, tree_.nearest(from, wanted).distance};
     double step = wanted;
     for (int turn = 0; turn < 8 && step > wanted * 0.02 && best.clearance < wanted; ++turn) {
@@ -312,7 +317,7 @@ Stand Clearance::step_aside(const Point& from, const Vector& along, double wante
     const Vector v = cross(along, u);
     const Point& m = best.at;
     const ConvexPolygon around{m + u * -1 + v * -1, m + u + v * -1, m + u + v, m + u * -1 + v};
-    const Stand found = Clearance(tree_, wanted).highest(around, {1e-4, 24, best.clearance, wanted}).stand;
+    const Stand found = Clearance(tree_, wanted).highest(around, {1e-4, 24, std::max(best.clearance, lead.least), wanted}).stand;
     return found.clearance > best.clearance ? found : best;
 }
 

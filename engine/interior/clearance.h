@@ -56,13 +56,19 @@ public:
     };
     [[nodiscard]] std::vector<Hold> holds_of(const Point& p) const;
 
-    /// Leads a ball of radius `wanted` from `a` to `b`: straight, or, when less than `enough` (a fraction of it) gets through
-    /// there, around what is in the way, with up to 2^`turns` - 1 steps aside.
-    [[nodiscard]] ClearWay way(const Point& a, const Point& b, double wanted, double enough, int turns) const;
+    /// What ball to lead, and how hard to try.
+    struct Lead {
+        double wanted = 0;  ///< meters; its radius
+        double enough = 1;  ///< the fraction of it that will do
+        int turns = 0;      ///< steps aside: up to 2^turns - 1
+        double least = 0;   ///< meters; ways for a ball of no more do not matter: of these any is told
+    };
+    /// Leads a ball from `a` to `b`: straight, or, when less than enough gets through there, around what is in the way.
+    [[nodiscard]] ClearWay way(const Point& a, const Point& b, const Lead& lead) const;
 
 private:
     struct Piece;
-    [[nodiscard]] Stand step_aside(const Point& from, const Vector& along, double wanted) const;
+    [[nodiscard]] Stand step_aside(const Point& from, const Vector& along, const Lead& lead) const;
     struct Ground;
     double bound(const Ground& ground, const Piece& piece, Stand& best) const;
 

@@ -1,10 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "interior/openings.h"
 
+#include <oneapi/tbb/parallel_for.h>
+
 #include <algorithm>
 #include <map>
 #include <numeric>
+#include <optional>
 #include <tuple>
+#include <utility>
+
+#include "geometry/box_tree.h"
 
 namespace seamward {
 
@@ -111,7 +117,7 @@ private:
 struct BorderPortal {
     std::int32_t first = 0, second = 0;
     std::uint32_t portal = 0;
-    Point low, high;  ///< of the box around it
+    AxisBox box;
 };
 
 std::vector<BorderPortal> mouths_of(const Passages& passages, const CellShares& shares) {
@@ -121,24 +127,27 @@ std::vector<BorderPortal> mouths_of(const Passages& passages, const CellShares& 
         if (!shares.is_border(i)) continue;
         const std::int32_t front = shares[complex.portals[i].front], back = shares[complex.portals[i].back];
         const std::span<const Point> corners = complex.corners_of(complex.portals[i]);
-        BorderPortal mouth{std::min(front, back), std::max(front, back), i, corners[0], corners[0]};
+        BorderPortal mouth{std::min(front, back), std::max(front, back), i, {corners[0], corners[0]}};
+        auto& [low, high] = mouth.box;
         for (const Point& p : corners) {
-            mouth.low = {std::min(mouth.low.x, p.x), std::min(mouth.low.y, p.y), std::min(mouth.low.z, p.z)};
-            mouth.high = {std::max(mouth.high.x, p.x), std::max(mouth.high.y, p.y), std::max(mouth.high.z, p.z)};
+            low = {std::min(low.x, p.x), std::min(low.y, p.y), std::min(low.z, p.z)};
+            high = {std::max(high.x, p.x), std::max(high.y, p.y), std::max(high.z, p.z)};
         }
         mouths.push_back(mouth);
     }
     std::sort(mouths.begin(), mouths.end(), [](const BorderPortal& a, const BorderPortal& b) {
-        return std::tie(a.first, a.second, a.low.x, a.portal) < std::tie(b.first, b.second, b.low.x, b.portal);
+        return std::tie(a.first, a.second, a.box.low.x, a.portal) < std::tie(b.first, b.second, b.box.low.x, b.portal);
     });
     return mouths;
 }
 
+bool are_near(const AxisBox& a, const AxisBox& b) {
+    return a.low.x <= b.high.x + in_line && b.low.x <= a.high.x + in_line && a.low.y <= b.high.y + in_line &&
+           b.low.y <= a.high.y + in_line && a.low.z <= b.high.z + in_line && b.low.z <= a.high.z + in_line;
+}
+
 /// Whether two portals touch along a stretch of edge that is open to the air.
 bool touch(const Passages& passages, const BorderPortal& a, const BorderPortal& b) {
-    if (a.low.y > b.high.y + in_line || b.low.y > a.high.y + in_line || a.low.z > b.high.z + in_line ||
-        b.low.z > a.high.z + in_line)
-        return false;
     const CellComplex& complex = passages.air().complex;
     const std::span<const Point> of_a = complex.corners_of(complex.portals[a.portal]),
                                  of_b = complex.corners_of(complex.portals[b.portal]);
@@ -163,23 +172,70 @@ bool touch(const Passages& passages, const BorderPortal& a, const BorderPortal& 
     return false;
 }
 
+/// A box around places.
+class Box {
+public:
+    void add(const Point& p) {
+        low_ = {std::min(low_.x, p.x), std::min(low_.y, p.y), std::min(low_.z, p.z)};
+        high_ = {std::max(high_.x, p.x), std::max(high_.y, p.y), std::max(high_.z, p.z)};
+    }
+    [[nodiscard]] double distance_to(const Point& p) const {
+        return length(Vector{std::max({low_.x - p.x, p.x - high_.x, 0.0}), std::max({low_.y - p.y, p.y - high_.y, 0.0}),
+                             std::max({low_.z - p.z, p.z - high_.z, 0.0})});
+    }
+
+private:
+    Point low_{1e300, 1e300, 1e300}, high_{-1e300, -1e300, -1e300};
+};
+
+/// Openings by the bodies that they lie between, with boxes around the tightest places of their passages.
+class OpeningsBetween {
+public:
+    explicit OpeningsBetween(const Passages& passages) : passages_(passages) {}
+
+    void add(std::size_t index, const Opening& opening) {
+        of_[{opening.first, opening.second}].push_back(index);
+        boxes_.resize(std::max(boxes_.size(), index + 1));
+        for (const std::uint32_t i : opening.passages) widen(index, i);
+    }
+    void widen(std::size_t index, std::uint32_t passage) { boxes_[index].add(passages_.passage(passage).tightest); }
+
+    /// The first that was added of those between two bodies with a tightest place as near to a point as `reach(index)`, in
+    /// meters.
+    template <typename Reach>
+    [[nodiscard]] std::optional<std::size_t> first_near(std::int32_t first, std::int32_t second, const Point& at,
+                                                        const std::vector<Opening>& openings, Reach&& reach) const {
+        const auto known = of_.find({first, second});
+        if (known == of_.end()) return {};
+        for (const std::size_t index : known->second) {
+            const double most = reach(index);
+            if (boxes_[index].distance_to(at) > most) continue;
+            const bool is_near = std::ranges::any_of(
+                openings[index].passages, [&](std::uint32_t i) { return distance(passages_.passage(i).tightest, at) <= most; });
+            if (is_near) return index;
+        }
+        return {};
+    }
+
+private:
+    const Passages& passages_;
+    std::map<std::pair<std::int32_t, std::int32_t>, std::vector<std::size_t>> of_;
+    std::vector<Box> boxes_;  ///< by opening
+};
+
 /// Drops the openings from `first_new` on that lie beside a wider one between the same bodies.
 void drop_beside(const Passages& passages, std::size_t first_new, double beside, std::vector<Opening>& openings) {
-    const auto near = [&](const Opening& a, const Opening& b) {
-        return std::any_of(a.passages.begin(), a.passages.end(), [&](std::uint32_t i) {
-            return distance(passages.passage(i).tightest, passages.passage(b.widest).tightest) <= beside;
-        });
-    };
+    OpeningsBetween between(passages);
+    for (std::size_t i = 0; i < openings.size(); ++i) between.add(i, openings[i]);
     std::vector<char> dropped(openings.size(), 0);
     for (std::size_t i = first_new; i < openings.size(); ++i) {
-        for (std::size_t j = 0; j < openings.size() && !dropped[i]; ++j) {
-            const bool wider_than =
-                openings[j].radius > openings[i].radius || (openings[j].radius == openings[i].radius && j < i);
-            if (j == i || dropped[j] || !wider_than || openings[j].first != openings[i].first ||
-                openings[j].second != openings[i].second)
-                continue;
-            if (near(openings[j], openings[i])) dropped[i] = 1;
-        }
+        const Opening& mine = openings[i];
+        const auto reach = [&](std::size_t j) {
+            const bool is_wider = openings[j].radius > mine.radius || (openings[j].radius == mine.radius && j < i);
+            return j != i && !dropped[j] && is_wider ? beside : -1;
+        };
+        const Point& at = passages.passage(mine.widest).tightest;
+        if (between.first_near(mine.first, mine.second, at, openings, reach)) dropped[i] = 1;
     }
     std::size_t kept = 0;
     for (std::size_t i = 0; i < openings.size(); ++i) {
@@ -197,22 +253,20 @@ void gather_stray(const Passages& passages, const Bodies& bodies, const std::vec
     constexpr double close = 6;      // radii
     constexpr double beside = 0.04;  // meters
     const std::size_t first_new = openings.size();
+    OpeningsBetween fresh(passages);
     for (const std::uint32_t i : stray) {
         const Passage& p = passages.passage(i);
         const std::int32_t first = std::min(bodies.of[p.from], bodies.of[p.to]),
                            second = std::max(bodies.of[p.from], bodies.of[p.to]);
-        const auto at =
-            std::find_if(openings.begin() + static_cast<std::ptrdiff_t>(first_new), openings.end(), [&](const Opening& o) {
-                return o.first == first && o.second == second &&
-                       std::any_of(o.passages.begin(), o.passages.end(), [&](std::uint32_t other) {
-                           return distance(passages.passage(other).tightest, p.tightest) <=
-                                  close * std::max(o.radius, p.clearance);
-                       });
-            });
-        const auto index = static_cast<std::size_t>(at - openings.begin());
-        if (index == openings.size()) openings.push_back({first, second, {}, {}, i, 0, true});
+        const auto reach = [&](std::size_t other) { return close * std::max(openings[other].radius, p.clearance); };
+        const std::size_t index = fresh.first_near(first, second, p.tightest, openings, reach).value_or(openings.size());
+        if (index == openings.size()) {
+            openings.push_back({first, second, {}, {}, i, 0, true});
+            fresh.add(index, openings.back());
+        }
         Opening& opening = openings[index];
         opening.passages.push_back(i);
+        fresh.widen(index, i);
         const bool from_narrower = passages[p.from].clearance <= passages[p.to].clearance;
         const std::uint32_t narrower = from_narrower == passages.is_portal(p.from) || !passages.is_portal(p.to) ? p.from : p.to;
         if (passages.is_portal(narrower)) opening.mouth.push_back(narrower);
@@ -301,6 +355,78 @@ private:
     const std::vector<char>& is_border_;
 };
 
+/// For each portal between two bodies the first of those that it hangs together with.
+std::vector<std::uint32_t> hang_together(const Passages& passages, const std::vector<BorderPortal>& mouths) {
+    std::vector<std::uint32_t> parent(mouths.size());
+    std::iota(parent.begin(), parent.end(), 0u);
+    const auto find = [&](std::uint32_t x) {
+        while (parent[x] != x) x = parent[x] = parent[parent[x]];
+        return x;
+    };
+    for (std::uint32_t first = 0, last = 0; first < mouths.size(); first = last) {
+        const auto bodies = std::tie(mouths[first].first, mouths[first].second);
+        std::vector<AxisBox> boxes;
+        for (last = first; last < mouths.size() && std::tie(mouths[last].first, mouths[last].second) == bodies; ++last)
+            boxes.push_back(mouths[last].box);
+        const BoxTree tree(boxes);
+        for (std::uint32_t i = first; i < last; ++i) {
+            const AxisBox& box = mouths[i].box;
+            tree.walk([&](const AxisBox& other) { return are_near(box, other); },
+                      [&](std::uint32_t k) {
+                          const std::uint32_t j = first + k, a = find(i), b = find(j);
+                          if (j <= i || a == b || !are_near(box, mouths[j].box)) return;
+                          if (touch(passages, mouths[i], mouths[j])) parent[std::max(a, b)] = std::min(a, b);
+                      });
+        }
+    }
+    for (std::uint32_t i = 0; i < parent.size(); ++i) parent[i] = find(i);
+    return parent;
+}
+
+/// For each passage between two bodies the portal between them that lies next on the way home from one of its ends, by its number
+/// among `mouths`; `none` where there is none.
+std::vector<std::uint32_t> mouths_on_ways(const Passages& passages, const Bodies& bodies, const WaysHome& home,
+                                          const std::vector<BorderPortal>& mouths) {
+    std::vector<std::uint32_t> of_portal(passages.size(), Openings::none);  // by stand
+    for (std::uint32_t i = 0; i < mouths.size(); ++i) of_portal[mouths[i].portal] = i;
+    std::vector<std::uint32_t> found(bodies.between.size(), Openings::none);
+    tbb::parallel_for(std::size_t{0}, found.size(), [&](std::size_t k) {
+        const Passage& p = passages.passage(bodies.between[k]);
+        const auto bodies_of = std::minmax(bodies.of[p.from], bodies.of[p.to]);
+        std::uint32_t ends[2] = {p.from, p.to};
+        while (ends[0] != WaysHome::none || ends[1] != WaysHome::none) {
+            for (std::uint32_t& end : ends) {
+                if (end == WaysHome::none) continue;
+                const std::uint32_t at = of_portal[end];
+                if (at != Openings::none && mouths[at].first == bodies_of.first && mouths[at].second == bodies_of.second) {
+                    found[k] = at;
+                    return;
+                }
+                end = home.next(end);
+            }
+        }
+    });
+    return found;
+}
+
+/// Where the passages that were added lead through.
+std::vector<std::uint32_t> follow_added(const Passages& passages, const Openings& openings) {
+    std::vector<std::uint32_t> added;
+    for (std::uint32_t i = 0; i < passages.count(); ++i) {
+        if (passages.was_added(i)) added.push_back(i);
+    }
+    const Trail trail(passages, openings.is_border);
+    std::vector<std::uint32_t> through(added.size());
+    tbb::parallel_for(std::size_t{0}, added.size(), [&](std::size_t k) {
+        const Trail::End end = trail.follow(added[k]);
+        const Passage& p = passages.passage(added[k]);
+        const bool stays =
+            end.border == Openings::none && (end.found || openings.body_at(passages, p.from) == openings.body_at(passages, p.to));
+        through[k] = stays ? Openings::inside : end.border == Openings::none ? Openings::none : openings.at_portal[end.border];
+    });
+    return through;
+}
+
 }  // namespace
 
 std::int32_t Openings::body_at(const Passages& passages, std::uint32_t stand) const {
@@ -313,56 +439,28 @@ std::int32_t Openings::body_at(const Passages& passages, std::uint32_t stand) co
 Openings find_openings(const Passages& passages, const Bodies& bodies, const WaysHome& home) {
     const CellShares shares(passages, bodies);
     const std::vector<BorderPortal> mouths = mouths_of(passages, shares);
-    std::vector<std::uint32_t> parent(mouths.size());
-    std::iota(parent.begin(), parent.end(), 0u);
-    const auto find = [&](std::uint32_t x) {
-        while (parent[x] != x) x = parent[x] = parent[parent[x]];
-        return x;
-    };
-    for (std::uint32_t i = 0; i < mouths.size(); ++i) {
-        for (std::uint32_t j = i + 1; j < mouths.size(); ++j) {
-            if (mouths[i].first != mouths[j].first || mouths[i].second != mouths[j].second ||
-                mouths[j].low.x > mouths[i].high.x + in_line)
-                break;
-            const std::uint32_t a = find(i), b = find(j);
-            if (a != b && touch(passages, mouths[i], mouths[j])) parent[std::max(a, b)] = std::min(a, b);
-        }
-    }
-    std::map<std::uint32_t, std::uint32_t> of_portal;  // mouths
+    const std::vector<std::uint32_t> first_of = hang_together(passages, mouths);
     std::vector<Opening> openings(mouths.size());
     for (std::uint32_t i = 0; i < mouths.size(); ++i) {
-        of_portal[mouths[i].portal] = i;
-        Opening& opening = openings[find(i)];
+        Opening& opening = openings[first_of[i]];
         opening.first = mouths[i].first;
         opening.second = mouths[i].second;
         opening.mouth.push_back(mouths[i].portal);
     }
+    const std::vector<std::uint32_t> on_ways = mouths_on_ways(passages, bodies, home, mouths);
     std::vector<std::uint32_t> stray;
-    for (const std::uint32_t i : bodies.between) {
-        const Passage& p = passages.passage(i);
-        const std::int32_t first = std::min(bodies.of[p.from], bodies.of[p.to]),
-                           second = std::max(bodies.of[p.from], bodies.of[p.to]);
-        std::uint32_t ends[2] = {p.from, p.to};
-        while (ends[0] != WaysHome::none || ends[1] != WaysHome::none) {
-            bool found = false;
-            for (std::uint32_t& end : ends) {
-                if (end == WaysHome::none) continue;
-                const auto at = of_portal.find(end);
-                if (at != of_portal.end() && mouths[at->second].first == first && mouths[at->second].second == second) {
-                    Opening& opening = openings[find(at->second)];
-                    opening.passages.push_back(i);
-                    if (p.clearance > opening.radius) {
-                        opening.radius = p.clearance;
-                        opening.widest = i;
-                    }
-                    found = true;
-                    break;
-                }
-                end = home.next(end);
-            }
-            if (found) break;
+    for (std::size_t k = 0; k < on_ways.size(); ++k) {
+        const std::uint32_t i = bodies.between[k];
+        if (on_ways[k] == Openings::none) {
+            stray.push_back(i);
+            continue;
         }
-        if (ends[0] == WaysHome::none && ends[1] == WaysHome::none) stray.push_back(i);
+        Opening& opening = openings[first_of[on_ways[k]]];
+        opening.passages.push_back(i);
+        if (passages.passage(i).clearance > opening.radius) {
+            opening.radius = passages.passage(i).clearance;
+            opening.widest = i;
+        }
     }
     gather_stray(passages, bodies, stray, openings);
     std::erase_if(openings, [](const Opening& o) { return o.passages.empty(); });
@@ -379,17 +477,7 @@ Openings find_openings(const Passages& passages, const Bodies& bodies, const Way
     for (std::uint32_t i = 0; i < result.list.size(); ++i) {
         for (const std::uint32_t portal : result.list[i].mouth) result.at_portal[portal] = i;
     }
-    const Trail trail(passages, result.is_border);
-    for (std::uint32_t i = 0; i < passages.count(); ++i) {
-        if (!passages.was_added(i)) continue;
-        const Trail::End end = trail.follow(i);
-        const Passage& p = passages.passage(i);
-        const bool stays =
-            end.border == Openings::none && (end.found || result.body_at(passages, p.from) == result.body_at(passages, p.to));
-        result.through.push_back(stays                          ? Openings::inside
-                                 : end.border == Openings::none ? Openings::none
-                                                                : result.at_portal[end.border]);
-    }
+    result.through = follow_added(passages, result);
     return result;
 }
 

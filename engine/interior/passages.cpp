@@ -119,16 +119,18 @@ std::uint32_t Passages::add(std::uint32_t from, std::uint32_t to, double clearan
     return static_cast<std::uint32_t>(passages_.size() - 1);
 }
 
-ClearWay Passages::way(std::uint32_t i, std::uint32_t start, const Point& from, const Point& to, double wanted, double enough,
-                       int turns) const {
+ClearWay Passages::way(std::uint32_t i, std::uint32_t start, const Point& from, const Point& to,
+                       const Clearance::Lead& lead) const {
     const std::span<const Point> corners = corners_of(i);
-    if (corners.empty()) return clearance_.way(from, to, wanted, enough, turns);
-    ClearWay bent{wanted, start == passages_[i].from ? from : to, {}};  // from there it only widens
+    if (corners.empty()) return clearance_.way(from, to, lead);
+    ClearWay bent{lead.wanted, start == passages_[i].from ? from : to, {}};  // from there it only widens
     Point at = from;
     for (std::size_t k = 0; k <= corners.size() && bent.clearance > 0; ++k) {
         const bool last = k == corners.size();
         const Point& next = last ? to : start == passages_[i].from ? corners[k] : corners[corners.size() - 1 - k];
-        ClearWay on = clearance_.way(at, next, bent.clearance, enough, turns);
+        Clearance::Lead rest = lead;
+        rest.wanted = bent.clearance;
+        ClearWay on = clearance_.way(at, next, rest);
         if (on.clearance < bent.clearance) {
             bent.clearance = on.clearance;
             bent.tightest = on.tightest;
@@ -137,8 +139,8 @@ ClearWay Passages::way(std::uint32_t i, std::uint32_t start, const Point& from, 
         if (!last) bent.corners.push_back(next);
         at = next;
     }
-    if (bent.clearance >= wanted * enough) return bent;
-    ClearWay straight = clearance_.way(from, to, wanted, enough, turns);
+    if (bent.clearance >= lead.wanted * lead.enough) return bent;
+    ClearWay straight = clearance_.way(from, to, lead);
     return bent.clearance >= straight.clearance ? bent : straight;
 }
 
@@ -154,7 +156,7 @@ const Passage& Passages::lead(std::uint32_t i) {
         return passage;
     }
     passage.known = Passage::Known::led;
-    const ClearWay way = clearance_.way(from, to, wanted, good_enough, straight ? 0 : turns);
+    const ClearWay way = clearance_.way(from, to, {wanted, good_enough, straight ? 0 : turns, least_});
     passage.tightest = way.tightest;
     passage.clearance = std::min(wanted, way.clearance);
     return passage;

@@ -62,8 +62,8 @@ public:
         return was_added(i) ? corners_[i - straight_] : std::span<const Point>();
     }
     /// Leads a ball through a passage as `Clearance::way` does, from a point at the stand `start` to one at the other end.
-    [[nodiscard]] ClearWay way(std::uint32_t i, std::uint32_t start, const Point& from, const Point& to, double wanted,
-                               double enough, int turns) const;
+    [[nodiscard]] ClearWay way(std::uint32_t i, std::uint32_t start, const Point& from, const Point& to,
+                               const Clearance::Lead& lead) const;
 
     [[nodiscard]] const Air& air() const { return air_; }
     [[nodiscard]] const Clearance& clearance() const { return clearance_; }

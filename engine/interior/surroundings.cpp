@@ -98,7 +98,9 @@ double Surroundings::clearance_of(std::uint32_t passage) const {
     const auto [known, fresh] = led_.emplace(passage, 0);
     if (fresh) {
         const Passage& p = passages_.passage(passage);
-        known->second = passages_.way(passage, p.from, passages_[p.from].at, passages_[p.to].at, p.clearance, 1, turns).clearance;
+        known->second =
+            passages_.way(passage, p.from, passages_[p.from].at, passages_[p.to].at, {p.clearance, 1, turns, narrower * radius_})
+                .clearance;
     }
     return known->second;
 }

@@ -72,7 +72,7 @@ public:
                 edge.led = true;
                 const double seemed = edge.clearance;
                 edge.way = passages_.way(edge.passage, stands_[edge.from].global, stands_[edge.from].stand.at,
-                                         stands_[edge.to].stand.at, seemed, 1 - tolerance_, turns);
+                                         stands_[edge.to].stand.at, {seemed, 1 - tolerance_, turns, narrower * opening_.radius});
                 if (edge.way.clearance >= seemed) {  // nothing on it is nearer than at its ends
                     const Stand &a_stand = stands_[edge.from].stand, &b_stand = stands_[edge.to].stand;
                     edge.way.tightest = a_stand.clearance <= b_stand.clearance ? a_stand.at : b_stand.at;
@@ -350,7 +350,7 @@ void lead_home(const Passages& passages, const WaysHome& home, std::uint32_t fro
     while (clearance.at(at) < clearance.cap() * 0.98) {
         const std::uint32_t next = home.next(from);
         if (next == WaysHome::none) break;
-        const ClearWay on = passages.way(home.passage(from), from, at, passages[next].at, way.radius, 1 - tolerance, turns);
+        const ClearWay on = passages.way(home.passage(from), from, at, passages[next].at, {way.radius, 1 - tolerance, turns});
         if (on.clearance < way.radius) {
             way.radius = on.clearance;
             way.tightest = on.tightest;
@@ -427,7 +427,7 @@ ThroatWay widest_way(const Passages& passages, const Bodies& bodies, const WaysH
         const bool first = bodies.of[p.from] == opening.first;
         best.ends = first ? std::array{p.from, p.to} : std::array{p.to, p.from};
         const ClearWay way = passages.way(opening.widest, best.ends[0], passages[best.ends[0]].at, passages[best.ends[1]].at,
-                                          opening.radius, 1 - tolerance, turns);
+                                          {opening.radius, 1 - tolerance, turns});
         best.radius = std::min({opening.radius, way.clearance});
         best.tightest = way.tightest;
         best.corners = way.corners;

@@ -53,12 +53,14 @@ ThroatWay branch(const Passages& passages, const WaysHome& home, const Stand& pl
                  double wider_than, double tolerance) {
     ThroatWay best;
     for (const std::uint32_t exit : exits) {
-        const ClearWay out = passages.clearance().way(place.at, passages[exit].at, place.clearance, 1 - tolerance, turns);
-        if (out.clearance <= std::max(best.radius, wider_than)) continue;
+        const double least = std::max(best.radius, wider_than);
+        const ClearWay out =
+            passages.clearance().way(place.at, passages[exit].at, {place.clearance, 1 - tolerance, turns, least});
+        if (out.clearance <= least) continue;
         ThroatWay way{std::min(out.clearance, place.clearance), out.tightest, out.corners, {exit, exit}, {}};
         way.corners.push_back(passages[exit].at);
         lead_home(passages, home, exit, tolerance, way);
-        if (way.radius > std::max(best.radius, wider_than)) best = std::move(way);
+        if (way.radius > least) best = std::move(way);
         if (best.radius >= place.clearance * (1 - 2 * tolerance)) break;
     }
     return best;

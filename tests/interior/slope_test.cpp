@@ -141,8 +141,8 @@ TEST(Slope, IsFollowedAsAPassage) {
         const Point from = world.passages[i].at, to = world.passages[slope.top].at;
         const std::uint32_t added = world.passages.add(i, slope.top, slope.clearance, std::move(slope.corners));
         EXPECT_TRUE(world.passages.was_added(added));
-        EXPECT_GE(world.passages.way(added, i, from, to, slope.clearance, 1, 0).clearance, slope.clearance * (1 - 1e-9));
-        EXPECT_GE(world.passages.way(added, slope.top, to, from, slope.clearance, 1, 0).clearance, slope.clearance * (1 - 1e-9));
+        EXPECT_GE(world.passages.way(added, i, from, to, {slope.clearance}).clearance, slope.clearance * (1 - 1e-9));
+        EXPECT_GE(world.passages.way(added, slope.top, to, from, {slope.clearance}).clearance, slope.clearance * (1 - 1e-9));
     }
     EXPECT_GT(bent, 4U);
     world.passages.list_by_stand();

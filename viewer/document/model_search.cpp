@@ -27,9 +27,8 @@ struct Words {
 /// A stage of the engine in the words of the window.
 QString stage_words(std::string_view stage) {
     if (stage == "reading the model") return Words::tr("Reading the model");
-    if (stage == "mending parts" || stage == "flattening faces") return Words::tr("Mending its parts");
-    if (stage == "sorting triangles" || stage == "cutting the air into cells" || stage == "telling air from solid")
-        return Words::tr("Telling air from walls");
+    if (stage == "mending parts") return Words::tr("Mending its parts");
+    if (stage == "cutting the air into cells" || stage == "telling air from solid") return Words::tr("Telling air from walls");
     if (stage == "looking for spaces") return Words::tr("Looking for rooms and cavities");
     if (stage == "measuring openings" || stage == "measuring gaps") return Words::tr("Measuring gaps");
     if (stage == "looking for pockets" || stage == "looking where parts touch") return Words::tr("Looking where parts touch");
