@@ -435,10 +435,20 @@ private:
 
 }  // namespace
 
-std::uint32_t CellComplex::cell_at(const Point& at) const {
-    std::uint32_t place = cuts.empty() ? is_cell : 0;
-    while (!(place & is_cell)) place = cuts[place].side[cuts[place].plane.height_of(at) >= 0 ? 0 : 1];
-    return place & ~is_cell;
+std::uint32_t CellComplex::cell_at(const Point& at, std::uint32_t side) const {
+    while (!(side & is_cell)) side = cuts[side].side[cuts[side].plane.height_of(at) >= 0 ? 0 : 1];
+    return side & ~is_cell;
+}
+
+std::uint32_t CellComplex::side_around(const Point& a, const Point& b, double reach) const {
+    std::uint32_t side = whole();
+    while (!(side & is_cell)) {
+        const Cut& cut = cuts[side];
+        const double from = cut.plane.height_of(a), to = cut.plane.height_of(b);
+        if (std::min(from, to) <= reach && std::max(from, to) >= -reach) break;
+        side = cut.side[from > 0 ? 0 : 1];
+    }
+    return side;
 }
 
 ConvexPolygon CellComplex::within(std::uint32_t cell, ConvexPolygon polygon) const {

@@ -44,7 +44,12 @@ struct CellComplex {
     std::vector<std::uint32_t> cut_of_cell;               ///< the same for each cell
 
     /// The cell that a point of the box lies in; of a point on a border, one of those that meet there. O(depth).
-    [[nodiscard]] std::uint32_t cell_at(const Point& at) const;
+    [[nodiscard]] std::uint32_t cell_at(const Point& at) const { return cell_at(at, whole()); }
+    /// The same for a point that lies within a side of a cut, from there on.
+    [[nodiscard]] std::uint32_t cell_at(const Point& at, std::uint32_t side) const;
+    /// The smallest side of a cut that holds all that is within `reach` meters of a segment. O(depth).
+    [[nodiscard]] std::uint32_t side_around(const Point& a, const Point& b, double reach) const;
+    [[nodiscard]] std::uint32_t whole() const { return cuts.empty() ? is_cell : 0; }  ///< the box, as a side
 
     /// What of a flat convex polygon lies in a cell; of what lies on a border between cells either may have it. O(depth).
     [[nodiscard]] ConvexPolygon within(std::uint32_t cell, ConvexPolygon polygon) const;

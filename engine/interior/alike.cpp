@@ -65,7 +65,7 @@ std::uint32_t stand_at(const Passages& passages, const Bodies& bodies, const Ope
     for (const std::uint32_t portal : air.portals_of(cell)) add(portal);
     std::sort(near.begin(), near.end());
     for (const auto& [off, stand] : near) {
-        if (!passages.clearance().tree().nearest(at, passages[stand].at, radius, radius).found()) return stand;
+        if (!passages.clearance().tree().is_near(at, passages[stand].at, radius)) return stand;
     }
     return Openings::none;
 }

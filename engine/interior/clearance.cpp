@@ -5,7 +5,6 @@
 #include <array>
 #include <cmath>
 #include <memory>
-#include <queue>
 
 #include "geometry/near_triangles.h"
 
@@ -205,17 +204,18 @@ Highest Clearance::highest(const ConvexPolygon& polygon, const Search& search) c
     Piece whole(polygon);
     Stand best{whole.middle, -1};
     whole.at_most = bound(ground, whole, best);
-    std::priority_queue<Piece> open;
-    open.push(std::move(whole));
+    std::vector<Piece> open;  // a heap
+    open.push_back(std::move(whole));
     double settled = 0;  // the most that pieces too small to divide may hold
     for (int tries = 1; !open.empty(); ++tries) {
-        const double most = std::max(settled, open.top().at_most);
+        const double most = std::max(settled, open.front().at_most);
         if (best.clearance >= std::min(cap_, search.enough) ||
             most <= std::max(search.floor, best.clearance * (1 + search.tolerance)) || tries >= search.effort) {
             break;
         }
-        Piece piece = open.top();
-        open.pop();
+        std::pop_heap(open.begin(), open.end());
+        Piece piece = std::move(open.back());
+        open.pop_back();
         const Vector far = longest(piece.polygon);
         const double span = length(far);
         if (span < 1e-7) {
@@ -232,10 +232,11 @@ Highest Clearance::highest(const ConvexPolygon& polygon, const Search& search) c
             half.near = piece.near;
             half.asked = piece.asked;
             half.at_most = std::min(bound(ground, half, best), piece.at_most);
-            open.push(std::move(half));
+            open.push_back(std::move(half));
+            std::push_heap(open.begin(), open.end());
         }
     }
-    const double most = std::max({settled, open.empty() ? 0.0 : open.top().at_most, best.clearance, search.floor});
+    const double most = std::max({settled, open.empty() ? 0.0 : open.front().at_most, best.clearance, search.floor});
     return {best, std::min(most, cap_)};
 }
 

@@ -13,6 +13,7 @@ namespace {
 
 constexpr double step = 10e-3;          // meters between looks along a rim
 constexpr double exact = 0.1e-3;        // meters: how well the end of a run is found
+constexpr double slack = 1.001;         // for rounding
 constexpr double off_the_rim = 0.1e-3;  // meters from a rim to where air is looked for: ten times what counts as flat
 
 /// What a rim comes out in at a point of it, and in which direction.
@@ -69,13 +70,16 @@ std::array<Vector, 6> looks_out(const Vector& outward, const Vector& normal) {
 
 std::vector<RimRun> rim_runs(const Contact& contact, const RimAir& air, const std::vector<std::size_t>& space_of) {
     std::vector<RimRun> runs;
+    std::uint32_t side = 0;  // of the cuts of space, holds the rim that is looked along
     const auto look = [&](const Point& at, const Vector& toward, double off) -> Outside {
-        const auto body = air.body_at(at + toward * off, toward);
+        const auto body = air.body_at(at + toward * off, toward, side);
         return body ? Outside{space_of[static_cast<std::size_t>(*body)], toward} : Outside{};
     };
     const std::size_t corners = contact.corners.size();
     if (!contact.is_flush()) {
-        const auto outside_at = [&](const Point& at) { return look(at, contact.normal, off_the_rim / contact.reach); };
+        const double off = off_the_rim / contact.reach;
+        side = air.side_around(contact.corners[0], contact.corners[1], off * slack);
+        const auto outside_at = [&](const Point& at) { return look(at, contact.normal, off); };
         look_along(contact.corners[0], contact.corners[1], outside_at, runs);
         return runs;
     }
@@ -85,6 +89,7 @@ std::vector<RimRun> rim_runs(const Contact& contact, const RimAir& air, const st
         if (length(edge) <= 0) continue;
         const Vector outward = cross(edge, contact.normal) * (1 / length(edge));
         const std::array<Vector, 6> looks = looks_out(outward, contact.normal);
+        side = air.side_around(from, to, off_the_rim * slack);
         const auto outside_at = [&](const Point& at) {
             for (std::size_t k = 0; k < looks.size(); k += 2) {
                 const Outside up = look(at, looks.at(k), off_the_rim), down = look(at, looks.at(k + 1), off_the_rim);

@@ -150,15 +150,21 @@ const Passage& Passages::lead(std::uint32_t i) {
     const bool straight = passage.known == Passage::Known::ends;
     const Point &from = stands_[passage.from].at, &to = stands_[passage.to].at;
     const double wanted = std::min(stands_[passage.from].clearance, stands_[passage.to].clearance);
-    if (straight && clearance_.tree().nearest(from, to, wanted * good_enough, wanted * good_enough).found()) {
-        passage.known = Passage::Known::straight;
-        passage.clearance = wanted * good_enough;
-        return passage;
+    if (straight) {
+        const Nearest tight = clearance_.tree().nearest(from, to, wanted, wanted * good_enough);
+        if (tight.distance < wanted * good_enough) {
+            passage.known = Passage::Known::straight;
+            passage.clearance = wanted * good_enough;
+            return passage;
+        }
+        passage.tightest = tight.on_query;
+        passage.clearance = tight.distance;
+    } else {
+        const ClearWay way = clearance_.way(from, to, {wanted, good_enough, turns, least_});
+        passage.tightest = way.tightest;
+        passage.clearance = std::min(wanted, way.clearance);
     }
     passage.known = Passage::Known::led;
-    const ClearWay way = clearance_.way(from, to, {wanted, good_enough, straight ? 0 : turns, least_});
-    passage.tightest = way.tightest;
-    passage.clearance = std::min(wanted, way.clearance);
     return passage;
 }
 

@@ -78,7 +78,7 @@ std::int32_t RimAir::look_on(const Point& from, const Vector& onward) const {
     const Air& air = passages_.air();
     Point at = from;
     for (double reach = farthest_look; reach > nearest_look; reach /= 2) {
-        if (air.tree.nearest(from, from + onward * reach, touching).found()) continue;
+        if (air.tree.is_near(from, from + onward * reach, touching)) continue;
         at = from + onward * (reach * 0.9);
         break;
     }
@@ -87,8 +87,8 @@ std::int32_t RimAir::look_on(const Point& from, const Vector& onward) const {
     return of_nearest_stand(air.solid[cell] ? air.complex.cell_at(from) : cell, at);
 }
 
-std::optional<std::int32_t> RimAir::body_at(const Point& at, const Vector& onward) const {
-    const std::uint32_t cell = passages_.air().complex.cell_at(at);
+std::optional<std::int32_t> RimAir::body_at(const Point& at, const Vector& onward, std::uint32_t side) const {
+    const std::uint32_t cell = passages_.air().complex.cell_at(at, side);
     if (passages_.air().solid[cell] || body_[cell] == nobody) return std::nullopt;
     const std::int32_t body = body_[cell] == several ? look_on(at, onward) : body_[cell];
     return body >= 0 ? std::optional(body) : std::nullopt;

@@ -17,7 +17,11 @@ public:
 
     /// The body that the air at a point a hair's breadth off the solids opens into, looking on in a direction; nothing within a
     /// part and in air that no body is joined to.
-    [[nodiscard]] std::optional<std::int32_t> body_at(const Point& at, const Vector& onward) const;
+    /// `side`: of the cuts of space, holds the point.
+    [[nodiscard]] std::optional<std::int32_t> body_at(const Point& at, const Vector& onward, std::uint32_t side) const;
+    [[nodiscard]] std::uint32_t side_around(const Point& a, const Point& b, double reach) const {
+        return passages_.air().complex.side_around(a, b, reach);
+    }
 
 private:
     void share_cells();

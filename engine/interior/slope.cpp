@@ -59,7 +59,8 @@ private:
     void take_best(std::vector<Point> way, Slope& best) const {
         const TriangleTree& tree = passages_.clearance().tree();
         for (const std::uint32_t top : homes_near(passages_, way.back(), wanted_)) {
-            const double through = tree.nearest(way.back(), passages_[top].at, wanted_).distance;
+            const double least = std::max(ball_, best.clearance);
+            const double through = tree.nearest(way.back(), passages_[top].at, wanted_, least).distance;
             if (through < ball_ || through <= best.clearance) continue;
             way.push_back(passages_[top].at);
             best = {top, through, corners_of(way)};
@@ -68,7 +69,7 @@ private:
     }
 
     [[nodiscard]] bool is_clear(const Point& from, const Point& to) const {
-        return !passages_.clearance().tree().nearest(from, to, ball_).found();
+        return !passages_.clearance().tree().is_near(from, to, ball_);
     }
 
     /// What lies between the ends of a way, without the corners that can be cut off.
@@ -123,9 +124,9 @@ std::vector<Slope> straight_off(const Passages& passages, std::uint32_t portal, 
         const std::size_t before = ways.size();
         for (const double off : {1.5, 3.0, 6.0}) {  // radii
             const Point at = start + normal * (sign * off * ball);
-            if (ways.size() > before || tree.nearest(start, at, ball).found()) break;
+            if (ways.size() > before || tree.is_near(start, at, ball)) break;
             for (const std::uint32_t home : homes_near(passages, at, ball)) {
-                if (home != portal && !tree.nearest(at, passages[home].at, ball).found()) ways.push_back({home, ball, {at}});
+                if (home != portal && !tree.is_near(at, passages[home].at, ball)) ways.push_back({home, ball, {at}});
             }
         }
     }

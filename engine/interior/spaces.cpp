@@ -239,7 +239,7 @@ private:
         for (int i = 0; i < directions; ++i) {
             const double angle = 2 * std::numbers::pi * i / directions;
             const Point to = stand.at + u * (rules_.sheet / 2 * std::cos(angle)) + v * (rules_.sheet / 2 * std::sin(angle));
-            if (tree.nearest(stand.at, to, stand.clearance * 0.6).found()) return false;
+            if (tree.is_near(stand.at, to, stand.clearance * 0.6)) return false;
         }
         return true;
     }

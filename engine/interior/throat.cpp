@@ -373,7 +373,7 @@ void straighten(const Passages& passages, ThroatWay& way) {
         std::size_t next = at + 1;
         for (std::size_t k = at + 2; k < way.corners.size(); ++k) {
             if (distance(way.corners[at], way.corners[k]) <= close * way.radius &&
-                !tree.nearest(way.corners[at], way.corners[k], way.radius).found())
+                !tree.is_near(way.corners[at], way.corners[k], way.radius))
                 next = k;
         }
         corners.push_back(way.corners[next]);

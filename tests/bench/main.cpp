@@ -39,6 +39,10 @@ int main(int argc, char** argv) try {
         seamward::bench::print_find_curve(argc > 2 ? std::stoul(argv[2]) : 1'000'000, argc > 3 ? argv[3] : "");
         return 0;
     }
+    if (argc < 2 || argv[1][0] == '-') {
+        std::fputs("usage: seamward_bench OUTPUT.json [SORT], or --curve [MOST_TRIANGLES [MODEL]]\n", stderr);
+        return 2;
+    }
     seamward::JsonWriter json;
     json.begin_object().key("benchmarks").begin_array();
     std::printf("%-44s %12s %12s %8s\n", "name", "ours [s]", "peer [s]", "ratio");
@@ -61,7 +65,7 @@ int main(int argc, char** argv) try {
         }
     }
     json.end_array().end_object();
-    if (argc > 1) std::ofstream(argv[1]) << json.text();
+    std::ofstream(argv[1]) << json.text();
     return 0;
 } catch (const std::exception& fault) {
     std::fprintf(stderr, "bench: %s\n", fault.what());
