@@ -162,11 +162,12 @@ std::vector<MeasuredOpening> part_mouths(std::vector<std::vector<MeasuredOpening
 /// Whether two flat cuts show the same opening at two places of its depth.
 bool are_of_one(const MeasuredOpening& a, const MeasuredOpening& b) {
     constexpr double same = 2e-4, same_area = 0.01, same_normal = 1e-6;  // meters, fractions
-    if (!a.cut || !b.cut || (a.apart && b.apart) || std::abs(a.cut->area - b.cut->area) > same_area * a.cut->area) return false;
+    if (!a.cut || !b.cut || std::abs(a.cut->area - b.cut->area) > same_area * a.cut->area) return false;
     if (std::abs(dot(a.cut->normal, b.cut->normal)) < 1 - same_normal) return false;
     const Vector off = b.cut->middle - a.cut->middle;
     const double along = std::abs(dot(off, a.cut->normal));
-    return along <= (a.depth + b.depth) / 2 && dot(off, off) - along * along <= same * same;
+    // Of several that share a mouth, two may follow each other along one pipe.
+    return along <= (a.apart && b.apart ? same : (a.depth + b.depth) / 2) && dot(off, off) - along * along <= same * same;
 }
 
 /// Of openings between the same two bodies that one flat cut shuts the widest stays, with the mouths of all: what stands in a

@@ -281,10 +281,11 @@ void gather_stray(const Passages& passages, const Bodies& bodies, const std::vec
 /// Follows a passage that was added from cell to cell.
 class Trail {
 public:
-    Trail(const Passages& passages, const std::vector<char>& is_border) : passages_(passages), is_border_(is_border) {}
+    Trail(const Passages& passages, const std::vector<char>& is_border, const std::vector<std::int32_t>& body_of_cell)
+        : passages_(passages), is_border_(is_border), body_of_cell_(body_of_cell) {}
 
     struct End {
-        bool found = false;                     ///< false where it was lost on the way, at an edge of a portal
+        bool found = false;                     ///< false where it was lost on the way
         std::uint32_t border = Openings::none;  ///< the first portal between the cells of two bodies
     };
     [[nodiscard]] End follow(std::uint32_t passage) const {
@@ -317,10 +318,54 @@ public:
             }
             entered = Openings::none;
         }
-        return {touches(p.to, cell), Openings::none};
+        if (touches(p.to, cell)) return {true, Openings::none};
+        const std::uint32_t border = first_border(way);  // it was lost at an edge of a portal
+        return {border != Openings::none, border};
     }
 
 private:
+    /// Looks from place to place along a way for where the cells of one body end and those of another begin.
+    [[nodiscard]] std::uint32_t first_border(const std::vector<Point>& way) const {
+        constexpr int looks = 32, halvings = 24;
+        const CellComplex& complex = passages_.air().complex;
+        std::uint32_t last = Openings::none;
+        for (std::size_t i = 0; i + 1 < way.size(); ++i) {
+            const Vector along = way[i + 1] - way[i];
+            for (int k = 0; k < looks; ++k) {
+                double low = (k - 0.5) / looks, high = (k + 0.5) / looks;
+                const std::uint32_t cell = complex.cell_at(way[i] + along * high);
+                const std::uint32_t before = std::exchange(last, cell);
+                if (before == Openings::none || !is_between_bodies(before, cell)) continue;
+                std::uint32_t front = before, back = cell;
+                for (int turn = 0; turn < halvings; ++turn) {
+                    const double middle = (low + high) / 2;
+                    const std::uint32_t there = complex.cell_at(way[i] + along * middle);
+                    const bool beyond = is_between_bodies(before, there);
+                    (beyond ? high : low) = middle;
+                    if (body_of_cell_[there] >= 0) (beyond ? back : front) = there;
+                }
+                return border_beside(front, back);
+            }
+        }
+        return Openings::none;
+    }
+
+    [[nodiscard]] bool is_between_bodies(std::uint32_t a, std::uint32_t b) const {
+        return body_of_cell_[a] >= 0 && body_of_cell_[b] >= 0 && body_of_cell_[a] != body_of_cell_[b];
+    }
+
+    /// A portal of one of two cells where the body of the one ends and that of the other begins.
+    [[nodiscard]] std::uint32_t border_beside(std::uint32_t a, std::uint32_t b) const {
+        const auto bodies = std::minmax(body_of_cell_[a], body_of_cell_[b]);
+        for (const std::uint32_t cell : {a, b}) {
+            for (const std::uint32_t i : passages_.air().portals_of(cell)) {
+                const Portal& p = passages_.air().complex.portals[i];
+                if (is_border_[i] && std::minmax(body_of_cell_[p.front], body_of_cell_[p.back]) == bodies) return i;
+            }
+        }
+        return Openings::none;
+    }
+
     [[nodiscard]] std::uint32_t beyond(std::uint32_t portal, std::uint32_t cell) const {
         const Portal& p = passages_.air().complex.portals[portal];
         return p.front == cell ? p.back : p.front;
@@ -353,6 +398,7 @@ private:
 
     const Passages& passages_;
     const std::vector<char>& is_border_;
+    const std::vector<std::int32_t>& body_of_cell_;
 };
 
 /// For each portal between two bodies the first of those that it hangs together with.
@@ -383,10 +429,22 @@ std::vector<std::uint32_t> hang_together(const Passages& passages, const std::ve
     return parent;
 }
 
+/// Follows all passages that were added.
+std::vector<Trail::End> follow_added(const Passages& passages, const std::vector<char>& is_border,
+                                     const std::vector<std::int32_t>& body_of_cell) {
+    const Trail trail(passages, is_border, body_of_cell);
+    std::vector<Trail::End> ends(passages.added());
+    tbb::parallel_for(std::size_t{0}, ends.size(), [&](std::size_t k) {
+        ends[k] = trail.follow(static_cast<std::uint32_t>(passages.count() - ends.size() + k));
+    });
+    return ends;
+}
+
 /// For each passage between two bodies the portal between them that lies next on the way home from one of its ends, by its number
 /// among `mouths`; `none` where there is none.
 std::vector<std::uint32_t> mouths_on_ways(const Passages& passages, const Bodies& bodies, const WaysHome& home,
-                                          const std::vector<BorderPortal>& mouths) {
+                                          const std::vector<BorderPortal>& mouths, const std::vector<Trail::End>& trails) {
+    const std::size_t first_added = passages.count() - trails.size();
     std::vector<std::uint32_t> of_portal(passages.size(), Openings::none);  // by stand
     for (std::uint32_t i = 0; i < mouths.size(); ++i) of_portal[mouths[i].portal] = i;
     std::vector<std::uint32_t> found(bodies.between.size(), Openings::none);
@@ -394,37 +452,26 @@ std::vector<std::uint32_t> mouths_on_ways(const Passages& passages, const Bodies
         const Passage& p = passages.passage(bodies.between[k]);
         const auto bodies_of = std::minmax(bodies.of[p.from], bodies.of[p.to]);
         std::uint32_t ends[2] = {p.from, p.to};
+        const auto is_mouth = [&](std::uint32_t stand) {
+            const std::uint32_t at = of_portal[stand];
+            if (at == Openings::none || mouths[at].first != bodies_of.first || mouths[at].second != bodies_of.second)
+                return false;
+            found[k] = at;
+            return true;
+        };
         while (ends[0] != WaysHome::none || ends[1] != WaysHome::none) {
             for (std::uint32_t& end : ends) {
                 if (end == WaysHome::none) continue;
-                const std::uint32_t at = of_portal[end];
-                if (at != Openings::none && mouths[at].first == bodies_of.first && mouths[at].second == bodies_of.second) {
-                    found[k] = at;
-                    return;
-                }
+                if (is_mouth(end)) return;
+                const std::uint32_t by = home.passage(end);
                 end = home.next(end);
+                if (end == WaysHome::none || !passages.was_added(by)) continue;
+                const std::uint32_t border = trails[by - first_added].border;
+                if (border != Openings::none && is_mouth(border)) return;
             }
         }
     });
     return found;
-}
-
-/// Where the passages that were added lead through.
-std::vector<std::uint32_t> follow_added(const Passages& passages, const Openings& openings) {
-    std::vector<std::uint32_t> added;
-    for (std::uint32_t i = 0; i < passages.count(); ++i) {
-        if (passages.was_added(i)) added.push_back(i);
-    }
-    const Trail trail(passages, openings.is_border);
-    std::vector<std::uint32_t> through(added.size());
-    tbb::parallel_for(std::size_t{0}, added.size(), [&](std::size_t k) {
-        const Trail::End end = trail.follow(added[k]);
-        const Passage& p = passages.passage(added[k]);
-        const bool stays =
-            end.border == Openings::none && (end.found || openings.body_at(passages, p.from) == openings.body_at(passages, p.to));
-        through[k] = stays ? Openings::inside : end.border == Openings::none ? Openings::none : openings.at_portal[end.border];
-    });
-    return through;
 }
 
 }  // namespace
@@ -447,7 +494,10 @@ Openings find_openings(const Passages& passages, const Bodies& bodies, const Way
         opening.second = mouths[i].second;
         opening.mouth.push_back(mouths[i].portal);
     }
-    const std::vector<std::uint32_t> on_ways = mouths_on_ways(passages, bodies, home, mouths);
+    std::vector<char> is_border(passages.air().complex.portals.size());
+    for (std::uint32_t i = 0; i < is_border.size(); ++i) is_border[i] = shares.is_border(i);
+    const std::vector<Trail::End> trails = follow_added(passages, is_border, shares.list());
+    const std::vector<std::uint32_t> on_ways = mouths_on_ways(passages, bodies, home, mouths, trails);
     std::vector<std::uint32_t> stray;
     for (std::size_t k = 0; k < on_ways.size(); ++k) {
         const std::uint32_t i = bodies.between[k];
@@ -468,16 +518,20 @@ Openings find_openings(const Passages& passages, const Bodies& bodies, const Way
         return std::tie(a.first, a.second, b.radius) < std::tie(b.first, b.second, a.radius);
     });
     Openings result{std::move(openings),
-                    std::vector<std::uint32_t>(passages.air().complex.portals.size(), Openings::none),
+                    std::vector<std::uint32_t>(is_border.size(), Openings::none),
                     shares.list(),
-                    {},
+                    std::move(is_border),
                     {}};
-    result.is_border.resize(result.at_portal.size());
-    for (std::uint32_t i = 0; i < result.is_border.size(); ++i) result.is_border[i] = shares.is_border(i);
     for (std::uint32_t i = 0; i < result.list.size(); ++i) {
         for (const std::uint32_t portal : result.list[i].mouth) result.at_portal[portal] = i;
     }
-    result.through = follow_added(passages, result);
+    for (std::size_t k = 0; k < trails.size(); ++k) {
+        const Passage& p = passages.passage(static_cast<std::uint32_t>(passages.count() - trails.size() + k));
+        const auto& [is_found, border] = trails[k];
+        const bool stays =
+            border == Openings::none && (is_found || result.body_at(passages, p.from) == result.body_at(passages, p.to));
+        result.through.push_back(stays ? Openings::inside : border == Openings::none ? Openings::none : result.at_portal[border]);
+    }
     return result;
 }
 

@@ -57,6 +57,7 @@ public:
     std::uint32_t add(std::uint32_t from, std::uint32_t to, double clearance, std::vector<Point> corners);
     void list_by_stand();
     [[nodiscard]] bool was_added(std::uint32_t i) const { return i >= straight_; }
+    [[nodiscard]] std::size_t added() const { return corners_.size(); }  ///< of all passages so many are the last ones
     /// Between the ends of a passage, from `from` to `to`; none for those that were not added.
     [[nodiscard]] std::span<const Point> corners_of(std::uint32_t i) const {
         return was_added(i) ? corners_[i - straight_] : std::span<const Point>();
