@@ -411,6 +411,7 @@ std::vector<MeasuredOpening> tell_apart(const Passages& passages, const Bodies& 
     constexpr std::size_t most_openings = 4;
     std::vector<MeasuredOpening> list;
     std::vector<Gate> gates;
+    const double widest = way.radius;
     while (list.size() < most_openings) {
         const TightPlace place = tight_places(passages, way, 1)[0];
         std::optional<Section> section;
@@ -431,7 +432,7 @@ std::vector<MeasuredOpening> tell_apart(const Passages& passages, const Bodies& 
                              [](const MeasuredOpening& a, const MeasuredOpening& b) { return a.width > b.width; });
             return list;
         }
-        way = widest_way_beside(passages, bodies, home, openings, which, *beside, exact, gates);
+        way = widest_way_beside(passages, bodies, home, openings, which, *beside, exact, gates, widest);
         if (way.corners.empty() || way.radius < passages.least()) return {};
     }
     return {};

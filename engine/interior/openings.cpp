@@ -344,7 +344,7 @@ private:
                     (beyond ? high : low) = middle;
                     if (body_of_cell_[there] >= 0) (beyond ? back : front) = there;
                 }
-                return border_beside(front, back);
+                return border_beside(front, back, way[i] + along * low);
             }
         }
         return Openings::none;
@@ -354,16 +354,26 @@ private:
         return body_of_cell_[a] >= 0 && body_of_cell_[b] >= 0 && body_of_cell_[a] != body_of_cell_[b];
     }
 
-    /// A portal of one of two cells where the body of the one ends and that of the other begins.
-    [[nodiscard]] std::uint32_t border_beside(std::uint32_t a, std::uint32_t b) const {
+    /// Of the portals of two cells where the body of the one ends and that of the other begins the one nearest to a place.
+    [[nodiscard]] std::uint32_t border_beside(std::uint32_t a, std::uint32_t b, const Point& at) const {
+        const CellComplex& complex = passages_.air().complex;
         const auto bodies = std::minmax(body_of_cell_[a], body_of_cell_[b]);
+        std::uint32_t nearest = Openings::none;
+        double least = in_line;
         for (const std::uint32_t cell : {a, b}) {
             for (const std::uint32_t i : passages_.air().portals_of(cell)) {
-                const Portal& p = passages_.air().complex.portals[i];
-                if (is_border_[i] && std::minmax(body_of_cell_[p.front], body_of_cell_[p.back]) == bodies) return i;
+                const Portal& p = complex.portals[i];
+                if (!is_border_[i] || std::minmax(body_of_cell_[p.front], body_of_cell_[p.back]) != bodies) continue;
+                const std::span<const Point> corners = complex.corners_of(p);
+                for (std::size_t k = 2; k < corners.size(); ++k) {
+                    const double off = distance(TriangleTree::Triangle{corners[0], corners[k - 1], corners[k]}, at);
+                    if (off >= least) continue;
+                    least = off;
+                    nearest = i;
+                }
             }
         }
-        return Openings::none;
+        return nearest;
     }
 
     [[nodiscard]] std::uint32_t beyond(std::uint32_t portal, std::uint32_t cell) const {

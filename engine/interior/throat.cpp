@@ -24,7 +24,7 @@ constexpr int turns = 5;
 class Throat {
 public:
     Throat(const Passages& passages, const Bodies& bodies, const Openings& openings, std::size_t which, std::uint32_t start,
-           double radius, double tolerance, bool by_cells, const std::vector<Gate>& gates)
+           double radius, double tolerance, bool by_cells, const std::vector<Gate>& gates, double widest)
         : passages_(passages),
           bodies_(bodies),
           openings_(openings),
@@ -32,7 +32,8 @@ public:
           opening_(openings.list[which]),
           tolerance_(tolerance),
           by_cells_(by_cells && !opening_.stray),
-          gates_(gates) {
+          gates_(gates),
+          widest_(std::max(widest, radius)) {
         opening_.radius = radius;
         opening_.widest = start;
         collect();
@@ -113,7 +114,7 @@ private:
     }
 
     [[nodiscard]] int side_of(std::uint32_t stand) const {
-        if (passages_[stand].clearance < std::min(exit * opening_.radius, passages_.clearance().cap() * 0.99)) return -1;
+        if (passages_[stand].clearance < std::min(exit * widest_, passages_.clearance().cap() * 0.99)) return -1;
         const std::int32_t body = bodies_.of[stand];
         if (by_cells_ && body != openings_.body_at(passages_, stand)) return -1;
         return body == opening_.first ? 0 : body == opening_.second ? 1 : -1;
@@ -316,6 +317,7 @@ private:
     double tolerance_;
     bool by_cells_;  ///< whether an end of the opening is where cells, too, go with the body
     const std::vector<Gate>& gates_;
+    double widest_;  ///< meters; of the balls that get through the opening and through the gates
     std::vector<Local> stands_;
     std::unordered_map<std::uint32_t, std::uint32_t> local_;
     std::vector<Edge> edges_;
@@ -326,12 +328,12 @@ private:
 /// Looks for the widest way, each time for one a little wider than the last. A way as wide as was looked for has to be found
 /// again when a wider one is looked for: else it left the opening by a side where only a small ball is told to be out.
 ThroatWay look_around(const Passages& passages, const Bodies& bodies, const Openings& openings, std::size_t which,
-                      double tolerance, bool by_cells, const Beside& start, const std::vector<Gate>& gates) {
+                      double tolerance, bool by_cells, const Beside& start, const std::vector<Gate>& gates, double widest) {
     double known = start.clearance;
     ThroatWay best;
     bool sure = true;
     for (int round = 0; round < most_rounds; ++round) {
-        ThroatWay way = Throat(passages, bodies, openings, which, start.passage, known, tolerance, by_cells, gates).way();
+        ThroatWay way = Throat(passages, bodies, openings, which, start.passage, known, tolerance, by_cells, gates, widest).way();
         if (way.radius >= best.radius * (1 - 2 * tolerance)) sure = true;
         if (way.radius <= best.radius) break;
         best = std::move(way);
@@ -415,11 +417,12 @@ void lead_home_both(const Passages& passages, const WaysHome& home, double toler
 ThroatWay widest_way(const Passages& passages, const Bodies& bodies, const WaysHome& home, const Openings& openings,
                      std::size_t which, double tolerance) {
     const Opening& opening = openings.list[which];
-    ThroatWay best = look_around(passages, bodies, openings, which, tolerance, true, {opening.widest, opening.radius}, {});
+    ThroatWay best = look_around(passages, bodies, openings, which, tolerance, true, {opening.widest, opening.radius}, {}, 0);
     // Much wider than the ball that was led through before: it may have got out beside the opening. Of two ways to tell where
     // that ends, the one that keeps the ball in is right.
     if ((best.corners.empty() || best.radius > opening.radius * grown) && !opening.stray) {
-        ThroatWay other = look_around(passages, bodies, openings, which, tolerance, false, {opening.widest, opening.radius}, {});
+        ThroatWay other =
+            look_around(passages, bodies, openings, which, tolerance, false, {opening.widest, opening.radius}, {}, 0);
         if (!other.corners.empty() && (best.corners.empty() || other.radius < best.radius)) best = std::move(other);
     }
     if (best.corners.empty()) {
@@ -442,8 +445,9 @@ ThroatWay widest_way(const Passages& passages, const Bodies& bodies, const WaysH
 }
 
 ThroatWay widest_way_beside(const Passages& passages, const Bodies& bodies, const WaysHome& home, const Openings& openings,
-                            std::size_t which, const Beside& start, double tolerance, const std::vector<Gate>& gates) {
-    ThroatWay way = look_around(passages, bodies, openings, which, tolerance, false, start, gates);
+                            std::size_t which, const Beside& start, double tolerance, const std::vector<Gate>& gates,
+                            double widest) {
+    ThroatWay way = look_around(passages, bodies, openings, which, tolerance, false, start, gates, widest);
     if (!way.corners.empty()) lead_home_both(passages, home, tolerance, way);
     return way;
 }

@@ -30,9 +30,10 @@ struct Beside {
 };
 
 /// The same around another passage, where gates are shut: a way through none of them, or one without corners where there is none.
+/// `widest`: the radius in meters of the ball that gets through the widest of them, for which there is room where the way ends.
 [[nodiscard]] ThroatWay widest_way_beside(const Passages& passages, const Bodies& bodies, const WaysHome& home,
                                           const Openings& openings, std::size_t which, const Beside& start, double tolerance,
-                                          const std::vector<Gate>& gates);
+                                          const std::vector<Gate>& gates, double widest);
 
 /// Leads a way on from its last corner, at a stand, to where a ball of the cap's size is at home, along the widest way there.
 void lead_home(const Passages& passages, const WaysHome& home, std::uint32_t from, double tolerance, ThroatWay& way);
