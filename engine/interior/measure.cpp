@@ -198,6 +198,18 @@ std::vector<Vector> facings(const Passages& passages, const ThroatWay& way, cons
     return list;
 }
 
+/// The flat cuts through a place of the way, the smallest first.
+std::vector<Section> sections_at(const Passages& passages, const ThroatWay& way, const std::vector<ConvexPolygon>& mouth,
+                                 const TightPlace& place) {
+    std::vector<Section> sections;
+    for (const Vector& facing : facings(passages, way, mouth, place)) {
+        if (std::optional<Section> section = section_at(passages, place.at, facing, way.radius))
+            sections.push_back(std::move(*section));
+    }
+    std::stable_sort(sections.begin(), sections.end(), [](const Section& a, const Section& b) { return a.area < b.area; });
+    return sections;
+}
+
 /// A flat cut that shuts an opening, and the radius of the largest ball that fits into it.
 struct ShutBy {
     std::optional<Section> section;
@@ -218,14 +230,7 @@ ShutBy narrowest_cut(const Passages& passages, const Surroundings& around, const
     places.insert(places.begin() + 1, {way.tightest, places[0].along});
     ShutBy best{{}, places[0].at, limit, {}};
     for (const TightPlace& place : places) {
-        std::vector<Section> sections;
-        for (const Vector& facing : facings(passages, way, mouth, place)) {
-            if (std::optional<Section> section = section_at(passages, place.at, facing, way.radius)) {
-                sections.push_back(std::move(*section));
-            }
-        }
-        std::stable_sort(sections.begin(), sections.end(), [](const Section& a, const Section& b) { return a.area < b.area; });
-        for (Section& section : sections) {
+        for (Section& section : sections_at(passages, way, mouth, place)) {
             if (!around.shut_by({Gate(section, way.radius)})) continue;
             const double widest = widest_in(passages.clearance(), section.pieces, floor, best.at_most, best.stands);
             if (widest >= best.at_most) continue;
@@ -403,6 +408,24 @@ MeasuredOpening told(const Passages& passages, const ThroatWay& way, const Mouth
     return m;
 }
 
+/// The cut across a way where the least fits in beside the ball, and of those where no more does the smallest.
+ShutBy gate_across(const Passages& passages, const ThroatWay& way, const std::vector<ConvexPolygon>& mouth) {
+    constexpr std::size_t most_places = 4;
+    ShutBy best{{}, way.tightest, 1e300, {}};
+    for (const TightPlace& place : tight_places(passages, way, most_places)) {
+        for (Section& section : sections_at(passages, way, mouth, place)) {
+            const double widest = widest_in(passages.clearance(), section.pieces, way.radius,
+                                            std::min(way.radius * 1.5, best.at_most), best.stands);
+            if (widest >= best.at_most) continue;
+            best.section = std::move(section);
+            best.at = place.at;
+            best.at_most = widest;
+            if (widest <= way.radius * settled) return best;
+        }
+    }
+    return best;
+}
+
 /// Openings that have one mouth in common, as two joints into one cavity may: each is shut by a cut of its own, and all of these
 /// together shut the mouth. Nothing where that does not come out so.
 std::vector<MeasuredOpening> tell_apart(const Passages& passages, const Bodies& bodies, const WaysHome& home,
@@ -413,18 +436,11 @@ std::vector<MeasuredOpening> tell_apart(const Passages& passages, const Bodies& 
     std::vector<Gate> gates;
     const double widest = way.radius;
     while (list.size() < most_openings) {
-        const TightPlace place = tight_places(passages, way, 1)[0];
-        std::optional<Section> section;
-        for (const Vector& facing : facings(passages, way, mouth.pieces, place)) {
-            std::optional<Section> other = section_at(passages, place.at, facing, way.radius);
-            if (other && (!section || other->area < section->area)) section = std::move(other);
-        }
-        if (!section) return {};
-        std::vector<Stand> stands;
-        const double most = widest_in(passages.clearance(), section->pieces, way.radius, way.radius * 1.5, stands);
-        list.push_back(told(passages, way, Mouth(section->pieces), &*section, place.at, most));
+        const ShutBy gate = gate_across(passages, way, mouth.pieces);
+        if (!gate.section) return {};
+        list.push_back(told(passages, way, Mouth(gate.section->pieces), &*gate.section, gate.at, gate.at_most));
         list.back().apart = true;
-        gates.emplace_back(*section, way.radius);
+        gates.emplace_back(*gate.section, way.radius);
         const std::optional<Beside> beside = around.widest_beside(gates);
         if (!beside) {
             if (list.size() == 1) return {};
