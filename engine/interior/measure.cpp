@@ -293,66 +293,108 @@ void Mouth::take_box() {
     high = most;
 }
 
-std::vector<TightPlace> tight_places(const Passages& passages, const ThroatWay& way, std::size_t most) {
-    struct Sample {
-        Point at;
-        Vector along;
-        bool tight;
-    };
-    std::vector<Sample> samples;
-    double nearest = 1e300;
-    std::size_t start = 0;
-    for (std::size_t i = 0; i + 1 < way.corners.size(); ++i) {
-        const Point& a = way.corners[i];
-        const Vector ab = way.corners[i + 1] - a;
-        const int steps = std::clamp(static_cast<int>(length(ab) / (0.5 * way.radius)), 4, 64);
-        const double t = dot(ab, ab) > 0 ? std::clamp(dot(way.tightest - a, ab) / dot(ab, ab), 0.0, 1.0) : 0;
-        for (int k = 0; k <= steps; ++k) {
-            for (const double part : {static_cast<double>(k) / steps, k == steps ? -1 : t}) {
-                if (part < static_cast<double>(k) / steps || part >= static_cast<double>(k + 1) / steps) continue;
-                const Point p = a + ab * part;
-                samples.push_back({p, ab, passages.clearance().at(p) <= 1.003 * way.radius});
-                if (distance(p, way.tightest) < nearest) {
-                    nearest = distance(p, way.tightest);
-                    start = samples.size() - 1;
+namespace {
+
+/// Stretches of a way that are as tight as it gets.
+class TightStretches {
+public:
+    TightStretches(const Passages& passages, const ThroatWay& way) : way_(way) {
+        double nearest = 1e300;
+        for (std::size_t i = 0; i + 1 < way.corners.size(); ++i) {
+            const Point& a = way.corners[i];
+            const Vector ab = way.corners[i + 1] - a;
+            const int steps = std::clamp(static_cast<int>(length(ab) / (0.5 * way.radius)), 4, 64);
+            const double t = dot(ab, ab) > 0 ? std::clamp(dot(way.tightest - a, ab) / dot(ab, ab), 0.0, 1.0) : 0;
+            for (int k = 0; k <= steps; ++k) {
+                for (const double part : {static_cast<double>(k) / steps, k == steps ? -1 : t}) {
+                    if (part < static_cast<double>(k) / steps || part >= static_cast<double>(k + 1) / steps) continue;
+                    const Point p = a + ab * part;
+                    samples_.push_back({p, ab, i, passages.clearance().at(p) <= 1.003 * way.radius});
+                    if (distance(p, way.tightest) < nearest) {
+                        nearest = distance(p, way.tightest);
+                        start_ = samples_.size() - 1;
+                    }
                 }
             }
         }
+        for (std::size_t i = 0; i < samples_.size(); ++i) {
+            if (!samples_[i].tight) continue;
+            if (i == 0 || !samples_[i - 1].tight) runs_.push_back({i, i});
+            if (runs_.back().last + 1 == i) runs_.back().length += distance(samples_[i - 1].at, samples_[i].at);
+            runs_.back().last = i;
+        }
+        const auto has_start = [&](const Run& run) { return run.first <= start_ && start_ <= run.last; };
+        std::stable_sort(runs_.begin(), runs_.end(), [&](const Run& x, const Run& y) {
+            return has_start(x) != has_start(y) ? has_start(x) : x.length > y.length;
+        });
     }
-    if (samples.empty()) return {{way.tightest, {}}};
+
+    /// That with the tightest place first, others by falling length.
+    [[nodiscard]] std::vector<TightPlace> middles(std::size_t most) const {
+        if (samples_.empty()) return {{way_.tightest, {}}};
+        std::vector<TightPlace> places;
+        if (!samples_[start_].tight) places.push_back({way_.tightest, samples_[start_].along});
+        for (const Run& run : runs_) {
+            if (places.size() == most) break;
+            TightPlace place{samples_[run.first].at, samples_[run.first].along};
+            double before = 0;
+            for (std::size_t i = run.first; i < run.last; ++i) {
+                const double step = distance(samples_[i].at, samples_[i + 1].at);
+                if (before + step >= run.length / 2 && step > 0) {
+                    place = {samples_[i].at + (samples_[i + 1].at - samples_[i].at) * ((run.length / 2 - before) / step),
+                             samples_[i].along};
+                    break;
+                }
+                before += step;
+            }
+            places.push_back(place);
+        }
+        return places;
+    }
+
+    /// Those of the straight pieces of all stretches, by falling length: a way may run along a slot before it leads through.
+    [[nodiscard]] std::vector<TightPlace> middles_of_legs(std::size_t most) const {
+        std::vector<Run> legs;
+        for (const Run& run : runs_) {
+            for (std::size_t i = run.first; i <= run.last; ++i) {
+                if (i == run.first || samples_[i].leg != samples_[i - 1].leg) legs.push_back({i, i});
+                legs.back().last = i;
+                legs.back().length = distance(samples_[legs.back().first].at, samples_[i].at);
+            }
+        }
+        std::erase_if(legs, [](const Run& leg) { return leg.length <= 0; });
+        std::stable_sort(legs.begin(), legs.end(), [](const Run& x, const Run& y) { return x.length > y.length; });
+        if (legs.size() > most) legs.resize(most);
+        std::vector<TightPlace> places;
+        for (const Run& leg : legs) {
+            const Sample &first = samples_[leg.first], &last = samples_[leg.last];
+            places.push_back({first.at + (last.at - first.at) * 0.5, first.along});
+        }
+        return places;
+    }
+
+private:
+    struct Sample {
+        Point at;
+        Vector along;
+        std::size_t leg;
+        bool tight;
+    };
     struct Run {
         std::size_t first, last;
         double length = 0;
     };
-    std::vector<Run> runs;
-    for (std::size_t i = 0; i < samples.size(); ++i) {
-        if (!samples[i].tight) continue;
-        if (i == 0 || !samples[i - 1].tight) runs.push_back({i, i});
-        if (runs.back().last + 1 == i) runs.back().length += distance(samples[i - 1].at, samples[i].at);
-        runs.back().last = i;
-    }
-    const auto has_start = [&](const Run& run) { return run.first <= start && start <= run.last; };
-    std::stable_sort(runs.begin(), runs.end(), [&](const Run& x, const Run& y) {
-        return has_start(x) != has_start(y) ? has_start(x) : x.length > y.length;
-    });
-    std::vector<TightPlace> places;
-    if (!samples[start].tight) places.push_back({way.tightest, samples[start].along});
-    for (const Run& run : runs) {
-        if (places.size() == most) break;
-        TightPlace place{samples[run.first].at, samples[run.first].along};
-        double before = 0;
-        for (std::size_t i = run.first; i < run.last; ++i) {
-            const double step = distance(samples[i].at, samples[i + 1].at);
-            if (before + step >= run.length / 2 && step > 0) {
-                place = {samples[i].at + (samples[i + 1].at - samples[i].at) * ((run.length / 2 - before) / step),
-                         samples[i].along};
-                break;
-            }
-            before += step;
-        }
-        places.push_back(place);
-    }
-    return places;
+
+    const ThroatWay& way_;
+    std::vector<Sample> samples_;
+    std::size_t start_ = 0;  ///< nearest to the tightest place
+    std::vector<Run> runs_;
+};
+
+}  // namespace
+
+std::vector<TightPlace> tight_places(const Passages& passages, const ThroatWay& way, std::size_t most) {
+    return TightStretches(passages, way).middles(most);
 }
 
 double depth_of(const Passages& passages, const ThroatWay& way) {
@@ -411,8 +453,12 @@ MeasuredOpening told(const Passages& passages, const ThroatWay& way, const Mouth
 /// The cut across a way where the least fits in beside the ball, and of those where no more does the smallest.
 ShutBy gate_across(const Passages& passages, const ThroatWay& way, const std::vector<ConvexPolygon>& mouth) {
     constexpr std::size_t most_places = 4;
+    const TightStretches stretches(passages, way);
+    std::vector<TightPlace> places = stretches.middles(most_places);
+    const std::vector<TightPlace> of_legs = stretches.middles_of_legs(most_places);
+    places.insert(places.end(), of_legs.begin(), of_legs.end());
     ShutBy best{{}, way.tightest, 1e300, {}};
-    for (const TightPlace& place : tight_places(passages, way, most_places)) {
+    for (const TightPlace& place : places) {
         for (Section& section : sections_at(passages, way, mouth, place)) {
             const double widest = widest_in(passages.clearance(), section.pieces, way.radius,
                                             std::min(way.radius * 1.5, best.at_most), best.stands);
