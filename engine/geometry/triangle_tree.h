@@ -39,7 +39,9 @@ public:
     /// than `near_enough` will do then.
     [[nodiscard]] Nearest nearest(const Point& a, const Point& b, double at_most, double near_enough = 0) const;
     /// Whether any point of the segment is nearer to a triangle than `within` meters.
-    [[nodiscard]] bool is_near(const Point& a, const Point& b, double within) const { return nearest(a, b, within, within).found(); }
+    [[nodiscard]] bool is_near(const Point& a, const Point& b, double within) const {
+        return nearest(a, b, within, within).found();
+    }
     /// Calls visit(triangle, upward) for each triangle that the upright line above `from` crosses; `upward` is whether the
     /// triangle faces up. A point exactly under an edge meets one of the triangles that share it.
     template <typename Visit>
