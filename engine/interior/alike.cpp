@@ -17,15 +17,15 @@ namespace seamward {
 
 namespace {
 
-constexpr double same_side = 2e-5;   // meters; sides of mouths are told apart by steps of that
-constexpr double same_area = 0.005;  // likewise their areas, as a fraction
-constexpr double exit = 1.4;         // where a ball larger by this fits, one is out of the opening
-constexpr double less = 1e-3;        // of the radius: what the way may lose when it is moved
-constexpr double exact = 5e-4;       // of the radius, on the way home
+constexpr double same_side = 2e-5;           // meters; sides of mouths are told apart by steps of that
+constexpr double same_area = 0.005;          // likewise their areas, as a fraction
+constexpr std::array exits{1.4, 1.1, 1.02};  // where a ball larger by that fits, one is out of the opening
+constexpr double less = 1e-3;                // of the radius: what the way may lose when it is moved
+constexpr double exact = 5e-4;               // of the radius, on the way home
 
-/// The part of another opening's way that lies between its ends, from where a ball is out of it on the one side to the other,
-/// moved. Empty where it does not come out.
-std::vector<Point> moved_way(const Clearance& clearance, const MeasuredOpening& other, const Vector& by) {
+/// The part of another opening's way that lies between its ends, from where a ball larger by `exit` fits on the one side to the
+/// other, moved. Empty where it does not come out.
+std::vector<Point> moved_way(const Clearance& clearance, const MeasuredOpening& other, const Vector& by, double exit) {
     const std::vector<Point>& corners = other.through;
     std::size_t first = 0;  // of the stretch that the narrowest place is on
     double nearest = std::numeric_limits<double>::max();
@@ -50,9 +50,10 @@ std::vector<Point> moved_way(const Clearance& clearance, const MeasuredOpening& 
     return way;
 }
 
-/// Around a point the nearest stand of a body that a ball gets to straight; Openings::none where there is none.
+/// Around a point the nearest stand of a body that a ball gets to straight and where one larger by `exit` fits; Openings::none
+/// where there is none.
 std::uint32_t stand_at(const Passages& passages, const Bodies& bodies, const Openings& openings, const Point& at, double radius,
-                       std::int32_t body) {
+                       double exit, std::int32_t body) {
     const Air& air = passages.air();
     const std::uint32_t cell = air.complex.cell_at(at);
     std::vector<std::pair<double, std::uint32_t>> near;
@@ -107,6 +108,125 @@ std::vector<std::size_t> look_alikes(const Passages& passages, const Openings& o
     return like;
 }
 
+/// From a stand of an opening's passage on its way home the first that is, with its cell, of a body; Openings::none where there
+/// is none close by.
+std::uint32_t stand_on_way(const Passages& passages, const WaysHome& home, const Openings& openings, std::uint32_t stand,
+                           std::int32_t body) {
+    constexpr int most_steps = 8;
+    for (int step = 0; step < most_steps && stand != WaysHome::none; ++step) {
+        if (openings.body_at(passages, stand) == body) return stand;
+        stand = home.next(stand);
+    }
+    return Openings::none;
+}
+
+/// Leads the ball through another opening that looks the same, moved to this one.
+class AlikeWay {
+public:
+    AlikeWay(const Passages& passages, const Bodies& bodies, const WaysHome& home, const Openings& openings, std::size_t which,
+             const MeasuredOpening& other, const Vector& by)
+        : passages_(passages),
+          bodies_(bodies),
+          home_(home),
+          openings_(openings),
+          opening_(openings.list[which]),
+          other_(other),
+          by_(by) {}
+
+    /// From a stand of the one body to one of the other; nothing where the ball does not get through so.
+    [[nodiscard]] std::optional<ThroatWay> lead() const {
+        if (!(other_.width > 0)) return {};
+        for (const double exit : exits) {
+            if (std::optional<ThroatWay> way = to_stands_beside(exit)) return way;
+        }
+        return to_its_passage();
+    }
+
+private:
+    /// Through the opening only, without the ends; nothing where it is narrower.
+    [[nodiscard]] std::optional<ThroatWay> core(double exit) const {
+        ThroatWay way;
+        way.corners = moved_way(passages_.clearance(), other_, by_, exit);
+        if (way.corners.size() < 2) return {};
+        way.radius = other_.width / 2;
+        way.tightest = other_.at + by_;
+        const double least = way.radius * (1 - less);
+        for (std::size_t i = 0; i + 1 < way.corners.size(); ++i) {
+            const Nearest near = passages_.clearance().tree().nearest(way.corners[i], way.corners[i + 1], way.radius);
+            if (!near.found()) continue;
+            way.radius = near.distance;
+            way.tightest = near.on_query;
+            if (way.radius < least) return {};
+        }
+        return way;
+    }
+
+    /// Straight on to stands of the cells where it comes out.
+    [[nodiscard]] std::optional<ThroatWay> to_stands_beside(double exit) const {
+        std::optional<ThroatWay> way = core(exit);
+        if (!way) return {};
+        const auto end_at = [&](const Point& at, std::int32_t body) {
+            return stand_at(passages_, bodies_, openings_, at, way->radius, exit, body);
+        };
+        for (int turn = 0; turn < 2; ++turn) {
+            way->ends = {end_at(way->corners.front(), opening_.first), end_at(way->corners.back(), opening_.second)};
+            if (way->ends[0] != Openings::none && way->ends[1] != Openings::none) {
+                way->corners.insert(way->corners.begin(), passages_[way->ends[0]].at);
+                way->corners.push_back(passages_[way->ends[1]].at);
+                return way;
+            }
+            std::reverse(way->corners.begin(), way->corners.end());
+        }
+        return {};
+    }
+
+    /// On to where the opening's widest passage goes.
+    [[nodiscard]] std::optional<ThroatWay> to_its_passage() const {
+        std::optional<ThroatWay> way = core(exits.back());
+        if (!way) return {};
+        const Passage& p = passages_.passage(opening_.widest);
+        const bool forward = bodies_.of[p.from] == opening_.first;
+        way->ends = {stand_on_way(passages_, home_, openings_, forward ? p.from : p.to, opening_.first),
+                     stand_on_way(passages_, home_, openings_, forward ? p.to : p.from, opening_.second)};
+        if (way->ends[0] == Openings::none || way->ends[1] == Openings::none) return {};
+        const auto span = [&] {
+            return distance(way->corners.front(), passages_[way->ends[0]].at) +
+                   distance(way->corners.back(), passages_[way->ends[1]].at);
+        };
+        const double one = span();
+        std::reverse(way->corners.begin(), way->corners.end());
+        if (span() > one) std::reverse(way->corners.begin(), way->corners.end());
+        for (const std::uint32_t end : {way->ends[1], way->ends[0]}) {
+            if (!lead_on(end, *way)) return {};
+            std::reverse(way->corners.begin(), way->corners.end());
+        }
+        return way;
+    }
+
+    [[nodiscard]] bool lead_on(std::uint32_t end, ThroatWay& way) const {
+        constexpr int turns = 5;
+        const double least = other_.width / 2 * (1 - less);
+        const ClearWay on =
+            passages_.clearance().way(way.corners.back(), passages_[end].at, {way.radius, 1 - exact, turns, least * (1 - less)});
+        if (on.clearance < least) return false;
+        if (on.clearance < way.radius) {
+            way.radius = on.clearance;
+            way.tightest = on.tightest;
+        }
+        way.corners.insert(way.corners.end(), on.corners.begin(), on.corners.end());
+        way.corners.push_back(passages_[end].at);
+        return true;
+    }
+
+    const Passages& passages_;
+    const Bodies& bodies_;
+    const WaysHome& home_;
+    const Openings& openings_;
+    const Opening& opening_;
+    const MeasuredOpening& other_;
+    Vector by_;
+};
+
 /// Measures an opening by the way of the ball through another that looks the same, moved to this one. The way is led
 /// anew, from body to body through the mouth, and the bound is that of the mouth; the length is the other's where a cut across is
 /// as large. Nothing where the ball does not get through so, or a larger one might.
@@ -114,34 +234,12 @@ std::optional<MeasuredOpening> measure_alike(const Passages& passages, const Bod
                                              const Openings& openings, std::size_t which, std::size_t like,
                                              const MeasuredOpening& other) {
     const Clearance& clearance = passages.clearance();
-    const Opening& opening = openings.list[which];
-    const Mouth mouth(passages, opening);
+    const Mouth mouth(passages, openings.list[which]);
     const Vector by = mouth.low - Mouth(passages, openings.list[like]).low;
-    ThroatWay way;
-    if (!(other.width > 0)) return {};
-    way.corners = moved_way(clearance, other, by);
-    if (way.corners.size() < 2) return {};
-    way.radius = other.width / 2;
-    way.tightest = other.at + by;
-    const double least = way.radius * (1 - less);
-    for (std::size_t i = 0; i + 1 < way.corners.size(); ++i) {
-        const Nearest near = clearance.tree().nearest(way.corners[i], way.corners[i + 1], way.radius);
-        if (!near.found()) continue;
-        way.radius = near.distance;
-        way.tightest = near.on_query;
-        if (way.radius < least) return {};
-    }
-    const auto end_at = [&](const Point& at, std::int32_t body) {
-        return stand_at(passages, bodies, openings, at, way.radius, body);
-    };
-    way.ends = {end_at(way.corners.front(), opening.first), end_at(way.corners.back(), opening.second)};
-    if (way.ends[0] == Openings::none || way.ends[1] == Openings::none) {  // the other way round
-        std::reverse(way.corners.begin(), way.corners.end());
-        way.ends = {end_at(way.corners.front(), opening.first), end_at(way.corners.back(), opening.second)};
-    }
-    if (way.ends[0] == Openings::none || way.ends[1] == Openings::none) return {};
-    way.corners.insert(way.corners.begin(), passages[way.ends[0]].at);
-    way.corners.push_back(passages[way.ends[1]].at);
+    std::optional<ThroatWay> found = AlikeWay(passages, bodies, home, openings, which, other, by).lead();
+    if (!found) return {};
+    ThroatWay& way = *found;
+    const double least = other.width / 2 * (1 - less);
     int crossed = 0;
     for (std::size_t i = 0; i + 1 < way.corners.size(); ++i) {
         for (const ConvexPolygon& piece : mouth.pieces) crossed += crossing(piece, way.corners[i], way.corners[i + 1]) ? 1 : 0;

@@ -210,6 +210,36 @@ std::vector<Section> sections_at(const Passages& passages, const ThroatWay& way,
     return sections;
 }
 
+/// How far two edges lie on each other, in meters.
+double shared_length(const Point& a, const Point& b, const Point& c, const Point& d) {
+    constexpr double in_line = 2e-5;  // meters
+    const double size = distance(a, b);
+    if (size <= in_line) return 0;
+    const Vector along = (b - a) * (1 / size), p = c - a, q = d - a;
+    const double s = dot(p, along), t = dot(q, along);
+    if (length(p - along * s) > in_line || length(q - along * t) > in_line) return 0;
+    return std::max(0.0, std::min(size, std::max(s, t)) - std::max(0.0, std::min(s, t)));
+}
+
+/// A flat mouth as a cut. Between wires that cross in two layers any other is as long as the wires.
+Section section_of_mouth(const std::vector<ConvexPolygon>& mouth) {
+    Section section{mouth, 0, 0};
+    for (std::size_t i = 0; i < mouth.size(); ++i) {
+        const ConvexPolygon& mine = mouth[i];
+        section.area += length(doubled_area(mine)) / 2;
+        for (std::size_t k = 0; k < mine.size(); ++k) {
+            const Point& next = mine[(k + 1) % mine.size()];
+            section.rim += distance(mine[k], next);
+            for (std::size_t j = 0; j < i; ++j) {
+                const ConvexPolygon& other = mouth[j];
+                for (std::size_t l = 0; l < other.size(); ++l)
+                    section.rim -= 2 * shared_length(mine[k], next, other[l], other[(l + 1) % other.size()]);
+            }
+        }
+    }
+    return section;
+}
+
 /// A flat cut that shuts an opening, and the radius of the largest ball that fits into it.
 struct ShutBy {
     std::optional<Section> section;
@@ -220,7 +250,7 @@ struct ShutBy {
 
 /// Straight across where the opening is narrowest, the cut is smallest and its length is the opening's own. `most`: what fits
 /// into the mouth. Where the mouth is no wider than the way, the width is settled and the smallest cut will do.
-ShutBy narrowest_cut(const Passages& passages, const Surroundings& around, const ThroatWay& way,
+ShutBy narrowest_cut(const Passages& passages, const Surroundings& around, const Opening& opening, const ThroatWay& way,
                      const std::vector<ConvexPolygon>& mouth, double most) {
     constexpr std::size_t most_places = 4;
     const double limit = std::max(most, way.radius * 1.1);
@@ -230,7 +260,10 @@ ShutBy narrowest_cut(const Passages& passages, const Surroundings& around, const
     places.insert(places.begin() + 1, {way.tightest, places[0].along});
     ShutBy best{{}, places[0].at, limit, {}};
     for (const TightPlace& place : places) {
-        for (Section& section : sections_at(passages, way, mouth, place)) {
+        std::vector<Section> sections;
+        if (opening.hole && &place == &places[0]) sections.push_back(section_of_mouth(mouth));
+        if (sections.empty()) sections = sections_at(passages, way, mouth, place);
+        for (Section& section : sections) {
             if (!around.shut_by({Gate(section, way.radius)})) continue;
             const double widest = widest_in(passages.clearance(), section.pieces, floor, best.at_most, best.stands);
             if (widest >= best.at_most) continue;
@@ -514,7 +547,7 @@ std::vector<MeasuredOpening> measure(const Passages& passages, const Bodies& bod
     for (int turn = 0; turn < 4; ++turn) {
         std::vector<Stand> wider;
         most = widest_in(clearance, mouth.pieces, way.radius, clearance.cap(), wider);
-        cut = narrowest_cut(passages, around, way, mouth.pieces, most);
+        cut = narrowest_cut(passages, around, opening, way, mouth.pieces, most);
         if (std::min(most, cut.at_most) <= way.radius * sure) break;
         wider.insert(wider.end(), cut.stands.begin(), cut.stands.end());
         if (!widen(passages, bodies, home, openings, which, wider, exact, way)) break;

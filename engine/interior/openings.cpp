@@ -5,113 +5,19 @@
 
 #include <algorithm>
 #include <map>
-#include <numeric>
 #include <optional>
 #include <tuple>
 #include <utility>
 
 #include "geometry/box_tree.h"
+#include "graph/union_find.h"
+#include "interior/cell_shares.h"
 
 namespace seamward {
 
 namespace {
 
 constexpr double in_line = 2e-5;  // meters: edges that lie on each other
-constexpr double roomy = 0.9;  // of the cap: a portal as wide as that is no mouth, but within a cell that reaches into two bodies
-constexpr double wider = 1.03;  // a cell where a ball larger by this fits begins to widen
-
-/// Which body each cell belongs to.
-class CellShares {
-public:
-    CellShares(const Passages& passages, const Bodies& bodies) : passages_(passages), complex_(passages.air().complex) {
-        const std::size_t cells = complex_.cells.size();
-        body_.assign(cells, -1);
-        room_.assign(cells, 0);
-        kept_.assign(cells, 0);
-        const auto look = [&](std::uint32_t cell, std::uint32_t stand) {
-            if (bodies.of[stand] < 0 || passages[stand].clearance <= room_[cell]) return;
-            room_[cell] = passages[stand].clearance;
-            body_[cell] = bodies.of[stand];
-        };
-        for (std::uint32_t cell = 0; cell < cells; ++cell) {
-            if (passages.air().solid[cell]) continue;
-            look(cell, passages.middle_of(cell));
-            for (const std::uint32_t portal : passages.air().portals_of(cell)) look(cell, portal);
-        }
-        climb();
-        for (const Body& body : bodies.list) {
-            if (!passages.is_portal(body.seed)) kept_[body.seed - complex_.portals.size()] = 1;
-        }
-        settle();
-    }
-
-    [[nodiscard]] std::int32_t operator[](std::uint32_t cell) const { return body_[cell]; }
-    [[nodiscard]] const std::vector<std::int32_t>& list() const { return body_; }
-
-    [[nodiscard]] bool is_border(std::uint32_t portal) const {
-        const std::int32_t a = body_[complex_.portals[portal].front], b = body_[complex_.portals[portal].back];
-        const double clearance = passages_[portal].clearance;
-        return a >= 0 && b >= 0 && a != b && clearance >= passages_.least() && clearance < passages_.clearance().cap() * roomy;
-    }
-
-private:
-    /// A cell goes with the widest one that one comes to from it by going on to wider ones: what is narrow at the edge of a room
-    /// is of the room, whichever ball got there first.
-    void climb() {
-        constexpr double higher = 1.05;
-        std::vector<std::uint32_t> up(body_.size());
-        for (std::uint32_t cell = 0; cell < body_.size(); ++cell) {
-            up[cell] = cell;
-            if (body_[cell] < 0) continue;
-            double best = higher * room_[cell];
-            for (const std::uint32_t i : passages_.air().portals_of(cell)) {
-                const Portal& portal = complex_.portals[i];
-                const std::uint32_t next = portal.front == cell ? portal.back : portal.front;
-                if (body_[next] < 0 || passages_[i].clearance < 0.97 * room_[cell] || room_[next] <= best) continue;
-                best = room_[next];
-                up[cell] = next;
-            }
-        }
-        std::vector<std::int32_t> settled(body_.size());
-        for (std::uint32_t cell = 0; cell < body_.size(); ++cell) {
-            std::uint32_t top = cell;
-            while (up[top] != top) top = up[top];  // rooms only grow on the way
-            settled[cell] = body_[top];
-        }
-        body_ = std::move(settled);
-    }
-
-    /// Of two bodies the first takes the cells of a joint up to where it widens into the second, so that the joint is not cut
-    /// here and there.
-    void settle() {
-        std::vector<double> level(body_.size(),
-                                  passages_.clearance().cap());  // of the narrowest portal that a cell was taken through
-        std::vector<std::uint32_t> open;
-        for (std::uint32_t i = 0; i < complex_.portals.size(); ++i) {
-            if (is_border(i)) open.push_back(i);
-        }
-        while (!open.empty()) {
-            const std::uint32_t portal = open.back();
-            open.pop_back();
-            if (!is_border(portal)) continue;
-            std::uint32_t from = complex_.portals[portal].front, to = complex_.portals[portal].back;
-            if (body_[from] > body_[to]) std::swap(from, to);
-            const double through = std::min(level[from], passages_[portal].clearance);
-            if (kept_[to] || room_[to] >= passages_.clearance().cap() * 0.9 || room_[to] > wider * through) continue;
-            body_[to] = body_[from];
-            level[to] = through;
-            for (const std::uint32_t next : passages_.air().portals_of(to)) {
-                if (is_border(next)) open.push_back(next);
-            }
-        }
-    }
-
-    const Passages& passages_;
-    const CellComplex& complex_;
-    std::vector<std::int32_t> body_;
-    std::vector<double> room_;  ///< the largest clearance of a cell's stands
-    std::vector<char> kept_;    ///< where a body has its seed
-};
 
 /// A portal between cells of two bodies.
 struct BorderPortal {
@@ -261,7 +167,7 @@ void gather_stray(const Passages& passages, const Bodies& bodies, const std::vec
         const auto reach = [&](std::size_t other) { return close * std::max(openings[other].radius, p.clearance); };
         const std::size_t index = fresh.first_near(first, second, p.tightest, openings, reach).value_or(openings.size());
         if (index == openings.size()) {
-            openings.push_back({first, second, {}, {}, i, 0, true});
+            openings.push_back({first, second, {}, {}, i, 0, false, true});
             fresh.add(index, openings.back());
         }
         Opening& opening = openings[index];
@@ -412,13 +318,8 @@ private:
 };
 
 /// For each portal between two bodies the first of those that it hangs together with.
-std::vector<std::uint32_t> hang_together(const Passages& passages, const std::vector<BorderPortal>& mouths) {
-    std::vector<std::uint32_t> parent(mouths.size());
-    std::iota(parent.begin(), parent.end(), 0u);
-    const auto find = [&](std::uint32_t x) {
-        while (parent[x] != x) x = parent[x] = parent[parent[x]];
-        return x;
-    };
+UnionFind hang_together(const Passages& passages, const std::vector<BorderPortal>& mouths) {
+    UnionFind parts(mouths.size());
     for (std::uint32_t first = 0, last = 0; first < mouths.size(); first = last) {
         const auto bodies = std::tie(mouths[first].first, mouths[first].second);
         std::vector<AxisBox> boxes;
@@ -429,14 +330,13 @@ std::vector<std::uint32_t> hang_together(const Passages& passages, const std::ve
             const AxisBox& box = mouths[i].box;
             tree.walk([&](const AxisBox& other) { return are_near(box, other); },
                       [&](std::uint32_t k) {
-                          const std::uint32_t j = first + k, a = find(i), b = find(j);
+                          const std::uint32_t j = first + k, a = parts.find(i), b = parts.find(j);
                           if (j <= i || a == b || !are_near(box, mouths[j].box)) return;
-                          if (touch(passages, mouths[i], mouths[j])) parent[std::max(a, b)] = std::min(a, b);
+                          if (touch(passages, mouths[i], mouths[j])) parts.join(std::min(a, b), std::max(a, b));
                       });
         }
     }
-    for (std::uint32_t i = 0; i < parent.size(); ++i) parent[i] = find(i);
-    return parent;
+    return parts;
 }
 
 /// Follows all passages that were added.
@@ -496,12 +396,13 @@ std::int32_t Openings::body_at(const Passages& passages, std::uint32_t stand) co
 Openings find_openings(const Passages& passages, const Bodies& bodies, const WaysHome& home) {
     const CellShares shares(passages, bodies);
     const std::vector<BorderPortal> mouths = mouths_of(passages, shares);
-    const std::vector<std::uint32_t> first_of = hang_together(passages, mouths);
+    UnionFind first_of = hang_together(passages, mouths);
     std::vector<Opening> openings(mouths.size());
     for (std::uint32_t i = 0; i < mouths.size(); ++i) {
-        Opening& opening = openings[first_of[i]];
+        Opening& opening = openings[first_of.find(i)];
         opening.first = mouths[i].first;
         opening.second = mouths[i].second;
+        opening.hole = shares.is_hole(mouths[i].portal) && (opening.hole || opening.mouth.empty());
         opening.mouth.push_back(mouths[i].portal);
     }
     std::vector<char> is_border(passages.air().complex.portals.size());
@@ -515,7 +416,7 @@ Openings find_openings(const Passages& passages, const Bodies& bodies, const Way
             stray.push_back(i);
             continue;
         }
-        Opening& opening = openings[first_of[on_ways[k]]];
+        Opening& opening = openings[first_of.find(on_ways[k])];
         opening.passages.push_back(i);
         if (passages.passage(i).clearance > opening.radius) {
             opening.radius = passages.passage(i).clearance;
@@ -523,15 +424,16 @@ Openings find_openings(const Passages& passages, const Bodies& bodies, const Way
         }
     }
     gather_stray(passages, bodies, stray, openings);
-    std::erase_if(openings, [](const Opening& o) { return o.passages.empty(); });
+    std::vector<std::uint32_t> at_portal(is_border.size(), Openings::none);
+    std::erase_if(openings, [&](const Opening& o) {
+        if (!o.passages.empty()) return false;
+        for (const std::uint32_t portal : o.mouth) at_portal[portal] = Openings::untold;
+        return true;
+    });
     std::stable_sort(openings.begin(), openings.end(), [](const Opening& a, const Opening& b) {
         return std::tie(a.first, a.second, b.radius) < std::tie(b.first, b.second, a.radius);
     });
-    Openings result{std::move(openings),
-                    std::vector<std::uint32_t>(is_border.size(), Openings::none),
-                    shares.list(),
-                    std::move(is_border),
-                    {}};
+    Openings result{std::move(openings), std::move(at_portal), shares.list(), std::move(is_border), {}};
     for (std::uint32_t i = 0; i < result.list.size(); ++i) {
         for (const std::uint32_t portal : result.list[i].mouth) result.at_portal[portal] = i;
     }

@@ -15,14 +15,15 @@ struct Opening {
     std::vector<std::uint32_t> passages;  ///< between stands of the two, through which one gets from one body to the other
     std::uint32_t widest = 0;             ///< of those, the one for the largest ball
     double radius = 0;                    ///< meters, of that ball
+    bool hole = false;                    ///< its mouth is flat and shuts it: one of the holes between wires that cross
     bool stray = false;                   ///< its mouth is no border between cells of the two: a cell reaches through it
 };
 
 struct Openings {
     std::vector<Opening> list;  ///< by bodies, then by falling radius
-    /// For each portal the opening whose mouth it belongs to, or `none`.
+    /// For each portal the opening whose mouth it belongs to, `untold` in a mouth that no passage belongs to, or `none`.
     std::vector<std::uint32_t> at_portal;
-    static constexpr std::uint32_t none = 0xffffffff;
+    static constexpr std::uint32_t none = 0xffffffff, untold = 0xfffffffd;
     std::vector<std::int32_t> body_of_cell;  ///< the body that each cell goes with, or -1
     std::vector<char> is_border;             ///< for each portal whether its cells go with two bodies, in a mouth or not
 

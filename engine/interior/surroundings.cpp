@@ -18,9 +18,13 @@ Surroundings::Surroundings(const Passages& passages, const Bodies& bodies, const
                            double radius)
     : passages_(passages), openings_(openings), which_(which), radius_(radius) {
     const Opening& opening = openings.list[which];
+    const auto is_elsewhere = [&](std::uint32_t stand) {
+        return passages.is_portal(stand) && openings.at_portal[stand] != Openings::none && openings.at_portal[stand] != which;
+    };
     for (const std::uint32_t i : opening.passages) {
-        add(passages.passage(i).from, bodies, opening);
-        add(passages.passage(i).to, bodies, opening);
+        for (const std::uint32_t end : {passages.passage(i).from, passages.passage(i).to}) {
+            if (!is_elsewhere(end)) add(end, bodies, opening);
+        }
     }
     for (std::size_t k = 0; k < stands_.size() && stands_.size() < most_stands; ++k) {
         if (stands_[k].out) continue;
@@ -28,7 +32,7 @@ Surroundings::Surroundings(const Passages& passages, const Bodies& bodies, const
             const std::uint32_t to = passages.passage(i).across(stands_[k].stand);
             const std::int32_t body = bodies.of[to];
             if (body != opening.first && body != opening.second) continue;
-            if (passages.is_portal(to) && openings.at_portal[to] != Openings::none && openings.at_portal[to] != which) continue;
+            if (is_elsewhere(to)) continue;
             if (passages.passage(i).clearance >= narrower * radius && !openings.leads_elsewhere(passages, i, which))
                 add(to, bodies, opening);
         }

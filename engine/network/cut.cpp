@@ -6,8 +6,8 @@
 #include <numeric>
 #include <stdexcept>
 
-#include "network/flow.h"
-#include "network/union_find.h"
+#include "graph/flow.h"
+#include "graph/union_find.h"
 #include "network/width_sort.h"
 
 namespace seamward {

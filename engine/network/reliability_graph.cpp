@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <map>
 
-#include "network/union_find.h"
+#include "graph/union_find.h"
 
 namespace seamward::reliability {
 

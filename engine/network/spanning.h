@@ -9,7 +9,7 @@
 #include <vector>
 
 #include "network/network.h"
-#include "network/union_find.h"
+#include "graph/union_find.h"
 #include "network/width_sort.h"
 
 namespace seamward {

@@ -5,7 +5,7 @@
 #include <memory>
 #include <span>
 
-#include "network/flow.h"
+#include "graph/flow.h"
 
 namespace seamward::test {
 

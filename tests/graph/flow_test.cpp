@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "network/flow.h"
+#include "graph/flow.h"
 
 #include <gtest/gtest.h>
 
