@@ -245,11 +245,11 @@ std::optional<MeasuredOpening> measure_alike(const Passages& passages, const Bod
         for (const ConvexPolygon& piece : mouth.pieces) crossed += crossing(piece, way.corners[i], way.corners[i + 1]) ? 1 : 0;
     }
     if (crossed % 2 == 0) return {};
-    const auto [at, along] = tight_places(passages, way, 1)[0];
-    const double depth = depth_of(passages, way);
+    const Point at = other.at + by;  // held as tightly there, or nearly
     std::optional<Section> section;
     if (!std::holds_alternative<Hole>(other.shape)) {
-        section = as_large_section(passages, other.at, at, other.cut ? other.cut->normal : along, way.radius);
+        if (!other.cut) return {};
+        section = as_large_section(passages, other.at, at, other.cut->normal, way.radius);
         if (!section) return {};
     }
     lead_home(passages, home, way.ends[1], exact, way);
@@ -265,7 +265,7 @@ std::optional<MeasuredOpening> measure_alike(const Passages& passages, const Bod
     m.at_most = 2 * std::max(way.radius, most);
     m.shape = with_width(other.shape, m.width);
     m.length = std::holds_alternative<Hole>(m.shape) ? m.width : other.length;
-    m.depth = depth;
+    m.depth = other.depth;
     m.at = at;
     m.through = std::move(way.corners);
     m.parts = parts_around(passages, m.at);
@@ -278,21 +278,40 @@ std::optional<MeasuredOpening> measure_alike(const Passages& passages, const Bod
 
 std::vector<std::vector<MeasuredOpening>> measure_all(const Passages& passages, const Bodies& bodies, const WaysHome& home,
                                                       const Openings& openings, const RunContext& run) {
+    constexpr int most_rounds = 12;
     run.stage("measuring gaps");
     const std::vector<std::size_t> like = look_alikes(passages, openings);
     std::vector<std::vector<MeasuredOpening>> measured(like.size());
-    tbb::parallel_for(std::size_t{0}, like.size(), [&](std::size_t i) {
-        run.check();
-        if (like[i] == i) measured[i] = measure(passages, bodies, home, openings, i);
-    });
-    tbb::parallel_for(std::size_t{0}, like.size(), [&](std::size_t i) {
-        if (like[i] == i) return;
-        run.check();
-        std::optional<MeasuredOpening> alike;
-        if (measured[like[i]].size() == 1)
-            alike = measure_alike(passages, bodies, home, openings, i, like[i], measured[like[i]][0]);
-        measured[i] = alike ? std::vector{std::move(*alike)} : measure(passages, bodies, home, openings, i);
-    });
+    std::vector<std::size_t> model(like.size());  // by first of its kind: the one that others are tried like
+    std::vector<std::size_t> fresh, rest;         // to be measured anew; those that wait
+    for (std::size_t i = 0; i < like.size(); ++i) (like[i] == i ? fresh : rest).push_back(i);
+    // What cannot be measured like the first of its kind serves as the next one to be tried like.
+    for (int round = 0; !fresh.empty(); ++round) {
+        tbb::parallel_for(std::size_t{0}, fresh.size(), [&](std::size_t k) {
+            run.check();
+            measured[fresh[k]] = measure(passages, bodies, home, openings, fresh[k]);
+        });
+        for (const std::size_t i : fresh) model[like[i]] = i;
+        if (round == most_rounds) {
+            fresh = std::exchange(rest, {});
+            continue;
+        }
+        fresh.clear();
+        tbb::parallel_for(std::size_t{0}, rest.size(), [&](std::size_t k) {
+            run.check();
+            const std::size_t i = rest[k], other = model[like[i]];
+            if (measured[other].size() != 1) return;
+            if (auto alike = measure_alike(passages, bodies, home, openings, i, other, measured[other][0]))
+                measured[i] = {*std::move(alike)};
+        });
+        std::vector<std::size_t> left;
+        for (const std::size_t i : rest) {
+            if (!measured[i].empty()) continue;
+            const bool is_first = std::exchange(model[like[i]], like.size()) != like.size();
+            (is_first ? fresh : left).push_back(i);
+        }
+        rest = std::move(left);
+    }
     return measured;
 }
 
