@@ -89,21 +89,28 @@ Shape with_width(const Shape& shape, double width) {
     return Hole{width};
 }
 
-/// For each opening the first one whose mouth has the same size, as the holes of a screen and the vents along an eave do, or
-/// itself.
+/// For each opening the first one that a passage belongs to and whose mouth has the same size, as the holes of a screen and the
+/// vents along an eave do, or itself.
 std::vector<std::size_t> look_alikes(const Passages& passages, const Openings& openings) {
     using Look = std::array<std::int64_t, 4>;
     std::map<Look, std::size_t> first;
     std::vector<std::size_t> like(openings.list.size());
-    for (std::size_t i = 0; i < like.size(); ++i) {
-        like[i] = i;
-        if (openings.list[i].stray) continue;  // its mouth does not part the two
-        const Mouth mouth(passages, openings.list[i]);
-        const Vector sides = mouth.high - mouth.low;
-        const auto steps = [](double value) { return static_cast<std::int64_t>(std::llround(value)); };
-        const Look look{steps(sides.x / same_side), steps(sides.y / same_side), steps(sides.z / same_side),
-                        steps(std::log(std::max(mouth.area, 1e-12)) / same_area)};
-        like[i] = first.emplace(look, i).first->second;
+    for (const bool with_passages : {true, false}) {
+        for (std::size_t i = 0; i < like.size(); ++i) {
+            if (openings.list[i].passages.empty() == with_passages) continue;
+            like[i] = i;
+            if (openings.list[i].stray) continue;  // its mouth does not part the two
+            const Mouth mouth(passages, openings.list[i]);
+            const Vector sides = mouth.high - mouth.low;
+            const auto steps = [](double value) { return static_cast<std::int64_t>(std::llround(value)); };
+            const Look look{steps(sides.x / same_side), steps(sides.y / same_side), steps(sides.z / same_side),
+                            steps(std::log(std::max(mouth.area, 1e-12)) / same_area)};
+            if (with_passages) {
+                like[i] = first.emplace(look, i).first->second;
+            } else if (const auto known = first.find(look); known != first.end()) {
+                like[i] = known->second;
+            }
+        }
     }
     return like;
 }
@@ -145,9 +152,22 @@ public:
 private:
     /// Through the opening only, without the ends; nothing where it is narrower.
     [[nodiscard]] std::optional<ThroatWay> core(double exit) const {
+        return through(moved_way(passages_.clearance(), other_, by_, exit));
+    }
+
+    /// The same straight through the middle of a hole.
+    [[nodiscard]] std::optional<ThroatWay> straight_core() const {
+        constexpr double to_each_side = 1.5;  // radii
+        if (!opening_.hole) return {};
+        const MeasuredOpening::Cut cut = cut_of(Mouth(passages_, opening_).pieces);
+        const Vector off = cut.normal * (to_each_side * other_.width / 2);
+        return through({cut.middle + off * -1, cut.middle, cut.middle + off});
+    }
+
+    [[nodiscard]] std::optional<ThroatWay> through(std::vector<Point> corners) const {
+        if (corners.size() < 2) return {};
         ThroatWay way;
-        way.corners = moved_way(passages_.clearance(), other_, by_, exit);
-        if (way.corners.size() < 2) return {};
+        way.corners = std::move(corners);
         way.radius = other_.width / 2;
         way.tightest = other_.at + by_;
         const double least = way.radius * (1 - less);
@@ -180,14 +200,19 @@ private:
         return {};
     }
 
-    /// On to where the opening's widest passage goes.
+    /// On to where the opening's widest passage goes, or to stands of the cells beside its mouth.
     [[nodiscard]] std::optional<ThroatWay> to_its_passage() const {
-        std::optional<ThroatWay> way = core(exits.back());
+        std::optional<ThroatWay> way = straight_core();
+        if (!way) way = core(exits.back());
         if (!way) return {};
-        const Passage& p = passages_.passage(opening_.widest);
-        const bool forward = bodies_.of[p.from] == opening_.first;
-        way->ends = {stand_on_way(passages_, home_, openings_, forward ? p.from : p.to, opening_.first),
-                     stand_on_way(passages_, home_, openings_, forward ? p.to : p.from, opening_.second)};
+        if (opening_.passages.empty()) {
+            way->ends = {stand_beside(opening_.first), stand_beside(opening_.second)};
+        } else {
+            const Passage& p = passages_.passage(opening_.widest);
+            const bool forward = bodies_.of[p.from] == opening_.first;
+            way->ends = {stand_on_way(passages_, home_, openings_, forward ? p.from : p.to, opening_.first),
+                         stand_on_way(passages_, home_, openings_, forward ? p.to : p.from, opening_.second)};
+        }
         if (way->ends[0] == Openings::none || way->ends[1] == Openings::none) return {};
         const auto span = [&] {
             return distance(way->corners.front(), passages_[way->ends[0]].at) +
@@ -201,6 +226,23 @@ private:
             std::reverse(way->corners.begin(), way->corners.end());
         }
         return way;
+    }
+
+    /// Of a body's cell at the mouth the nearest stand of that body where the ball fits; Openings::none where there is none.
+    [[nodiscard]] std::uint32_t stand_beside(std::int32_t body) const {
+        const Air& air = passages_.air();
+        const Point& at = passages_[opening_.mouth[0]].at;
+        const Portal& mouth = air.complex.portals[opening_.mouth[0]];
+        const std::uint32_t cell = openings_.body_of_cell[mouth.front] == body ? mouth.front : mouth.back;
+        std::uint32_t best = Openings::none;
+        const auto look = [&](std::uint32_t stand) {
+            if (passages_[stand].clearance < other_.width / 2 * (1 - less)) return;
+            if (bodies_.of[stand] != body || openings_.body_at(passages_, stand) != body) return;
+            if (best == Openings::none || distance(passages_[stand].at, at) < distance(passages_[best].at, at)) best = stand;
+        };
+        look(passages_.middle_of(cell));
+        for (const std::uint32_t portal : air.portals_of(cell)) look(portal);
+        return best;
     }
 
     [[nodiscard]] bool lead_on(std::uint32_t end, ThroatWay& way) const {
@@ -284,7 +326,11 @@ std::vector<std::vector<MeasuredOpening>> measure_all(const Passages& passages, 
     std::vector<std::vector<MeasuredOpening>> measured(like.size());
     std::vector<std::size_t> model(like.size());  // by first of its kind: the one that others are tried like
     std::vector<std::size_t> fresh, rest;         // to be measured anew; those that wait
-    for (std::size_t i = 0; i < like.size(); ++i) (like[i] == i ? fresh : rest).push_back(i);
+    const auto may_be_first = [&](std::size_t i) { return !openings.list[i].passages.empty(); };
+    for (std::size_t i = 0; i < like.size(); ++i) {
+        if (like[i] != i) rest.push_back(i);
+        if (like[i] == i && may_be_first(i)) fresh.push_back(i);
+    }
     // What cannot be measured like the first of its kind serves as the next one to be tried like.
     for (int round = 0; !fresh.empty(); ++round) {
         tbb::parallel_for(std::size_t{0}, fresh.size(), [&](std::size_t k) {
@@ -293,6 +339,7 @@ std::vector<std::vector<MeasuredOpening>> measure_all(const Passages& passages, 
         });
         for (const std::size_t i : fresh) model[like[i]] = i;
         if (round == most_rounds) {
+            std::erase_if(rest, [&](std::size_t i) { return !may_be_first(i); });
             fresh = std::exchange(rest, {});
             continue;
         }
@@ -307,7 +354,7 @@ std::vector<std::vector<MeasuredOpening>> measure_all(const Passages& passages, 
         std::vector<std::size_t> left;
         for (const std::size_t i : rest) {
             if (!measured[i].empty()) continue;
-            const bool is_first = std::exchange(model[like[i]], like.size()) != like.size();
+            const bool is_first = may_be_first(i) && std::exchange(model[like[i]], like.size()) != like.size();
             (is_first ? fresh : left).push_back(i);
         }
         rest = std::move(left);

@@ -16,7 +16,7 @@ namespace {
 
 constexpr double roomy = 0.9;  // of the cap: a portal as wide as that is no mouth, but within a cell that reaches into two bodies
 constexpr double wider = 1.03;   // a cell where a ball larger by this fits begins to widen
-constexpr double favor = 0.95;   // of its area counts what lies next to the second body: joints with parallel faces part there
+constexpr double favor = 0.99;   // of its area counts what lies next to the second body: joints with parallel faces part there
 constexpr double grain = 1e-10;  // square meters that areas are counted in
 
 constexpr std::uint32_t nowhere = 0xffffffff;
@@ -43,6 +43,7 @@ CellShares::CellShares(const Passages& passages, const Bodies& bodies)
     for (const Body& body : bodies.list) {
         if (!passages.is_portal(body.seed)) kept_[body.seed - complex_.portals.size()] = 1;
     }
+    settle();
     part();
 }
 
@@ -50,6 +51,11 @@ bool CellShares::is_border(std::uint32_t portal) const {
     const std::int32_t a = body_[complex_.portals[portal].front], b = body_[complex_.portals[portal].back];
     const double clearance = passages_[portal].clearance;
     return a >= 0 && b >= 0 && a != b && clearance >= passages_.least() && clearance < passages_.clearance().cap() * roomy;
+}
+
+bool CellShares::is_sharp(std::uint32_t portal) const {
+    const double wide = wider * passages_[portal].clearance;
+    return room_[complex_.portals[portal].front] > wide && room_[complex_.portals[portal].back] > wide;
 }
 
 /// A cell goes with the widest one that one comes to from it by going on to wider ones: what is narrow at the edge of a room is
@@ -78,6 +84,31 @@ void CellShares::climb() {
     body_ = std::move(settled);
 }
 
+/// Of two bodies the first takes the cells of a joint up to where it widens into the second, so that the joint is not cut here
+/// and there.
+void CellShares::settle() {
+    std::vector<double> level(body_.size(),
+                              passages_.clearance().cap());  // of the narrowest portal that a cell was taken through
+    std::vector<std::uint32_t> open;
+    for (std::uint32_t i = 0; i < complex_.portals.size(); ++i) {
+        if (is_border(i)) open.push_back(i);
+    }
+    while (!open.empty()) {
+        const std::uint32_t portal = open.back();
+        open.pop_back();
+        if (!is_border(portal)) continue;
+        std::uint32_t from = complex_.portals[portal].front, to = complex_.portals[portal].back;
+        if (body_[from] > body_[to]) std::swap(from, to);
+        const double through = std::min(level[from], passages_[portal].clearance);
+        if (kept_[to] || room_[to] >= passages_.clearance().cap() * roomy || room_[to] > wider * through) continue;
+        body_[to] = body_[from];
+        level[to] = through;
+        for (const std::uint32_t next : passages_.air().portals_of(to)) {
+            if (is_border(next)) open.push_back(next);
+        }
+    }
+}
+
 /// Looks around each border, the widest first, for the cells that are no wider: both ways to where either body widens.
 void CellShares::part() {
     std::vector<std::uint32_t> borders;
@@ -88,7 +119,11 @@ void CellShares::part() {
                      [&](std::uint32_t a, std::uint32_t b) { return passages_[a].clearance > passages_[b].clearance; });
     place_.assign(complex_.cells.size(), nowhere);
     std::vector<char> taken(complex_.cells.size(), 0);
-    std::vector<double> level(complex_.cells.size(), 0);  // of the narrowest portal that a cell was taken through
+    std::vector<double> level(complex_.cells.size(), 0);  // of the narrowest portal that a cell is taken through
+    for (const std::uint32_t border : borders) {
+        for (const std::uint32_t cell : {complex_.portals[border].front, complex_.portals[border].back})
+            level[cell] = std::max(level[cell], passages_[border].clearance);
+    }
     for (const std::uint32_t border : borders) {
         if (!is_border(border)) continue;
         const Portal& portal = complex_.portals[border];
@@ -97,20 +132,21 @@ void CellShares::part() {
         std::vector<std::uint32_t> zone;
         const auto take = [&](std::uint32_t cell, double through) {
             if (taken[cell] || kept_[cell] || (body_[cell] != first && body_[cell] != second)) return;
-            if (room_[cell] >= passages_.clearance().cap() * roomy || room_[cell] > wider * through) return;
+            const double most = std::max(level[cell], through);
+            if (room_[cell] >= passages_.clearance().cap() * roomy || room_[cell] > wider * most) return;
             taken[cell] = 1;
-            level[cell] = through;
+            level[cell] = most;
             zone.push_back(cell);
         };
-        take(portal.front, passages_[border].clearance);
-        take(portal.back, passages_[border].clearance);
+        take(portal.front, 0);
+        take(portal.back, 0);
         for (std::size_t k = 0; k < zone.size(); ++k) {
             const std::uint32_t cell = zone[k];
             for (const std::uint32_t i : passages_.air().portals_of(cell)) {
                 const double clearance = passages_[i].clearance;
                 if (clearance < passages_.least()) continue;
                 const Portal& p = complex_.portals[i];
-                take(p.front == cell ? p.back : p.front, is_border(i) ? clearance : std::min(level[cell], clearance));
+                take(p.front == cell ? p.back : p.front, std::min(level[cell], clearance));
             }
         }
         if (!zone.empty()) part_zone(zone, first, second);
@@ -118,13 +154,17 @@ void CellShares::part() {
 }
 
 void CellShares::part_zone(const std::vector<std::uint32_t>& zone, std::int32_t first, std::int32_t second) {
-    for (std::uint32_t k = 0; k < zone.size(); ++k) place_[zone[k]] = k + 2;
+    std::vector<std::int32_t> before;
+    for (std::uint32_t k = 0; k < zone.size(); ++k) {
+        place_[zone[k]] = k + 2;
+        before.push_back(body_[zone[k]]);
+    }
     cut_zone(zone, first, second);
     join_along(zone);
     const bool holes = are_holes(zone);
-    for (const std::uint32_t cell : zone) {
-        place_[cell] = nowhere;
-        if (!holes) body_[cell] = first;
+    for (std::size_t k = 0; k < zone.size(); ++k) {
+        place_[zone[k]] = nowhere;
+        if (!holes) body_[zone[k]] = before[k];
     }
     if (!holes) return;
     for (const std::uint32_t cell : zone) {

@@ -24,9 +24,12 @@ public:
     [[nodiscard]] bool is_border(std::uint32_t portal) const;
     /// Whether it lies in one of the flat holes of a screen.
     [[nodiscard]] bool is_hole(std::uint32_t portal) const { return is_hole_[portal] != 0; }
+    /// Whether both its cells are wider than it is.
+    [[nodiscard]] bool is_sharp(std::uint32_t portal) const;
 
 private:
     void climb();
+    void settle();
     void part();
     void part_zone(const std::vector<std::uint32_t>& zone, std::int32_t first, std::int32_t second);
     void cut_zone(const std::vector<std::uint32_t>& zone, std::int32_t first, std::int32_t second);

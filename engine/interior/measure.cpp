@@ -256,14 +256,12 @@ ShutBy narrowest_cut(const Passages& passages, const Surroundings& around, const
     const double limit = std::max(most, way.radius * 1.1);
     const bool is_settled = most <= way.radius * settled;
     const double floor = is_settled ? limit * 0.999 : way.radius;
+    if (opening.hole && most <= way.radius * sure) return {section_of_mouth(mouth), way.tightest, most, {}};
     std::vector<TightPlace> places = tight_places(passages, way, most_places);
     places.insert(places.begin() + 1, {way.tightest, places[0].along});
     ShutBy best{{}, places[0].at, limit, {}};
     for (const TightPlace& place : places) {
-        std::vector<Section> sections;
-        if (opening.hole && &place == &places[0]) sections.push_back(section_of_mouth(mouth));
-        if (sections.empty()) sections = sections_at(passages, way, mouth, place);
-        for (Section& section : sections) {
+        for (Section& section : sections_at(passages, way, mouth, place)) {
             if (!around.shut_by({Gate(section, way.radius)})) continue;
             const double widest = widest_in(passages.clearance(), section.pieces, floor, best.at_most, best.stands);
             if (widest >= best.at_most) continue;

@@ -4,6 +4,7 @@
 #include <oneapi/tbb/parallel_for.h>
 
 #include <algorithm>
+#include <cmath>
 #include <map>
 #include <optional>
 #include <tuple>
@@ -317,6 +318,27 @@ private:
     const std::vector<std::int32_t>& body_of_cell_;
 };
 
+/// Whether a mouth is flat and nothing near is narrower: a hole between wires, or one as long as wide with sharp edges.
+bool is_hole(const Passages& passages, const CellShares& shares, const std::vector<std::uint32_t>& mouth) {
+    constexpr double flat = 1e-6;    // meters off the plane
+    constexpr double longest = 1.7;  // squares of its width
+    const CellComplex& complex = passages.air().complex;
+    const std::span<const Point> corners = complex.corners_of(complex.portals[mouth[0]]);
+    Vector normal = doubled_area(corners);
+    normal = normal * (1 / length(normal));
+    double area = 0, radius = 0;
+    bool of_screen = true;
+    for (const std::uint32_t i : mouth) {
+        const std::span<const Point> mine = complex.corners_of(complex.portals[i]);
+        if (std::ranges::any_of(mine, [&](const Point& p) { return std::abs(dot(normal, p - corners[0])) > flat; })) return false;
+        of_screen = of_screen && shares.is_hole(i);
+        if (!shares.is_hole(i) && !shares.is_sharp(i)) return false;
+        area += length(doubled_area(mine)) / 2;
+        radius = std::max(radius, passages[i].clearance);
+    }
+    return of_screen || area <= longest * 4 * radius * radius;
+}
+
 /// For each portal between two bodies the first of those that it hangs together with.
 UnionFind hang_together(const Passages& passages, const std::vector<BorderPortal>& mouths) {
     UnionFind parts(mouths.size());
@@ -402,9 +424,9 @@ Openings find_openings(const Passages& passages, const Bodies& bodies, const Way
         Opening& opening = openings[first_of.find(i)];
         opening.first = mouths[i].first;
         opening.second = mouths[i].second;
-        opening.hole = shares.is_hole(mouths[i].portal) && (opening.hole || opening.mouth.empty());
         opening.mouth.push_back(mouths[i].portal);
     }
+    for (Opening& opening : openings) opening.hole = !opening.mouth.empty() && is_hole(passages, shares, opening.mouth);
     std::vector<char> is_border(passages.air().complex.portals.size());
     for (std::uint32_t i = 0; i < is_border.size(); ++i) is_border[i] = shares.is_border(i);
     const std::vector<Trail::End> trails = follow_added(passages, is_border, shares.list());
@@ -426,7 +448,7 @@ Openings find_openings(const Passages& passages, const Bodies& bodies, const Way
     gather_stray(passages, bodies, stray, openings);
     std::vector<std::uint32_t> at_portal(is_border.size(), Openings::none);
     std::erase_if(openings, [&](const Opening& o) {
-        if (!o.passages.empty()) return false;
+        if (!o.passages.empty() || (o.hole && !o.mouth.empty())) return false;
         for (const std::uint32_t portal : o.mouth) at_portal[portal] = Openings::untold;
         return true;
     });

@@ -12,10 +12,11 @@ namespace seamward {
 struct Opening {
     std::int32_t first = 0, second = 0;   ///< bodies; the first has the smaller number
     std::vector<std::uint32_t> mouth;     ///< portals that together shut it, where the second body begins to widen
-    std::vector<std::uint32_t> passages;  ///< between stands of the two, through which one gets from one body to the other
+    std::vector<std::uint32_t> passages;  ///< between stands of the two, through which one gets from one body to the other; a
+                                          ///< hole may have none, where stands on both its sides went with one body
     std::uint32_t widest = 0;             ///< of those, the one for the largest ball
     double radius = 0;                    ///< meters, of that ball
-    bool hole = false;                    ///< its mouth is flat and shuts it: one of the holes between wires that cross
+    bool hole = false;                    ///< its mouth is flat and shuts it, as between wires that cross
     bool stray = false;                   ///< its mouth is no border between cells of the two: a cell reaches through it
 };
 

@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <map>
 #include <numeric>
+#include <set>
+#include <utility>
 
 namespace seamward {
 
@@ -46,22 +48,23 @@ bool are_near(const MeasuredOpening& a, const MeasuredOpening& b, double most) {
 
 bool are_alike(double a, double b) { return std::abs(a - b) <= alike * std::max(a, b); }
 
-/// Parts that hold the ball in openings that are put together: one, or two, since wires that cross may be drawn as two.
+/// Parts that hold the ball in openings that are put together: up to three, since wires that cross may be drawn as two, and the
+/// outermost openings are held by the frame as well.
 class Holders {
 public:
-    explicit Holders(const MeasuredOpening& of) : parts_(of.parts) {}
+    explicit Holders(const MeasuredOpening& of) : parts_{of.parts[0], of.parts[1]} {}
 
-    /// False, and nothing done, where it would be three.
+    /// False, and nothing done, where it would be more.
     [[nodiscard]] bool take(const Holders& other) {
-        std::array<std::uint32_t, 4> all{parts_[0], parts_[1], other.parts_[0], other.parts_[1]};
-        std::sort(all.begin(), all.end());
-        if (std::unique(all.begin(), all.end()) - all.begin() > 2) return false;
-        parts_ = {all[0], *std::max_element(all.begin(), all.begin() + 2)};
+        std::set<std::uint32_t> all = parts_;
+        all.insert(other.parts_.begin(), other.parts_.end());
+        if (all.size() > 3) return false;
+        parts_ = std::move(all);
         return true;
     }
 
 private:
-    std::array<std::uint32_t, 2> parts_;
+    std::set<std::uint32_t> parts_;
 };
 
 /// The two larger sides of the box around the openings, multiplied: screens are flat.
