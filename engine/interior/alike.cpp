@@ -228,20 +228,30 @@ private:
         return way;
     }
 
-    /// Of a body's cell at the mouth the nearest stand of that body where the ball fits; Openings::none where there is none.
+    /// The nearest stand of a body where the ball fits, of the first of its cells from the mouth on that have any; Openings::none
+    /// where there is none close by.
     [[nodiscard]] std::uint32_t stand_beside(std::int32_t body) const {
+        constexpr std::size_t most_cells = 32;
         const Air& air = passages_.air();
         const Point& at = passages_[opening_.mouth[0]].at;
         const Portal& mouth = air.complex.portals[opening_.mouth[0]];
-        const std::uint32_t cell = openings_.body_of_cell[mouth.front] == body ? mouth.front : mouth.back;
+        std::vector<std::uint32_t> cells{openings_.body_of_cell[mouth.front] == body ? mouth.front : mouth.back};
         std::uint32_t best = Openings::none;
+        const auto fits = [&](std::uint32_t stand) { return passages_[stand].clearance >= other_.width / 2 * (1 - less); };
         const auto look = [&](std::uint32_t stand) {
-            if (passages_[stand].clearance < other_.width / 2 * (1 - less)) return;
-            if (bodies_.of[stand] != body || openings_.body_at(passages_, stand) != body) return;
+            if (!fits(stand) || bodies_.of[stand] != body || openings_.body_at(passages_, stand) != body) return;
             if (best == Openings::none || distance(passages_[stand].at, at) < distance(passages_[best].at, at)) best = stand;
         };
-        look(passages_.middle_of(cell));
-        for (const std::uint32_t portal : air.portals_of(cell)) look(portal);
+        for (std::size_t k = 0; k < cells.size() && best == Openings::none; ++k) {
+            look(passages_.middle_of(cells[k]));
+            for (const std::uint32_t portal : air.portals_of(cells[k])) {
+                look(portal);
+                const Portal& p = air.complex.portals[portal];
+                const std::uint32_t next = p.front == cells[k] ? p.back : p.front;
+                if (cells.size() == most_cells || openings_.body_of_cell[next] != body || !fits(portal)) continue;
+                if (std::ranges::find(cells, next) == cells.end()) cells.push_back(next);
+            }
+        }
         return best;
     }
 

@@ -74,11 +74,6 @@ TEST_P(FindInScreen, TellsOneMeshWithAllItsHoles) {
     Model model;
     model.parts = scene.parts;
     const Found found = find_gaps(model, {}, RunContext());
-    if (getenv("DBG"))
-        for (const FoundGap& g : found.gaps)
-            std::printf("  gap %s width %.4f..%.4f len %.4f openings %u shape %zu at %.4f %.4f %.4f parts %zu %zu\n",
-                        g.id.c_str(), g.width * 1e3, g.at_most * 1e3, g.length, g.openings, g.shape.index(), g.at.x, g.at.y,
-                        g.at.z, g.parts[0], g.parts[1]);
     ASSERT_EQ(found.gaps.size(), 1U);
     const FoundGap& gap = found.gaps[0];
     // Squares of that side let a ball of that diameter through, and no larger one.
