@@ -298,11 +298,14 @@ std::optional<MeasuredOpening> measure_alike(const Passages& passages, const Bod
     }
     if (crossed % 2 == 0) return {};
     const Point at = other.at + by;  // held as tightly there, or nearly
-    std::optional<Section> section;
-    if (!std::holds_alternative<Hole>(other.shape)) {
+    std::optional<MeasuredOpening::Cut> cut;
+    if (openings.list[which].hole) {
+        cut = cut_of(mouth.pieces);
+    } else if (!std::holds_alternative<Hole>(other.shape)) {
         if (!other.cut) return {};
-        section = as_large_section(passages, other.at, at, other.cut->normal, way.radius);
+        const std::optional<Section> section = as_large_section(passages, other.at, at, other.cut->normal, way.radius);
         if (!section) return {};
+        cut = cut_of(section->pieces);
     }
     lead_home(passages, home, way.ends[1], exact, way);
     std::reverse(way.corners.begin(), way.corners.end());
@@ -322,7 +325,7 @@ std::optional<MeasuredOpening> measure_alike(const Passages& passages, const Bod
     m.through = std::move(way.corners);
     m.parts = parts_around(passages, m.at);
     m.take_mouth(mouth);
-    if (section) m.cut = cut_of(section->pieces);
+    m.cut = cut;
     return m;
 }
 
