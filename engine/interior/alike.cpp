@@ -337,8 +337,8 @@ std::vector<std::vector<MeasuredOpening>> measure_all(const Passages& passages, 
     run.stage("measuring gaps");
     const std::vector<std::size_t> like = look_alikes(passages, openings);
     std::vector<std::vector<MeasuredOpening>> measured(like.size());
-    std::vector<std::size_t> model(like.size());  // by first of its kind: the one that others are tried like
-    std::vector<std::size_t> fresh, rest;         // to be measured anew; those that wait
+    std::vector<std::size_t> pattern(like.size());  // by first of its kind: the one that others are tried like
+    std::vector<std::size_t> fresh, rest;           // to be measured anew; those that wait
     const auto may_be_first = [&](std::size_t i) { return !openings.list[i].passages.empty(); };
     for (std::size_t i = 0; i < like.size(); ++i) {
         if (like[i] != i) rest.push_back(i);
@@ -350,7 +350,7 @@ std::vector<std::vector<MeasuredOpening>> measure_all(const Passages& passages, 
             run.check();
             measured[fresh[k]] = measure(passages, bodies, home, openings, fresh[k]);
         });
-        for (const std::size_t i : fresh) model[like[i]] = i;
+        for (const std::size_t i : fresh) pattern[like[i]] = i;
         if (round == most_rounds) {
             std::erase_if(rest, [&](std::size_t i) { return !may_be_first(i); });
             fresh = std::exchange(rest, {});
@@ -359,7 +359,7 @@ std::vector<std::vector<MeasuredOpening>> measure_all(const Passages& passages, 
         fresh.clear();
         tbb::parallel_for(std::size_t{0}, rest.size(), [&](std::size_t k) {
             run.check();
-            const std::size_t i = rest[k], other = model[like[i]];
+            const std::size_t i = rest[k], other = pattern[like[i]];
             if (measured[other].size() != 1) return;
             if (auto alike = measure_alike(passages, bodies, home, openings, i, other, measured[other][0]))
                 measured[i] = {*std::move(alike)};
@@ -367,7 +367,7 @@ std::vector<std::vector<MeasuredOpening>> measure_all(const Passages& passages, 
         std::vector<std::size_t> left;
         for (const std::size_t i : rest) {
             if (!measured[i].empty()) continue;
-            const bool is_first = may_be_first(i) && std::exchange(model[like[i]], like.size()) != like.size();
+            const bool is_first = may_be_first(i) && std::exchange(pattern[like[i]], like.size()) != like.size();
             (is_first ? fresh : left).push_back(i);
         }
         rest = std::move(left);
