@@ -89,8 +89,8 @@ Shape with_width(const Shape& shape, double width) {
     return Hole{width};
 }
 
-/// For each opening the first one that a passage belongs to and whose mouth has the same size, as the holes of a screen and the
-/// vents along an eave do, or itself.
+/// For each opening the first one whose mouth has the same size, as the holes of a screen and the vents along an eave do, or
+/// itself; those that a passage belongs to come first.
 std::vector<std::size_t> look_alikes(const Passages& passages, const Openings& openings) {
     using Look = std::array<std::int64_t, 4>;
     std::map<Look, std::size_t> first;
@@ -105,11 +105,7 @@ std::vector<std::size_t> look_alikes(const Passages& passages, const Openings& o
             const auto steps = [](double value) { return static_cast<std::int64_t>(std::llround(value)); };
             const Look look{steps(sides.x / same_side), steps(sides.y / same_side), steps(sides.z / same_side),
                             steps(std::log(std::max(mouth.area, 1e-12)) / same_area)};
-            if (with_passages) {
-                like[i] = first.emplace(look, i).first->second;
-            } else if (const auto known = first.find(look); known != first.end()) {
-                like[i] = known->second;
-            }
+            like[i] = first.emplace(look, i).first->second;
         }
     }
     return like;
@@ -329,6 +325,18 @@ std::optional<MeasuredOpening> measure_alike(const Passages& passages, const Bod
     return m;
 }
 
+/// Measures an opening by itself. A hole that no passage belongs to, since the stands on both its sides went with one space, is
+/// tried straight through its mouth; nothing where the ball does not come out in the cells of both spaces so: then what parts them
+/// is narrower, and lies elsewhere.
+std::vector<MeasuredOpening> measure_alone(const Passages& passages, const Bodies& bodies, const WaysHome& home,
+                                           const Openings& openings, std::size_t which) {
+    const Opening& opening = openings.list[which];
+    if (!opening.passages.empty()) return measure(passages, bodies, home, openings, which);
+    const MeasuredOpening drawn = hole_as_drawn(passages, opening);
+    std::optional<MeasuredOpening> hole = measure_alike(passages, bodies, home, openings, which, which, drawn);
+    return hole ? std::vector{*std::move(hole)} : std::vector<MeasuredOpening>{};
+}
+
 }  // namespace
 
 std::vector<std::vector<MeasuredOpening>> measure_all(const Passages& passages, const Bodies& bodies, const WaysHome& home,
@@ -339,20 +347,15 @@ std::vector<std::vector<MeasuredOpening>> measure_all(const Passages& passages, 
     std::vector<std::vector<MeasuredOpening>> measured(like.size());
     std::vector<std::size_t> pattern(like.size());  // by first of its kind: the one that others are tried like
     std::vector<std::size_t> fresh, rest;           // to be measured anew; those that wait
-    const auto may_be_first = [&](std::size_t i) { return !openings.list[i].passages.empty(); };
-    for (std::size_t i = 0; i < like.size(); ++i) {
-        if (like[i] != i) rest.push_back(i);
-        if (like[i] == i && may_be_first(i)) fresh.push_back(i);
-    }
+    for (std::size_t i = 0; i < like.size(); ++i) (like[i] == i ? fresh : rest).push_back(i);
     // What cannot be measured like the first of its kind serves as the next one to be tried like.
     for (int round = 0; !fresh.empty(); ++round) {
         tbb::parallel_for(std::size_t{0}, fresh.size(), [&](std::size_t k) {
             run.check();
-            measured[fresh[k]] = measure(passages, bodies, home, openings, fresh[k]);
+            measured[fresh[k]] = measure_alone(passages, bodies, home, openings, fresh[k]);
         });
         for (const std::size_t i : fresh) pattern[like[i]] = i;
         if (round == most_rounds) {
-            std::erase_if(rest, [&](std::size_t i) { return !may_be_first(i); });
             fresh = std::exchange(rest, {});
             continue;
         }
@@ -367,7 +370,7 @@ std::vector<std::vector<MeasuredOpening>> measure_all(const Passages& passages, 
         std::vector<std::size_t> left;
         for (const std::size_t i : rest) {
             if (!measured[i].empty()) continue;
-            const bool is_first = may_be_first(i) && std::exchange(pattern[like[i]], like.size()) != like.size();
+            const bool is_first = std::exchange(pattern[like[i]], like.size()) != like.size();
             (is_first ? fresh : left).push_back(i);
         }
         rest = std::move(left);

@@ -556,4 +556,20 @@ std::vector<MeasuredOpening> measure(const Passages& passages, const Bodies& bod
     return several;
 }
 
+MeasuredOpening hole_as_drawn(const Passages& passages, const Opening& hole) {
+    constexpr double to_each_side = 1.5;  // radii
+    const Mouth mouth(passages, hole);
+    std::vector<Stand> stands;
+    const double most = widest_in(passages.clearance(), mouth.pieces, 0, passages.clearance().cap(), stands);
+    const auto less = [](const Stand& a, const Stand& b) { return a.clearance < b.clearance; };
+    const Stand middle = stands.empty() ? passages[hole.mouth[0]] : *std::max_element(stands.begin(), stands.end(), less);
+    const Vector off = cut_of(mouth.pieces).normal * (to_each_side * middle.clearance);
+    ThroatWay way;
+    way.radius = middle.clearance;
+    way.tightest = middle.at;
+    way.corners = {middle.at + off * -1, middle.at, middle.at + off};
+    const Section section = section_of_mouth(mouth.pieces);
+    return told(passages, way, mouth, &section, middle.at, most);
+}
+
 }  // namespace seamward

@@ -77,4 +77,8 @@ struct TightPlace {
 [[nodiscard]] std::vector<MeasuredOpening> measure(const Passages& passages, const Bodies& bodies, const WaysHome& home,
                                                    const Openings& openings, std::size_t which);
 
+/// What a hole would be if the largest ball that fits into its mouth got straight through; nothing is proved by that, but the
+/// upper bound is right.
+[[nodiscard]] MeasuredOpening hole_as_drawn(const Passages& passages, const Opening& hole);
+
 }  // namespace seamward
