@@ -10,6 +10,7 @@
 #include <map>
 #include <optional>
 
+#include "interior/mouth_way.h"
 #include "interior/section.h"
 #include "interior/throat.h"
 
@@ -90,14 +91,14 @@ Shape with_width(const Shape& shape, double width) {
 }
 
 /// For each opening the first one whose mouth has the same size, as the holes of a screen and the vents along an eave do, or
-/// itself; those that a passage belongs to come first.
+/// itself; those that were led through come first.
 std::vector<std::size_t> look_alikes(const Passages& passages, const Openings& openings) {
     using Look = std::array<std::int64_t, 4>;
     std::map<Look, std::size_t> first;
     std::vector<std::size_t> like(openings.list.size());
-    for (const bool with_passages : {true, false}) {
+    for (const bool unled : {false, true}) {
         for (std::size_t i = 0; i < like.size(); ++i) {
-            if (openings.list[i].passages.empty() == with_passages) continue;
+            if (openings.list[i].unled != unled) continue;
             like[i] = i;
             if (openings.list[i].stray) continue;  // its mouth does not part the two
             const Mouth mouth(passages, openings.list[i]);
@@ -201,8 +202,10 @@ private:
         std::optional<ThroatWay> way = straight_core();
         if (!way) way = core(exits.back());
         if (!way) return {};
-        if (opening_.passages.empty()) {
-            way->ends = {stand_beside(opening_.first), stand_beside(opening_.second)};
+        if (opening_.unled) {
+            const double fits = other_.width / 2 * (1 - less);
+            way->ends = {stand_beside(passages_, bodies_, openings_, opening_, opening_.first, fits),
+                         stand_beside(passages_, bodies_, openings_, opening_, opening_.second, fits)};
         } else {
             const Passage& p = passages_.passage(opening_.widest);
             const bool forward = bodies_.of[p.from] == opening_.first;
@@ -218,52 +221,10 @@ private:
         std::reverse(way->corners.begin(), way->corners.end());
         if (span() > one) std::reverse(way->corners.begin(), way->corners.end());
         for (const std::uint32_t end : {way->ends[1], way->ends[0]}) {
-            if (!lead_on(end, *way)) return {};
+            if (!lead_on(passages_, end, other_.width / 2 * (1 - less), *way)) return {};
             std::reverse(way->corners.begin(), way->corners.end());
         }
         return way;
-    }
-
-    /// The nearest stand of a body where the ball fits, of the first of its cells from the mouth on that have any; Openings::none
-    /// where there is none close by.
-    [[nodiscard]] std::uint32_t stand_beside(std::int32_t body) const {
-        constexpr std::size_t most_cells = 32;
-        const Air& air = passages_.air();
-        const Point& at = passages_[opening_.mouth[0]].at;
-        const Portal& mouth = air.complex.portals[opening_.mouth[0]];
-        std::vector<std::uint32_t> cells{openings_.body_of_cell[mouth.front] == body ? mouth.front : mouth.back};
-        std::uint32_t best = Openings::none;
-        const auto fits = [&](std::uint32_t stand) { return passages_[stand].clearance >= other_.width / 2 * (1 - less); };
-        const auto look = [&](std::uint32_t stand) {
-            if (!fits(stand) || bodies_.of[stand] != body || openings_.body_at(passages_, stand) != body) return;
-            if (best == Openings::none || distance(passages_[stand].at, at) < distance(passages_[best].at, at)) best = stand;
-        };
-        for (std::size_t k = 0; k < cells.size() && best == Openings::none; ++k) {
-            look(passages_.middle_of(cells[k]));
-            for (const std::uint32_t portal : air.portals_of(cells[k])) {
-                look(portal);
-                const Portal& p = air.complex.portals[portal];
-                const std::uint32_t next = p.front == cells[k] ? p.back : p.front;
-                if (cells.size() == most_cells || openings_.body_of_cell[next] != body || !fits(portal)) continue;
-                if (std::ranges::find(cells, next) == cells.end()) cells.push_back(next);
-            }
-        }
-        return best;
-    }
-
-    [[nodiscard]] bool lead_on(std::uint32_t end, ThroatWay& way) const {
-        constexpr int turns = 5;
-        const double least = other_.width / 2 * (1 - less);
-        const ClearWay on =
-            passages_.clearance().way(way.corners.back(), passages_[end].at, {way.radius, 1 - exact, turns, least * (1 - less)});
-        if (on.clearance < least) return false;
-        if (on.clearance < way.radius) {
-            way.radius = on.clearance;
-            way.tightest = on.tightest;
-        }
-        way.corners.insert(way.corners.end(), on.corners.begin(), on.corners.end());
-        way.corners.push_back(passages_[end].at);
-        return true;
     }
 
     const Passages& passages_;
@@ -274,6 +235,17 @@ private:
     const MeasuredOpening& other_;
     Vector by_;
 };
+
+/// Meters from a point to a way.
+double off_way(const std::vector<Point>& way, const Point& p) {
+    double least = std::numeric_limits<double>::max();
+    for (std::size_t i = 0; i + 1 < way.size(); ++i) {
+        const Vector ab = way[i + 1] - way[i];
+        const double size = dot(ab, ab), t = size > 0 ? std::clamp(dot(p - way[i], ab) / size, 0.0, 1.0) : 0;
+        least = std::min(least, distance(way[i] + ab * t, p));
+    }
+    return least;
+}
 
 /// Measures an opening by the way of the ball through another that looks the same, moved to this one. The way is led
 /// anew, from body to body through the mouth, and the bound is that of the mouth; the length is the other's where a cut across is
@@ -289,11 +261,20 @@ std::optional<MeasuredOpening> measure_alike(const Passages& passages, const Bod
     ThroatWay& way = *found;
     const double least = other.width / 2 * (1 - less);
     int crossed = 0;
+    Point in_mouth;
     for (std::size_t i = 0; i + 1 < way.corners.size(); ++i) {
-        for (const ConvexPolygon& piece : mouth.pieces) crossed += crossing(piece, way.corners[i], way.corners[i + 1]) ? 1 : 0;
+        for (const ConvexPolygon& piece : mouth.pieces) {
+            const std::optional<double> part = crossing(piece, way.corners[i], way.corners[i + 1]);
+            if (!part) continue;
+            in_mouth = way.corners[i] + (way.corners[i + 1] - way.corners[i]) * *part;
+            ++crossed;
+        }
     }
     if (crossed % 2 == 0) return {};
-    const Point at = other.at + by;  // held as tightly there, or nearly
+    const Point moved = other.at + by;
+    const double there = off_way(way.corners, moved) <= less * way.radius ? clearance.at(moved) : 0;
+    const bool is_held = there >= least && there <= sure * way.radius;
+    const Point at = is_held ? moved : in_mouth;  // held as tightly there, or nearly
     std::optional<MeasuredOpening::Cut> cut;
     if (openings.list[which].hole) {
         cut = cut_of(mouth.pieces);
@@ -316,25 +297,13 @@ std::optional<MeasuredOpening> measure_alike(const Passages& passages, const Bod
     m.at_most = 2 * std::max(way.radius, most);
     m.shape = with_width(other.shape, m.width);
     m.length = std::holds_alternative<Hole>(m.shape) ? m.width : other.length;
-    m.depth = other.depth;
+    m.depth = depth_of(clearance, way.corners, at, way.radius);
     m.at = at;
     m.through = std::move(way.corners);
     m.parts = parts_around(passages, m.at);
     m.take_mouth(mouth);
     m.cut = cut;
     return m;
-}
-
-/// Measures an opening by itself. A hole that no passage belongs to, since the stands on both its sides went with one space, is
-/// tried straight through its mouth; nothing where the ball does not come out in the cells of both spaces so: then what parts them
-/// is narrower, and lies elsewhere.
-std::vector<MeasuredOpening> measure_alone(const Passages& passages, const Bodies& bodies, const WaysHome& home,
-                                           const Openings& openings, std::size_t which) {
-    const Opening& opening = openings.list[which];
-    if (!opening.passages.empty()) return measure(passages, bodies, home, openings, which);
-    const MeasuredOpening drawn = hole_as_drawn(passages, opening);
-    std::optional<MeasuredOpening> hole = measure_alike(passages, bodies, home, openings, which, which, drawn);
-    return hole ? std::vector{*std::move(hole)} : std::vector<MeasuredOpening>{};
 }
 
 }  // namespace
@@ -352,7 +321,7 @@ std::vector<std::vector<MeasuredOpening>> measure_all(const Passages& passages, 
     for (int round = 0; !fresh.empty(); ++round) {
         tbb::parallel_for(std::size_t{0}, fresh.size(), [&](std::size_t k) {
             run.check();
-            measured[fresh[k]] = measure_alone(passages, bodies, home, openings, fresh[k]);
+            measured[fresh[k]] = measure(passages, bodies, home, openings, fresh[k]);
         });
         for (const std::size_t i : fresh) pattern[like[i]] = i;
         if (round == most_rounds) {

@@ -6,11 +6,14 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <cstdio>
 #include <map>
 #include <numeric>
 #include <span>
 
 #include "base/diagnostics.h"
+#include "base/measure_text.h"
+#include "geometry/box_tree.h"
 #include "geometry/doubled_parts.h"
 #include "interior/alike.h"
 #include "interior/joints.h"
@@ -25,6 +28,7 @@ namespace {
 constexpr double margin = 1;      // meters of air around the model
 constexpr double rough = 0.05;    // how much of a width the first look may miss
 constexpr double slack = 2e-3;    // of `smallest`: what rounding may take from a gap of just that width
+constexpr double seen = 1.15;     // of `widest`: how wide passages are told at all, so that those of `widest` have an edge
 constexpr double far_seen = 1.5;  // meters: how wide passages between rooms that somebody named are told
 
 std::vector<CleanPart> clean_parts(const Model& model, std::vector<FoundPart>& found, std::vector<char>& left_out,
@@ -38,13 +42,16 @@ std::vector<CleanPart> clean_parts(const Model& model, std::vector<FoundPart>& f
     left_out.assign(parts.size(), 0);
     for (std::size_t i = 0; i < parts.size(); ++i) {
         const ModelPart& part = model.parts[i];
-        found.push_back({part.id, part.name, part.ifc_class, part.global_id, parts[i].faults, {}});
+        found.push_back({part.id, part.name, part.ifc_class, part.global_id, parts[i].faults, {}, false});
         if (parts[i].mesh.triangles.empty()) left_out[i] = 1;
     }
     for (const DoubledPart& doubled : find_doubled_parts(meshes)) {
         found[doubled.part].same_as = doubled.same_as;
         left_out[doubled.part] = 1;
     }
+    std::map<std::string, std::size_t> bearers;
+    for (const FoundPart& part : found) ++bearers[part.name];
+    for (FoundPart& part : found) part.shares_name = !part.name.empty() && bearers[part.name] > 1;
     return parts;
 }
 
@@ -60,14 +67,13 @@ std::vector<std::uint32_t> seeds_of(const Passages& passages, const FindSettings
     std::vector<std::uint32_t> seeds{passages.middle_of(air.complex.cell_at({-1e9, -1e9, 1e9}))};
     std::vector<Diagnostic> faults;
     for (const RoomSeed& room : settings.rooms) {
-        if (room.kind == SpaceKind::outdoors) continue;
         const std::uint32_t cell = air.complex.cell_at(room.at);
         if (air.solid[cell]) {
             faults.push_back({"--room " + room.id,
                               {},
                               "the point lies within a part, not in the air",
                               "give a point in the middle of the room"});
-        } else {
+        } else if (room.kind != SpaceKind::outdoors) {  // that is no wall between it and the open air
             seeds.push_back(passages.middle_of(cell));
         }
     }
@@ -75,8 +81,7 @@ std::vector<std::uint32_t> seeds_of(const Passages& passages, const FindSettings
     return seeds;
 }
 
-/// Refuses rooms outside of the box around the model: there is only the open air.
-void refuse_outside(std::span<const CleanPart> parts, const FindSettings& settings) {
+AxisBox box_around(std::span<const CleanPart> parts) {
     Point low{1e300, 1e300, 1e300}, high{-1e300, -1e300, -1e300};
     for (const CleanPart& part : parts) {
         for (const Point& p : part.mesh.points) {
@@ -84,6 +89,12 @@ void refuse_outside(std::span<const CleanPart> parts, const FindSettings& settin
             high = {std::max(high.x, p.x), std::max(high.y, p.y), std::max(high.z, p.z)};
         }
     }
+    return {low, high};
+}
+
+/// Refuses rooms outside of the box around the model: there is only the open air.
+void refuse_outside(const AxisBox& box, const FindSettings& settings) {
+    const auto& [low, high] = box;
     std::vector<Diagnostic> faults;
     for (const RoomSeed& room : settings.rooms) {
         const Point& p = room.at;
@@ -201,7 +212,7 @@ void join_mouths(const Passages& passages, std::vector<Opening>& openings, std::
 }
 
 /// A part's name for people. Building models say "Family:Type:146596": the number and what is said twice in a row tell nobody
-/// anything, and the part's id has them.
+/// anything, and the part's id has them. A name that several parts bear has the id behind it.
 std::string plain_name(const FoundPart& part) {
     if (part.name.empty()) return part.id;
     std::vector<std::string> words;
@@ -215,7 +226,8 @@ std::string plain_name(const FoundPart& part) {
     if (words.size() > 1 && words.back().find_first_not_of(digits) == std::string::npos) words.pop_back();
     std::string name = words[0];
     for (std::size_t i = 1; i < words.size(); ++i) name += ':' + words[i];
-    return name.empty() ? part.id : name;
+    if (name.empty()) return part.id;
+    return part.shares_name ? name + " [" + part.id + ']' : name;
 }
 
 /// "IfcWallStandardCase" as people call it: "wall"; empty for a part without a class, or one that says nothing.
@@ -305,7 +317,27 @@ void take_pockets(const std::vector<Pocket>& pockets, Found& found) {
     }
 }
 
+/// What to look at where no way in can end, since no air was taken for a room.
+void note_on_rooms(const FindSettings& settings, Found& found) {
+    const auto is_living = [](const FoundSpace& space) { return space.kind == SpaceKind::living; };
+    if (std::ranges::any_of(found.spaces, is_living)) return;
+    std::string text = found.spaces.size() > 1
+                           ? "No air was taken for a room: in none is there room for a person to stand. "
+                           : "No air is shut off from the open air: an opening wider than " + millimeters_text(settings.widest) +
+                                 " (--widest) leads inside, or parts are missing, or they are no solids. ";
+    text += "The model is " + size_text(found.size) +
+            "; if that cannot be, --unit says what one unit of the file is. --room NAME=X,Y,Z says which air is a room, even "
+            "where it stands open.";
+    found.notes.push_back(std::move(text));
+}
+
 }  // namespace
+
+std::string size_text(const Vector& size) {
+    std::array<char, 96> text{};
+    std::snprintf(text.data(), text.size(), "%.2f x %.2f x %.2f m", size.x, size.y, size.z);
+    return text.data();
+}
 
 Found find_gaps(const Model& model, const FindSettings& settings, const RunContext& run) {
     Found found;
@@ -314,7 +346,9 @@ Found find_gaps(const Model& model, const FindSettings& settings, const RunConte
     if (std::all_of(left_out.begin(), left_out.end(), [](char out) { return out != 0; })) {
         throw BadInput({{"the model", {}, "it has no triangles", "export it with the bodies of its parts"}});
     }
-    refuse_outside(parts, settings);
+    const AxisBox box = box_around(parts);
+    found.size = box.high - box.low;
+    refuse_outside(box, settings);
     const Air air = cut_air(parts, left_out, margin, run);
     const double least = settings.smallest / 2 * (1 - rough);
     BodyRules rules;
@@ -322,12 +356,13 @@ Found find_gaps(const Model& model, const FindSettings& settings, const RunConte
     const auto look = [&](double cap) {
         const Clearance clearance(air.tree, cap);
         Passages passages(air, clearance, least, run);
-        Bodies bodies = find_bodies(passages, seeds_of(passages, settings), rules, run);
+        const std::vector<std::uint32_t> seeds = seeds_of(passages, settings);
+        Bodies bodies = find_bodies(passages, seeds, rules, run);
         if (cap < far_seen && rooms_run_together(passages, bodies)) return false;
         const WaysHome home(passages, bodies);
         Openings openings = find_openings(passages, bodies, home);
         std::vector<MeasuredOpening> measured = part_mouths(measure_all(passages, bodies, home, openings, run), openings.list);
-        join_bodies(settings.widest, 1 + settings.rooms.size(), bodies, openings.list, measured);
+        join_bodies(settings.widest, seeds.size(), bodies, openings.list, measured);
         join_mouths(passages, openings.list, measured);
         const std::vector<std::size_t> space_of = name_spaces(passages, bodies, model, settings, found);
         take_gaps(measured, openings.list, space_of, settings, found);
@@ -335,7 +370,8 @@ Found find_gaps(const Model& model, const FindSettings& settings, const RunConte
         take_pockets(find_pockets(passages, bodies, openings, space_of, rules.roomy, run), found);
         return true;
     };
-    if (!look(rules.roomy * 1.02)) look(far_seen);
+    if (!look(rules.roomy * seen)) look(far_seen);
+    note_on_rooms(settings, found);
     return found;
 }
 

@@ -10,6 +10,7 @@
 
 #include "base/run_context.h"
 #include "base/survey.h"
+#include "base/vector.h"
 #include "exchange/model.h"
 #include "geometry/clean_part.h"
 
@@ -81,6 +82,7 @@ struct FoundPart {
     std::string id, name, ifc_class, global_id;
     PartFaults faults;
     std::optional<std::size_t> same_as;  ///< the part that it doubles
+    bool shares_name = false;            ///< with another part: only its id tells which it is
 };
 
 struct Found {
@@ -89,8 +91,12 @@ struct Found {
     std::vector<FoundJoint> joints;    ///< by falling length
     std::vector<FoundPocket> pockets;  ///< by falling volume
     std::vector<FoundPart> parts;      ///< in the order of the model
+    Vector size;                       ///< meters, of the box around the model
     std::vector<std::string> notes;
 };
+
+/// `12.40 x 8.00 x 5.25 m`
+[[nodiscard]] std::string size_text(const Vector& size);
 
 /// Spaces and gaps of a model from its solids alone. Throws BadInput on rooms that are nowhere in the air.
 [[nodiscard]] Found find_gaps(const Model& model, const FindSettings& settings, const RunContext& run);

@@ -148,7 +148,8 @@ std::optional<double> round_outline(const std::vector<ConvexPolygon>& pieces) {
 }
 
 /// What a section looks like, and how long it is: a strip of length l and width w has a rim of 2 l + 2 w and an area of l w; a
-/// ring has half its rim as its middle circumference.
+/// ring has half its rim as its middle circumference. What has more area than a strip of its width, such as a cut along the wires
+/// of a screen, is as long as all its strips together.
 Shape shape_of(const Section& section, double width, double& length) {
     if (section.area <= long_enough * width * width) {
         length = width;
@@ -162,7 +163,8 @@ Shape shape_of(const Section& section, double width, double& length) {
             return Ring{width, 2 * *radius * std::sqrt(1 - filled)};
         }
     }
-    length = (section.rim + std::sqrt(std::max(0.0, section.rim * section.rim - 16 * section.area))) / 4;
+    const double of_rim = (section.rim + std::sqrt(std::max(0.0, section.rim * section.rim - 16 * section.area))) / 4;
+    length = std::max(of_rim, section.area / width);
     return Slot{width, length};
 }
 
@@ -428,15 +430,59 @@ std::vector<TightPlace> tight_places(const Passages& passages, const ThroatWay& 
     return TightStretches(passages, way).middles(most);
 }
 
-double depth_of(const Passages& passages, const ThroatWay& way) {
-    double depth = 0;
-    for (std::size_t i = 0; i + 1 < way.corners.size(); ++i) {
-        const Point &a = way.corners[i], &b = way.corners[i + 1];
-        constexpr int samples = 16;
-        for (int k = 0; k < samples; ++k) {
-            const Point p = a + (b - a) * ((k + 0.5) / samples);
-            if (passages.clearance().at(p) <= 1.25 * way.radius) depth += distance(a, b) / samples;
+namespace {
+
+/// A line with corners, by meters from its beginning.
+class Run {
+public:
+    explicit Run(const std::vector<Point>& corners) : corners_(corners), at_(corners.size(), 0) {
+        for (std::size_t i = 1; i < corners.size(); ++i) at_[i] = at_[i - 1] + distance(corners[i - 1], corners[i]);
+    }
+    [[nodiscard]] double length() const { return at_.back(); }
+    [[nodiscard]] Point operator[](double meters) const {
+        const auto next = std::upper_bound(at_.begin(), at_.end(), meters);
+        if (next == at_.end()) return corners_.back();
+        if (next == at_.begin()) return corners_.front();
+        const auto i = static_cast<std::size_t>(next - at_.begin());
+        return corners_[i - 1] + (corners_[i] - corners_[i - 1]) * ((meters - at_[i - 1]) / (at_[i] - at_[i - 1]));
+    }
+    /// Where it comes nearest to a point.
+    [[nodiscard]] double beside(const Point& p) const {
+        double best = 0, least = 1e300;
+        for (std::size_t i = 0; i + 1 < corners_.size(); ++i) {
+            const Vector ab = corners_[i + 1] - corners_[i];
+            const double size = dot(ab, ab), t = size > 0 ? std::clamp(dot(p - corners_[i], ab) / size, 0.0, 1.0) : 0;
+            const double off = seamward::distance(corners_[i] + ab * t, p);
+            if (off >= least) continue;
+            least = off;
+            best = at_[i] + t * (at_[i + 1] - at_[i]);
         }
+        return best;
+    }
+
+private:
+    const std::vector<Point>& corners_;
+    std::vector<double> at_;
+};
+
+}  // namespace
+
+double depth_of(const Clearance& clearance, const std::vector<Point>& way, const Point& at, double radius) {
+    constexpr double hardly_wider = 1.1, exact = 0.02;  // radii
+    if (way.size() < 2) return 0;
+    const double wide = std::min(hardly_wider * radius, 0.99 * clearance.cap());
+    const Run run(way);
+    const double start = run.beside(at);
+    double depth = 0;
+    for (const double sign : {1.0, -1.0}) {
+        const double end = sign > 0 ? run.length() : 0;
+        double here = start;
+        while ((end - here) * sign > 0) {
+            const double spare = wide - clearance.at(run[here]);  // nowhere within that distance is it wider
+            if (spare < 0) break;
+            here += sign * std::max(spare, exact * radius);
+        }
+        depth += std::min(std::abs(here - start), std::abs(end - start));
     }
     return depth;
 }
@@ -467,7 +513,7 @@ MeasuredOpening told(const Passages& passages, const ThroatWay& way, const Mouth
     m.at = at;
     m.take_mouth(mouth);
     m.through = way.corners;
-    m.depth = depth_of(passages, way);
+    m.depth = depth_of(passages.clearance(), way.corners, m.at, way.radius);
     m.at_most = 2 * std::max(way.radius, most);
     if (section != nullptr) {
         m.shape = shape_of(*section, m.width, m.length);
@@ -520,7 +566,7 @@ std::vector<MeasuredOpening> tell_apart(const Passages& passages, const Bodies& 
         gates.emplace_back(*gate.section, way.radius);
         const std::optional<Beside> beside = around.widest_beside(gates);
         if (!beside) {
-            if (list.size() == 1) return {};
+            if (list.size() == 1 || around.is_cut_short()) return {};
             std::stable_sort(list.begin(), list.end(),
                              [](const MeasuredOpening& a, const MeasuredOpening& b) { return a.width > b.width; });
             return list;
@@ -538,6 +584,7 @@ std::vector<MeasuredOpening> measure(const Passages& passages, const Bodies& bod
     const Clearance& clearance = passages.clearance();
     const Opening& opening = openings.list[which];
     ThroatWay way = widest_way(passages, bodies, home, openings, which, exact);
+    if (way.corners.empty()) return {};
     const Mouth mouth(passages, opening);
     const Surroundings around(passages, bodies, openings, which, way.radius);
     ShutBy cut;
@@ -545,6 +592,7 @@ std::vector<MeasuredOpening> measure(const Passages& passages, const Bodies& bod
     for (int turn = 0; turn < 4; ++turn) {
         std::vector<Stand> wider;
         most = widest_in(clearance, mouth.pieces, way.radius, clearance.cap(), wider);
+        if (opening.stray) most = clearance.cap();  // its mouth does not shut it
         cut = narrowest_cut(passages, around, opening, way, mouth.pieces, most);
         if (std::min(most, cut.at_most) <= way.radius * sure) break;
         wider.insert(wider.end(), cut.stands.begin(), cut.stands.end());
@@ -554,22 +602,6 @@ std::vector<MeasuredOpening> measure(const Passages& passages, const Bodies& bod
     std::vector<MeasuredOpening> several = tell_apart(passages, bodies, home, openings, which, around, mouth, way);
     if (several.empty()) several.push_back(told(passages, way, mouth, nullptr, cut.at, most));
     return several;
-}
-
-MeasuredOpening hole_as_drawn(const Passages& passages, const Opening& hole) {
-    constexpr double to_each_side = 1.5;  // radii
-    const Mouth mouth(passages, hole);
-    std::vector<Stand> stands;
-    const double most = widest_in(passages.clearance(), mouth.pieces, 0, passages.clearance().cap(), stands);
-    const auto less = [](const Stand& a, const Stand& b) { return a.clearance < b.clearance; };
-    const Stand middle = stands.empty() ? passages[hole.mouth[0]] : *std::max_element(stands.begin(), stands.end(), less);
-    const Vector off = cut_of(mouth.pieces).normal * (to_each_side * middle.clearance);
-    ThroatWay way;
-    way.radius = middle.clearance;
-    way.tightest = middle.at;
-    way.corners = {middle.at + off * -1, middle.at, middle.at + off};
-    const Section section = section_of_mouth(mouth.pieces);
-    return told(passages, way, mouth, &section, middle.at, most);
 }
 
 }  // namespace seamward

@@ -68,17 +68,14 @@ struct TightPlace {
 /// The stretch with the tightest place first, others by falling length; `most` of them, one at least.
 [[nodiscard]] std::vector<TightPlace> tight_places(const Passages& passages, const ThroatWay& way, std::size_t most);
 
-/// Meters along a way, as far as it is hardly wider than at its narrowest.
-[[nodiscard]] double depth_of(const Passages& passages, const ThroatWay& way);
+/// Meters along the way of a ball, both ways from where it is held tightest, as far as a ball larger by a tenth does not fit.
+[[nodiscard]] double depth_of(const Clearance& clearance, const std::vector<Point>& way, const Point& at, double radius);
 
 /// Measures an opening anew, exactly: all that went before was to find it. The width lies between the ball that was led through
 /// and the largest that fits into any portal of the mouth. Where several openings turn out to share the mouth, each is told, the
-/// widest first.
+/// widest first; none where an opening that no passage between its bodies belongs to is no way from one to the other: then what
+/// parts them is narrower, and lies elsewhere.
 [[nodiscard]] std::vector<MeasuredOpening> measure(const Passages& passages, const Bodies& bodies, const WaysHome& home,
                                                    const Openings& openings, std::size_t which);
-
-/// What a hole would be if the largest ball that fits into its mouth got straight through; nothing is proved by that, but the
-/// upper bound is right.
-[[nodiscard]] MeasuredOpening hole_as_drawn(const Passages& passages, const Opening& hole);
 
 }  // namespace seamward

@@ -182,6 +182,11 @@ void gather_stray(const Passages& passages, const Bodies& bodies, const std::vec
             opening.widest = i;
         }
     }
+    for (std::size_t i = first_new; i < openings.size(); ++i) {
+        std::vector<std::uint32_t>& mouth = openings[i].mouth;
+        std::sort(mouth.begin(), mouth.end());
+        mouth.erase(std::unique(mouth.begin(), mouth.end()), mouth.end());
+    }
     drop_beside(passages, first_new, beside, openings);
 }
 
@@ -235,23 +240,24 @@ private:
     [[nodiscard]] std::uint32_t first_border(const std::vector<Point>& way) const {
         constexpr int looks = 32, halvings = 24;
         const CellComplex& complex = passages_.air().complex;
-        std::uint32_t last = Openings::none;
+        Point last_at = way[0];
+        std::uint32_t last = complex.cell_at(last_at);
         for (std::size_t i = 0; i + 1 < way.size(); ++i) {
-            const Vector along = way[i + 1] - way[i];
             for (int k = 0; k < looks; ++k) {
-                double low = (k - 0.5) / looks, high = (k + 0.5) / looks;
-                const std::uint32_t cell = complex.cell_at(way[i] + along * high);
-                const std::uint32_t before = std::exchange(last, cell);
-                if (before == Openings::none || !is_between_bodies(before, cell)) continue;
+                const Point at = way[i] + (way[i + 1] - way[i]) * ((k + 0.5) / looks), before_at = std::exchange(last_at, at);
+                const std::uint32_t cell = complex.cell_at(at), before = std::exchange(last, cell);
+                if (!is_between_bodies(before, cell)) continue;
                 std::uint32_t front = before, back = cell;
+                double low = 0, high = 1;
                 for (int turn = 0; turn < halvings; ++turn) {
                     const double middle = (low + high) / 2;
-                    const std::uint32_t there = complex.cell_at(way[i] + along * middle);
+                    const std::uint32_t there = complex.cell_at(before_at + (at - before_at) * middle);
                     const bool beyond = is_between_bodies(before, there);
                     (beyond ? high : low) = middle;
                     if (body_of_cell_[there] >= 0) (beyond ? back : front) = there;
                 }
-                return border_beside(front, back, way[i] + along * low);
+                const std::uint32_t border = border_beside(front, back, before_at + (at - before_at) * low);
+                if (border != Openings::none) return border;
             }
         }
         return Openings::none;
@@ -337,6 +343,20 @@ bool is_hole(const Passages& passages, const CellShares& shares, const std::vect
         radius = std::max(radius, passages[i].clearance);
     }
     return of_screen || area <= longest * 4 * radius * radius;
+}
+
+/// To a hole that no passage between its bodies belongs to, one that begins in the widest place of its mouth. Other mouths
+/// without any are pieces of such as have some, beside pipes.
+void take_passage_in_mouth(const Passages& passages, Opening& opening) {
+    if (!opening.passages.empty() || !opening.hole) return;
+    const std::uint32_t widest =
+        std::ranges::max(opening.mouth, {}, [&](std::uint32_t portal) { return passages[portal].clearance; });
+    const std::span<const std::uint32_t> from_there = passages.of(widest);
+    if (from_there.empty()) return;
+    opening.widest = std::ranges::max(from_there, {}, [&](std::uint32_t i) { return passages.passage(i).clearance; });
+    opening.passages = {opening.widest};
+    opening.radius = passages[widest].clearance;
+    opening.unled = true;
 }
 
 /// For each portal between two bodies the first of those that it hangs together with.
@@ -446,9 +466,10 @@ Openings find_openings(const Passages& passages, const Bodies& bodies, const Way
         }
     }
     gather_stray(passages, bodies, stray, openings);
+    for (Opening& opening : openings) take_passage_in_mouth(passages, opening);
     std::vector<std::uint32_t> at_portal(is_border.size(), Openings::none);
     std::erase_if(openings, [&](const Opening& o) {
-        if (!o.passages.empty() || (o.hole && !o.mouth.empty())) return false;
+        if (!o.passages.empty()) return false;
         for (const std::uint32_t portal : o.mouth) at_portal[portal] = Openings::untold;
         return true;
     });

@@ -12,12 +12,13 @@ namespace seamward {
 struct Opening {
     std::int32_t first = 0, second = 0;   ///< bodies; the first has the smaller number
     std::vector<std::uint32_t> mouth;     ///< portals that together shut it, where the second body begins to widen
-    std::vector<std::uint32_t> passages;  ///< between stands of the two, through which one gets from one body to the other; a
-                                          ///< hole may have none, where stands on both its sides went with one body
+    std::vector<std::uint32_t> passages;  ///< between stands of the two, through which one gets from one body to the other
     std::uint32_t widest = 0;             ///< of those, the one for the largest ball
     double radius = 0;                    ///< meters, of that ball
     bool hole = false;                    ///< its mouth is flat and shuts it, as between wires that cross
     bool stray = false;                   ///< its mouth is no border between cells of the two: a cell reaches through it
+    bool unled = false;                   ///< stands on both sides of its mouth went with one body; its passage leads through the
+                                          ///< mouth, but not from body to body
 };
 
 struct Openings {
@@ -36,6 +37,10 @@ struct Openings {
         if (!passages.was_added(passage)) return false;
         const std::uint32_t by = through[passage - (passages.count() - through.size())];
         return by != inside && by != which;
+    }
+    /// Whether it may lead through that one: one that was lost on the way may lead anywhere.
+    [[nodiscard]] bool may_lead_through(const Passages& passages, std::uint32_t passage, std::size_t which) const {
+        return !leads_elsewhere(passages, passage, which) || through[passage - (passages.count() - through.size())] == none;
     }
     static constexpr std::uint32_t inside = 0xfffffffe;
     std::vector<std::uint32_t> through;  ///< for each passage that was added: an opening, `none`, or `inside` of a body's cells

@@ -2,17 +2,21 @@
 #include "interior/screens.h"
 
 #include <algorithm>
+#include <array>
 #include <map>
-#include <numeric>
 #include <set>
 #include <utility>
+
+#include "geometry/hull_area.h"
+#include "graph/union_find.h"
 
 namespace seamward {
 
 namespace {
 
-constexpr double alike = 0.1;   // widths of one screen differ by less, as a fraction
-constexpr std::size_t few = 5;  // fewer are openings side by side
+constexpr double alike = 0.1;    // widths of one screen differ by less, as a fraction
+constexpr double as_far = 1.05;  // widths between mouths: what is drawn one width apart is measured a little narrower
+constexpr std::size_t few = 5;   // fewer are openings side by side
 
 /// Meters between two segments (Ericson 2005, 5.1.9).
 double apart(const Point& a, const Point& b, const Point& c, const Point& d) {
@@ -46,70 +50,86 @@ bool are_near(const MeasuredOpening& a, const MeasuredOpening& b, double most) {
     return false;
 }
 
-bool are_alike(double a, double b) { return std::abs(a - b) <= alike * std::max(a, b); }
-
-/// Parts that hold the ball in openings that are put together: up to three, since wires that cross may be drawn as two, and the
-/// outermost openings are held by the frame as well.
-class Holders {
+/// Openings that are put together: all as wide and as long as each other, and held by up to three parts, since wires that cross
+/// may be drawn as two, and the outermost openings are held by the frame as well.
+class Group {
 public:
-    explicit Holders(const MeasuredOpening& of) : parts_{of.parts[0], of.parts[1]} {}
+    explicit Group(const MeasuredOpening& of)
+        : parts_{of.parts[0], of.parts[1]}, width_{of.width, of.width}, length_{of.length, of.length} {}
 
-    /// False, and nothing done, where it would be more.
-    [[nodiscard]] bool take(const Holders& other) {
+    [[nodiscard]] bool goes_with(const Group& other) const {
+        if (!width_.with(other.width_).is_narrow() || !length_.with(other.length_).is_narrow()) return false;
         std::set<std::uint32_t> all = parts_;
         all.insert(other.parts_.begin(), other.parts_.end());
-        if (all.size() > 3) return false;
-        parts_ = std::move(all);
-        return true;
+        return all.size() <= 3;
+    }
+    void take(const Group& other) {
+        parts_.insert(other.parts_.begin(), other.parts_.end());
+        width_ = width_.with(other.width_);
+        length_ = length_.with(other.length_);
     }
 
 private:
+    struct Range {
+        double least, most;
+        [[nodiscard]] Range with(const Range& other) const { return {std::min(least, other.least), std::max(most, other.most)}; }
+        [[nodiscard]] bool is_narrow() const { return most - least <= alike * most; }
+    };
+
     std::set<std::uint32_t> parts_;
+    Range width_, length_;
 };
 
-/// The two larger sides of the box around the openings, multiplied: screens are flat.
+/// Square meters around all mouths, as seen along the cut across the widest: screens are flat.
 double area_of(const std::vector<std::size_t>& members, const std::vector<MeasuredOpening>& measured) {
-    Point low = measured[members[0]].low, high = measured[members[0]].high;
+    const MeasuredOpening& widest = measured[members[0]];
+    const Vector normal = widest.cut ? widest.cut->normal : cut_of(widest.mouth).normal;
+    std::vector<Point> corners;
     for (const std::size_t i : members) {
-        const MeasuredOpening& m = measured[i];
-        low = {std::min(low.x, m.low.x), std::min(low.y, m.low.y), std::min(low.z, m.low.z)};
-        high = {std::max(high.x, m.high.x), std::max(high.y, m.high.y), std::max(high.z, m.high.z)};
+        for (const ConvexPolygon& piece : measured[i].mouth) corners.insert(corners.end(), piece.begin(), piece.end());
     }
-    std::array<double, 3> sides{high.x - low.x, high.y - low.y, high.z - low.z};
-    std::sort(sides.begin(), sides.end());
-    return sides[1] * sides[2];
+    return hull_area(corners, normal);
+}
+
+/// The coordinate along which openings are spread the most.
+double Point::*longest_axis(const std::vector<std::size_t>& list, const std::vector<MeasuredOpening>& measured) {
+    double Point::*best = &Point::x;
+    double most = -1;
+    for (double Point::*axis : {&Point::x, &Point::y, &Point::z}) {
+        const auto [low, high] = std::ranges::minmax(list, {}, [&](std::size_t i) { return measured[i].low.*axis; });
+        const double spread = measured[high].low.*axis - measured[low].low.*axis;
+        if (spread > most) {
+            most = spread;
+            best = axis;
+        }
+    }
+    return best;
 }
 
 }  // namespace
 
 std::vector<Screen> find_screens(const std::vector<Opening>& openings, const std::vector<MeasuredOpening>& measured) {
-    std::vector<std::size_t> parent(measured.size());
-    std::iota(parent.begin(), parent.end(), std::size_t{0});
-    const auto find = [&](std::size_t x) {
-        while (parent[x] != x) x = parent[x] = parent[parent[x]];
-        return x;
-    };
-    std::vector<Holders> holders(measured.begin(), measured.end());
+    UnionFind joined(measured.size());
+    std::vector<Group> group(measured.begin(), measured.end());
     std::map<std::array<std::int32_t, 2>, std::vector<std::size_t>> by_bodies;
     for (std::size_t i = 0; i < measured.size(); ++i) by_bodies[{openings[i].first, openings[i].second}].push_back(i);
     for (auto& [key, list] : by_bodies) {
-        std::sort(list.begin(), list.end(), [&](std::size_t i, std::size_t j) {
-            return measured[i].low.x != measured[j].low.x ? measured[i].low.x < measured[j].low.x : i < j;
-        });
+        double Point::*axis = longest_axis(list, measured);
+        std::ranges::stable_sort(list, {}, [&](std::size_t i) { return measured[i].low.*axis; });
         for (std::size_t k = 0; k < list.size(); ++k) {
             const MeasuredOpening& a = measured[list[k]];
-            for (std::size_t l = k + 1; l < list.size() && measured[list[l]].low.x <= a.high.x + a.width * (1 + alike); ++l) {
+            for (std::size_t l = k + 1; l < list.size() && measured[list[l]].low.*axis <= a.high.*axis + a.width * as_far; ++l) {
                 const MeasuredOpening& b = measured[list[l]];
-                const std::size_t x = find(list[k]), y = find(list[l]);
-                if (x == y || !are_alike(a.width, b.width) || !are_alike(a.length, b.length) ||
-                    !are_near(a, b, std::min(a.width, b.width)))
-                    continue;
-                if (holders[std::min(x, y)].take(holders[std::max(x, y)])) parent[std::max(x, y)] = std::min(x, y);
+                const auto [x, y] = std::minmax(
+                    {joined.find(static_cast<std::uint32_t>(list[k])), joined.find(static_cast<std::uint32_t>(list[l]))});
+                if (x == y || !group[x].goes_with(group[y]) || !are_near(a, b, as_far * std::min(a.width, b.width))) continue;
+                group[x].take(group[y]);
+                joined.join(x, y);
             }
         }
     }
-    std::map<std::size_t, std::vector<std::size_t>> groups;
-    for (std::size_t i = 0; i < measured.size(); ++i) groups[find(i)].push_back(i);
+    std::map<std::uint32_t, std::vector<std::size_t>> groups;
+    for (std::uint32_t i = 0; i < measured.size(); ++i) groups[joined.find(i)].push_back(i);
     std::vector<Screen> screens;
     for (auto& [first, members] : groups) {
         if (members.size() < few) {

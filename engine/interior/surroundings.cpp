@@ -26,14 +26,18 @@ Surroundings::Surroundings(const Passages& passages, const Bodies& bodies, const
             if (!is_elsewhere(end)) add(end, bodies, opening);
         }
     }
-    for (std::size_t k = 0; k < stands_.size() && stands_.size() < most_stands; ++k) {
+    for (std::size_t k = 0; k < stands_.size(); ++k) {
         if (stands_[k].out) continue;
+        if (stands_.size() >= most_stands) {
+            cut_short_ = true;
+            break;
+        }
         for (const std::uint32_t i : passages.of(stands_[k].stand)) {
             const std::uint32_t to = passages.passage(i).across(stands_[k].stand);
             const std::int32_t body = bodies.of[to];
             if (body != opening.first && body != opening.second) continue;
             if (is_elsewhere(to)) continue;
-            if (passages.passage(i).clearance >= narrower * radius && !openings.leads_elsewhere(passages, i, which))
+            if (passages.passage(i).clearance >= narrower * radius && openings.may_lead_through(passages, i, which))
                 add(to, bodies, opening);
         }
     }
@@ -47,7 +51,7 @@ void Surroundings::add(std::uint32_t stand, const Bodies& bodies, const Opening&
     stands_.push_back({stand, !out ? -1 : body == opening.first ? 0 : body == opening.second ? 1 : -1, out});
 }
 
-bool Surroundings::shut_by(const std::vector<Gate>& gates) const { return !widest_beside(gates); }
+bool Surroundings::shut_by(const std::vector<Gate>& gates) const { return !cut_short_ && !widest_beside(gates); }
 
 std::optional<Beside> Surroundings::widest_beside(const std::vector<Gate>& gates) const {
     std::vector<Link> links;
@@ -56,7 +60,7 @@ std::optional<Beside> Surroundings::widest_beside(const std::vector<Gate>& gates
             const Passage& p = passages_.passage(i);
             const auto to = local_.find(p.across(stands_[k].stand));
             if (to == local_.end() || to->second <= k || p.clearance < narrower * radius_) continue;
-            if (!is_any_crossed(gates, passages_, i) && !openings_.leads_elsewhere(passages_, i, which_))
+            if (!is_any_crossed(gates, passages_, i) && openings_.may_lead_through(passages_, i, which_))
                 links.push_back({p.clearance, i, k, to->second, p.led()});
         }
     }

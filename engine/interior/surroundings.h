@@ -16,13 +16,14 @@ namespace seamward {
 class Surroundings {
 public:
     /// `radius`: meters, of the ball that was led through. Stands where one of 0.6 times that does not fit are left out; of very
-    /// many stands the first 4,000 are looked at.
+    /// many stands the first 4,000 are looked at, and nothing counts as shut then.
     Surroundings(const Passages& passages, const Bodies& bodies, const Openings& openings, std::size_t which, double radius);
 
     /// Whether no chain of passages leads from one end to the other but through the gates. O(p log p) for p passages here.
     [[nodiscard]] bool shut_by(const std::vector<Gate>& gates) const;
-    /// Of the widest chain that does so its narrowest passage.
+    /// Of the widest chain that does so its narrowest passage; nothing where there is none among the stands that were looked at.
     [[nodiscard]] std::optional<Beside> widest_beside(const std::vector<Gate>& gates) const;
+    [[nodiscard]] bool is_cut_short() const { return cut_short_; }
 
 private:
     struct Local {
@@ -53,6 +54,7 @@ private:
     const Openings& openings_;
     std::size_t which_;
     double radius_;
+    bool cut_short_ = false;
     std::vector<Local> stands_;
     std::unordered_map<std::uint32_t, std::size_t> local_;
     mutable std::unordered_map<std::uint32_t, double> led_;  ///< by passage; not for several threads

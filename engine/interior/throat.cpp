@@ -6,6 +6,8 @@
 #include <queue>
 #include <unordered_map>
 
+#include "interior/mouth_way.h"
+
 namespace seamward {
 
 namespace {
@@ -172,7 +174,8 @@ private:
         }
         // Where no way out came in, the passage itself is one.
         for (const int side : {0, 1}) {
-            if (!gates_.empty() || std::any_of(stands_.begin(), stands_.end(), [&](const Local& l) { return l.side == side; }))
+            if (!gates_.empty() || opening_.unled ||
+                std::any_of(stands_.begin(), stands_.end(), [&](const Local& l) { return l.side == side; }))
                 continue;
             const std::int32_t body = side == 0 ? opening_.first : opening_.second;
             stands_[bodies_.of[start.from] == body ? 0 : 1].side = side;
@@ -424,6 +427,10 @@ ThroatWay widest_way(const Passages& passages, const Bodies& bodies, const WaysH
         ThroatWay other =
             look_around(passages, bodies, openings, which, tolerance, false, {opening.widest, opening.radius}, {}, 0);
         if (!other.corners.empty() && (best.corners.empty() || other.radius < best.radius)) best = std::move(other);
+    }
+    if (best.corners.empty() && opening.unled) {
+        best = way_through_mouth(passages, bodies, openings, opening, tolerance);
+        if (best.corners.empty()) return {};
     }
     if (best.corners.empty()) {
         const Passage& p = passages.passage(opening.widest);

@@ -3,6 +3,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
+#include <utility>
 
 #include "base/phrases.h"
 #include "base/text.h"
@@ -98,8 +100,13 @@ std::vector<GapPlace> found_places(const Found& found) {
 
 Survey found_survey(const Found& found) {
     Survey survey;
-    for (const FoundSpace& space : found.spaces)
-        survey.spaces.push_back({.id = space.id, .name = one_line(listed(space.labels)), .kind = space.kind});
+    std::map<std::string, std::size_t> bearers;
+    for (const FoundSpace& space : found.spaces) ++bearers[one_line(listed(space.labels))];
+    for (const FoundSpace& space : found.spaces) {
+        std::string name = one_line(listed(space.labels));
+        if (!name.empty() && bearers[name] > 1) name += " [" + space.id + ']';
+        survey.spaces.push_back({.id = space.id, .name = std::move(name), .kind = space.kind});
+    }
     for (const FoundGap& gap : found.gaps) survey.gaps.push_back(gap_of(gap));
     for (const FoundJoint& joint : found.joints) survey.gaps.push_back(gap_of(joint));
     return survey;

@@ -42,6 +42,12 @@ public:
         return std::move(remarks_);
     }
 
+    std::vector<Message> on_what_is_unknown() {
+        starts_and_ends();
+        joints_drawn_shut();
+        return std::move(remarks_);
+    }
+
 private:
     /// The patterns have a place for the names.
     void add(const std::vector<Message>& names, const char* one, const char* many) {
@@ -152,6 +158,8 @@ private:
 }  // namespace
 
 std::vector<Message> remarks_on(const Job& job, const TraceSettings& settings) { return Remarks(job, settings).all(); }
+
+std::vector<Message> remarks_on_what_is_unknown(const Job& job) { return Remarks(job, {}).on_what_is_unknown(); }
 
 std::optional<Message> remark_on_widths(const Survey& survey, const Trace& trace) {
     std::set<std::uint32_t> gaps;

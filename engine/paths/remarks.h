@@ -17,6 +17,10 @@ namespace seamward {
 /// O(spaces + gaps).
 [[nodiscard]] std::vector<Message> remarks_on(const Job& job, const TraceSettings& settings);
 
+/// Those of them that say why fewer ways in are known than there may be: no start, no end, and joints of a model that nobody
+/// measured. O(spaces + gaps).
+[[nodiscard]] std::vector<Message> remarks_on_what_is_unknown(const Job& job);
+
 /// How many of the gaps on the paths told have a width that was assumed, as a sentence; nothing when none has.
 [[nodiscard]] std::optional<Message> remark_on_widths(const Survey& survey, const Trace& trace);
 

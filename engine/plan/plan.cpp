@@ -9,6 +9,7 @@
 #include "catalog/shipped.h"
 #include "materials/duty_rules.h"
 #include "network/cut.h"
+#include "paths/remarks.h"
 #include "plan/closing_program.h"
 #include "plan/ladder_by_programs.h"
 #include "plan/last_checks.h"
@@ -265,8 +266,10 @@ private:
         }
     }
 
-    /// Spaces that animals live in and that start no ways in the survey, and ways that are too small for them.
+    /// Why fewer ways in are known than there may be, spaces that animals live in and that start no ways in the survey, and ways
+    /// that are too small for them.
     void add_notes() {
+        for (Message& remark : remarks_on_what_is_unknown(job_)) plan_.notes.push_back(std::move(remark));
         for (const Departure& departure : plan_.departures) {
             const Occupant& occupant = job_.occupied[departure.occupant];
             if (!departure.way_passes)

@@ -27,6 +27,9 @@ public:
         write_list("pockets", found_.pockets, [&](const FoundPocket& pocket) { write(pocket); });
         write_paths(finding_.job, finding_.trace, json_);
         write_list("parts", found_.parts, [&](const FoundPart& part) { write(part); });
+        json_.key("size_m").begin_array();
+        for (const double side : {found_.size.x, found_.size.y, found_.size.z}) json_.value(to_nanometers(side));
+        json_.end_array();
         write_list("lost", finding_.lost, [&](const LostProducts& lost) { write(lost); });
         json_.key("notes").begin_array();
         for (const std::string& note : finding_.notes) json_.value(printable(note));

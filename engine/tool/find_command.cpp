@@ -3,6 +3,8 @@
 
 #include <algorithm>
 #include <filesystem>
+#include <fstream>
+#include <string_view>
 
 #include "base/measure_text.h"
 #include "base/text.h"
@@ -56,13 +58,31 @@ void check_rooms(const FindSettings& settings, const Found& found) {
     std::vector<Diagnostic> faults;
     for (const RoomSeed& room : settings.rooms) {
         const auto same = [&](const FoundSpace& space) { return space.id == room.id; };
-        if (std::any_of(found.spaces.begin(), found.spaces.end(), same)) continue;
+        if (room.kind == SpaceKind::outdoors || std::any_of(found.spaces.begin(), found.spaces.end(), same)) continue;
         faults.push_back({"--room " + room.id,
                           {},
-                          "no space got this name: the point lies outside of the model, or in the same air as another room",
-                          "give a point in the middle of the room, and one name to each space"});
+                          "no space got this name: the point lies in the same air as another room, or in the open air",
+                          "give one name to each space; --widest says which openings join two to one"});
     }
     if (!faults.empty()) throw BadInput(std::move(faults));
+}
+
+/// Refuses to write over a job file in which somebody has laid a survey: what is typed in there is nowhere else.
+void check_nothing_is_lost(const std::string& output) {
+    std::error_code error;
+    if (output.empty() || !fs::is_regular_file(output, error)) return;
+    std::ifstream file(output);
+    std::string line;
+    while (std::getline(file, line)) {
+        const std::string_view said = std::string_view(line).substr(0, line.find('#'));
+        for (const std::string_view word : {"how: measured", "how: assumed", "pests:", "closed:", "duty:", "sightings:"}) {
+            if (said.find(word) == std::string_view::npos) continue;
+            throw BadInput({{output,
+                             {},
+                             "has a survey in it (" + std::string(word.substr(0, word.find(':'))) + "), which would be lost",
+                             "give -o another name, or remove this file first"}});
+        }
+    }
 }
 
 std::vector<std::string> head_of_job(const FindSettings& settings) {
@@ -74,7 +94,8 @@ std::vector<std::string> head_of_job(const FindSettings& settings) {
         "what a model does not tell: gaps that are not in it, duty: of drains, weeps and vents, pests:, closed:.",
         "Where parts touch (joint-1 and so on, at the end of the gaps) the model is shut: width 0. Such a joint that stands open",
         "takes its measured width in the same place, and how: measured; trace and plan then count it.",
-        "docs/job-file.md has every key. Another run of seamward find with the same -o replaces this file."};
+        "docs/job-file.md has every key. Another run of seamward find with the same -o replaces this file as long as there is no",
+        "survey in it."};
 }
 
 }  // namespace
@@ -84,6 +105,7 @@ void run_find(const FindRequest& request, const Console& console, const RunConte
     finding.settings = find_settings(request);
     const ReadSettings reading = read_settings(request);
     if (!request.output.empty()) check_output(request);
+    check_nothing_is_lost(request.output);
     {
         Model model = read_model(request.model, request.model, reading, context);
         finding.job.name = one_line(fs::path(request.model).stem().string());

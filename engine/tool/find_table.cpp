@@ -37,6 +37,7 @@ std::string volume_text(double cubic_meters) {
 std::string part_text(const FoundPart& part) {
     const std::string name = one_line(part.name);
     std::string text = name.empty() ? part.id : name;
+    if (part.shares_name) text += " [" + part.id + ']';
     if (!part.ifc_class.empty()) text += " (" + printable(part.ifc_class) + ')';
     return text;
 }
@@ -64,9 +65,9 @@ public:
         print_paragraph("",
                         counted(found_.parts.size(), "part", "parts") + ", " + counted(found_.spaces.size(), "space", "spaces") +
                             ", " + counted(found_.gaps.size(), "gap", "gaps") + ", " +
-                            counted(found_.joints.size(), "joint", "joints") + ". What is narrower than " +
-                            width_text(finding_.settings.smallest) + " counts as shut, what is wider than " +
-                            width_text(finding_.settings.widest) + " as open air.",
+                            counted(found_.joints.size(), "joint", "joints") + ". The model is " + size_text(found_.size) +
+                            ". What is narrower than " + millimeters_text(finding_.settings.smallest) +
+                            " counts as shut, what is wider than " + width_text(finding_.settings.widest) + " as open air.",
                         console_);
         print_notes();
         print_spaces();

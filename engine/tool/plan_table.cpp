@@ -7,6 +7,7 @@
 #include "base/phrases.h"
 #include "catalog/duties.h"
 #include "materials/treatment_name.h"
+#include "network/network.h"
 #include "plan/owner_part.h"
 #include "plan/to_bring.h"
 #include "tool/departure_lines.h"
@@ -70,7 +71,10 @@ private:
 
     void summary() {
         std::string text = "Against " + names_text(settings_.against) + ": ";
-        if (plan_.steps.empty())
+        const Roles roles(survey_, {});
+        if (roles.start_spaces().empty() || roles.end_spaces().empty())
+            text += "nothing can be planned, since no way in is known.";
+        else if (plan_.steps.empty())
             text += plan_.budget && !plan_.budget->reaches_all ? "nothing within the budget helps." : "nothing to do.";
         else
             text += counted(plan_.steps.size(), "gap", "gaps") + " to treat, " + money_text(plan_.cost) + ", about " +

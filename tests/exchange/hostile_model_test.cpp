@@ -153,6 +153,8 @@ std::vector<Broken> broken_files() {
         {"GltfWithALoopOfNodes", {"a.gltf", gltf_box(R"({"children":[1]},{"children":[0],"mesh":0})")}, ""},
         {"GlbThatIsJson", {"a.glb", gltf}, ""},
         {"IfcOfText", {"a.ifc", "hello"}, "has no products"},
+        {"IfcThatEndsEarly", {"a.ifc", with(ifc_rooms(), "ENDSEC;\nEND-ISO-10303-21;", "")}, "a part of it is missing"},
+        {"IfcThatEndsInItsHeader", {"a.ifc", ifc_rooms().substr(0, 100)}, "a part of it is missing"},
         {"IfcWithoutShapes",
          {"a.ifc", with(ifc_rooms(), "IFCEXTRUDEDAREASOLID", "IFCNOSUCHSOLID")},
          "none with a shape that can be read"},

@@ -81,7 +81,9 @@ TEST_P(FindInScreen, TellsOneMeshWithAllItsHoles) {
     EXPECT_GE(gap.at_most, gap.width);
     EXPECT_LE(gap.at_most, 1.004 * gap.width);
     EXPECT_EQ(gap.openings, static_cast<std::uint32_t>(of.across * of.up));
-    EXPECT_TRUE(std::holds_alternative<Mesh>(gap.shape));
+    ASSERT_TRUE(std::holds_alternative<Mesh>(gap.shape));
+    const double pitch = of.hole + of.wire, area = (of.across * pitch - of.wire) * (of.up * pitch - of.wire);
+    EXPECT_NEAR(std::get<Mesh>(gap.shape).area.value_or(0), area, 0.01 * area) << "however it is turned";
 }
 
 // Holes and wires of hardware cloth: 4 and 2 to the inch, a coarse one and a fine one.

@@ -89,7 +89,7 @@ TEST_F(FindSurvey, MeasuredJointsOfTheDuplexAreWaysInUntilTheyAreClosed) {
                       window = job.measure("M_Fixed:4835mm", "Exterior", "outdoors, room-2", "0.4 mm"),
                       sill = job.measure("Foundation", "Exterior - Brick", "outdoors, room-2", "1.2 mm"),
                       skylight = job.measure("M_Skylight", "Basic Roof", "outdoors, room-2", "2.5 mm"),
-                      party_wall = job.measure("Party Wall", "Finish Floor", "room-4, room-7", "0.8 mm");
+                      party_wall = job.measure("Party Wall", "Finish Floor", "room-4, space-1", "0.8 mm");  // above a ceiling
     job.add("pests: [bark-scorpion, bark-scorpion-young]");
     folder().write("survey.yaml", job.text());
 

@@ -2,6 +2,7 @@
 // `seamward find` as a whole: what it answers, what it writes, what it leaves alone. Single faults: command_cases.cmake.
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cstdlib>
 #include <filesystem>
 
@@ -269,6 +270,52 @@ TEST_F(Find, ReplacesAJobFileWholeOrNotAtAll) {
 }
 
 /// Stopped while it works: ended by the signal, nothing written.
+/// What somebody typed into a job file is nowhere else.
+TEST_F(Find, DoesNotWriteOverASurvey) {
+    ASSERT_EQ(run(in_room + "-o job.yaml").exit_code, 0);
+    ASSERT_EQ(run(in_room + "--smallest '1 mm' -o job.yaml").exit_code, 0) << "its own answer may go";
+    const std::string found = read_file(path("job.yaml"), "", 1 << 20);
+    std::string measured = found;
+    const std::size_t how = measured.rfind("how: modeled");
+    ASSERT_NE(how, std::string::npos);
+    measured.replace(how, 12, "how: measured, plus_minus: 0.2 mm");
+    for (const std::string& surveyed : {measured, found + "pests: [house-mouse]\n"}) {
+        folder().write("job.yaml", surveyed);
+        const Ran ran = run(in_room + "-o job.yaml");
+        EXPECT_EQ(ran.exit_code, 1) << ran.out;
+        EXPECT_NE(ran.err.find("has a survey in it"), std::string::npos) << ran.err;
+        EXPECT_EQ(read_file(path("job.yaml"), "", 1 << 20), surveyed);
+    }
+}
+
+/// A slab under the open sky is no tight house.
+TEST_F(Find, SaysThatThereIsNoRoom) {
+    BoxFile file;
+    file.add("slab", {0, 0, 0}, {3, 4, 0.1});
+    folder().write("slab.obj", file.text());
+    const Ran ran = run("find slab.obj --unit m --up z -o job.yaml");
+    ASSERT_EQ(ran.exit_code, 0) << ran.err;
+    std::string line = ran.out;
+    std::replace(line.begin(), line.end(), '\n', ' ');
+    for (const char* said : {"The model is 3.00 x 4.00 x 0.10 m", "No air is shut off from the open air", "--unit", "--room"})
+        EXPECT_NE(line.find(said), std::string::npos) << said << '\n' << ran.out;
+    const Ran planned = run("plan job.yaml --against house-mouse");
+    EXPECT_EQ(planned.exit_code, 0) << planned.err;
+    EXPECT_EQ(planned.out.find("nothing to do"), std::string::npos) << planned.out;
+    EXPECT_NE(planned.out.find("no living space"), std::string::npos) << planned.out;
+}
+
+/// Ways in begin in a porch behind screens as well.
+TEST_F(Find, AirOfTheOpenMayBeNamed) {
+    const Ran ran = run(in_room + "--room porch:outdoors=1.5,1.5,1 --json");
+    ASSERT_EQ(ran.exit_code, 0) << ran.err;
+    const Node spaces = value_of(parse_json(ran.out, "find").root(), "spaces");
+    ASSERT_EQ(spaces.size(), 2U);
+    EXPECT_EQ(value_of(item_of(spaces, 1), "id").text(), "porch");
+    EXPECT_EQ(value_of(item_of(spaces, 1), "kind").text(), "outdoors");
+    EXPECT_EQ(run(in_room + "--room yard:outdoors=-5,1.5,1").exit_code, 0) << "it is outdoors anyway";
+}
+
 TEST_F(Find, StopsWhenInterrupted) {
     const Ran exported = run("export " + shell_word(SEAMWARD_SOURCE_FOLDER "/scenarios/apartments.yaml") + " -o house.glb");
     ASSERT_EQ(exported.exit_code, 0) << exported.err;

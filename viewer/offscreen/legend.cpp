@@ -88,6 +88,7 @@ Legend::Legend(const PictureStory& story, const QSizeF& sheet, bool closeup)
       detail_(story.detail),
       faded_(story.faded),
       any_way_(!story.steps.empty()),
+      known_(story.known),
       closeup_(closeup),
       way_passes_(story.way_passes) {
     scale_at_ = closeup    ? QStringLiteral("at the gap")
@@ -246,7 +247,7 @@ void Legend::paint_heading(QPainter& painter) const {
     }
     place = QRectF(place.left(), place.top() + 2, heading_.width(), way_row);
     for (const QString& text : way_rows_) {
-        write(painter, words(19, true), any_way_ ? palette::way : closed_green, place, text);
+        write(painter, words(19, true), any_way_ ? palette::way : known_ ? closed_green : palette::ink, place, text);
         place.translate(0, way_row);
     }
     if (detail_.isEmpty()) return;

@@ -64,7 +64,7 @@ private:
     void paint_north(QPainter& painter, const OrbitCamera& camera) const;
 
     QString title_, way_, detail_, faded_, scale_at_;
-    bool any_way_, closeup_, way_passes_;
+    bool any_way_, known_, closeup_, way_passes_;
     std::vector<Line> list_, key_;
     QRectF heading_, card_, measures_;
     QStringList title_rows_, way_rows_, foot_rows_;

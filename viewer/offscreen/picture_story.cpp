@@ -11,6 +11,7 @@
 #include "catalog/shipped.h"
 #include "document/way_text.h"
 #include "layers/room_places.h"
+#include "network/network.h"
 #include "offscreen/drawn_way.h"
 
 namespace seamward::viewer {
@@ -148,6 +149,14 @@ PictureStory story_of_way(const House& house, const HouseFrame& frame, std::span
     const QString whose = request.animals.empty() ? QString() : QStringLiteral(" for %1").arg(plain(request.animals));
     if (paths.empty()) {
         tell_rooms(story, house, frame, paths, drawn, std::nullopt);
+        const Roles roles(house.survey, {});
+        story.known = !roles.start_spaces().empty() && !roles.end_spaces().empty();
+        if (!story.known) {
+            story.way = QStringLiteral("No way in can be told");
+            story.detail = roles.end_spaces().empty() ? QStringLiteral("no air is named as a room, so none can end")
+                                                      : QStringLiteral("no air is named as outdoors, so none can begin");
+            return story;
+        }
         story.way = QStringLiteral("No open way in%1").arg(whose);
         story.detail = closed_words(story.closed.size());
         return story;

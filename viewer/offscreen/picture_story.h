@@ -41,8 +41,9 @@ struct PictureStory {
     };
 
     QString heading;
-    QString way;     ///< "Way 1 of 3: yard to kitchen"; or what there is to say instead
-    QString detail;  ///< "smallest gap 3/64 in (1.2 mm)"
+    QString way;        ///< "Way 1 of 3: yard to kitchen"; or what there is to say instead
+    QString detail;     ///< "smallest gap 3/64 in (1.2 mm)"
+    bool known = true;  ///< false: no way in could be told, since none can begin or end
     std::vector<Step> steps;
     double ring = 13;       ///< radius of the ring around the smallest gap, units
     QString width_word;     ///< before the width of the smallest gap: "smallest gap"

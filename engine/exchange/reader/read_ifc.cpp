@@ -114,6 +114,8 @@ public:
 
     Model run() {
         const std::vector<StepProduct> products = products_in_step(text_);
+        if (text_.find("ISO-10303-21;") != text_.npos && text_.rfind("END-ISO-10303-21;") == text_.npos)
+            throw ReadRefusal("ends before the line END-ISO-10303-21;: a part of it is missing", "copy or export it again");
         if (products.empty())
             throw ReadRefusal("has no products with a place", "check that it is an IFC file in STEP form (ISO-10303-21)");
         load();
