@@ -360,7 +360,7 @@ Found find_gaps(const Model& model, const FindSettings& settings, const RunConte
         Bodies bodies = find_bodies(passages, seeds, rules, run);
         if (cap < far_seen && rooms_run_together(passages, bodies)) return false;
         const WaysHome home(passages, bodies);
-        Openings openings = find_openings(passages, bodies, home);
+        Openings openings = find_openings(passages, bodies, home, run);
         std::vector<MeasuredOpening> measured = part_mouths(measure_all(passages, bodies, home, openings, run), openings.list);
         join_bodies(settings.widest, seeds.size(), bodies, openings.list, measured);
         join_mouths(passages, openings.list, measured);

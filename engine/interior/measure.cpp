@@ -468,7 +468,7 @@ private:
 }  // namespace
 
 double depth_of(const Clearance& clearance, const std::vector<Point>& way, const Point& at, double radius) {
-    constexpr double hardly_wider = 1.1, exact = 0.02;  // radii
+    constexpr double hardly_wider = 1.1, stride = 0.5, exact = 0.05;  // radii
     if (way.size() < 2) return 0;
     const double wide = std::min(hardly_wider * radius, 0.99 * clearance.cap());
     const Run run(way);
@@ -476,11 +476,17 @@ double depth_of(const Clearance& clearance, const std::vector<Point>& way, const
     double depth = 0;
     for (const double sign : {1.0, -1.0}) {
         const double end = sign > 0 ? run.length() : 0;
-        double here = start;
-        while ((end - here) * sign > 0) {
+        double here = start, beyond = start;  // as far as it is narrow, and the next place looked at
+        bool is_out = false;
+        while (!is_out && (end - here) * sign > 0) {
             const double spare = wide - clearance.at(run[here]);  // nowhere within that distance is it wider
-            if (spare < 0) break;
-            here += sign * std::max(spare, exact * radius);
+            beyond = here + sign * std::max(spare, stride * radius);
+            is_out = spare < 0 || clearance.at(run[beyond]) >= wide;
+            if (!is_out) here = beyond;
+        }
+        while (is_out && std::abs(beyond - here) > exact * radius) {
+            const double middle = (here + beyond) / 2;
+            (clearance.at(run[middle]) >= wide ? beyond : here) = middle;
         }
         depth += std::min(std::abs(here - start), std::abs(end - start));
     }

@@ -130,7 +130,25 @@ private:
     std::vector<Box> boxes_;  ///< by opening
 };
 
-/// Drops the openings from `first_new` on that lie beside a wider one between the same bodies.
+/// Places along a passage where the ball is held nearly as tightly as anywhere on it.
+std::vector<Point> tight_places_of(const Passages& passages, std::uint32_t passage) {
+    constexpr double nearly = 1.5, apart = 0.01;  // of the radius; meters
+    constexpr int most_looks = 256;               // on a straight piece
+    const Passage& p = passages.passage(passage);
+    std::vector<Point> way{passages[p.from].at}, places{p.tightest};
+    for (const Point& corner : passages.corners_of(passage)) way.push_back(corner);
+    way.push_back(passages[p.to].at);
+    for (std::size_t i = 0; i + 1 < way.size(); ++i) {
+        const int looks = std::clamp(static_cast<int>(distance(way[i], way[i + 1]) / apart), 1, most_looks);
+        for (int k = 0; k < looks; ++k) {
+            const Point at = way[i] + (way[i + 1] - way[i]) * ((k + 0.5) / looks);
+            if (passages.clearance().at(at) <= nearly * p.clearance) places.push_back(at);
+        }
+    }
+    return places;
+}
+
+/// Drops the openings from `first_new` on that lie beside a wider one between the same bodies, or lead through it.
 void drop_beside(const Passages& passages, std::size_t first_new, double beside, std::vector<Opening>& openings) {
     OpeningsBetween between(passages);
     for (std::size_t i = 0; i < openings.size(); ++i) between.add(i, openings[i]);
@@ -141,8 +159,9 @@ void drop_beside(const Passages& passages, std::size_t first_new, double beside,
             const bool is_wider = openings[j].radius > mine.radius || (openings[j].radius == mine.radius && j < i);
             return j != i && !dropped[j] && is_wider ? beside : -1;
         };
-        const Point& at = passages.passage(mine.widest).tightest;
-        if (between.first_near(mine.first, mine.second, at, openings, reach)) dropped[i] = 1;
+        dropped[i] = std::ranges::any_of(tight_places_of(passages, mine.widest), [&](const Point& at) {
+            return between.first_near(mine.first, mine.second, at, openings, reach).has_value();
+        });
     }
     std::size_t kept = 0;
     for (std::size_t i = 0; i < openings.size(); ++i) {
@@ -231,17 +250,19 @@ public:
             entered = Openings::none;
         }
         if (touches(p.to, cell)) return {true, Openings::none};
-        const std::uint32_t border = first_border(way);  // it was lost at an edge of a portal
+        std::uint32_t border = first_border(p, way, in_line);  // it was lost at an edge of a portal
+        if (border == Openings::none) border = first_border(p, way, p.clearance);
         return {border != Openings::none, border};
     }
 
 private:
-    /// Looks from place to place along a way for where the cells of one body end and those of another begin.
-    [[nodiscard]] std::uint32_t first_border(const std::vector<Point>& way) const {
+    /// Looks from place to place along a way for where the cells of one body end and those of another begin, with a portal
+    /// between them no farther off than that, in meters.
+    [[nodiscard]] std::uint32_t first_border(const Passage& p, const std::vector<Point>& way, double off) const {
         constexpr int looks = 32, halvings = 24;
         const CellComplex& complex = passages_.air().complex;
         Point last_at = way[0];
-        std::uint32_t last = complex.cell_at(last_at);
+        std::uint32_t last = first_cell(p.from, way[1] - way[0]);  // which corners of portals, where ways begin, do not tell
         for (std::size_t i = 0; i + 1 < way.size(); ++i) {
             for (int k = 0; k < looks; ++k) {
                 const Point at = way[i] + (way[i + 1] - way[i]) * ((k + 0.5) / looks), before_at = std::exchange(last_at, at);
@@ -256,11 +277,12 @@ private:
                     (beyond ? high : low) = middle;
                     if (body_of_cell_[there] >= 0) (beyond ? back : front) = there;
                 }
-                const std::uint32_t border = border_beside(front, back, before_at + (at - before_at) * low);
+                const std::uint32_t border = border_beside(front, back, before_at + (at - before_at) * low, off);
                 if (border != Openings::none) return border;
             }
         }
-        return Openings::none;
+        const std::uint32_t end = first_cell(p.to, way[way.size() - 2] - way.back());
+        return is_between_bodies(last, end) ? border_beside(last, end, way.back(), off) : Openings::none;
     }
 
     [[nodiscard]] bool is_between_bodies(std::uint32_t a, std::uint32_t b) const {
@@ -268,11 +290,10 @@ private:
     }
 
     /// Of the portals of two cells where the body of the one ends and that of the other begins the one nearest to a place.
-    [[nodiscard]] std::uint32_t border_beside(std::uint32_t a, std::uint32_t b, const Point& at) const {
+    [[nodiscard]] std::uint32_t border_beside(std::uint32_t a, std::uint32_t b, const Point& at, double least) const {
         const CellComplex& complex = passages_.air().complex;
         const auto bodies = std::minmax(body_of_cell_[a], body_of_cell_[b]);
         std::uint32_t nearest = Openings::none;
-        double least = in_line;
         for (const std::uint32_t cell : {a, b}) {
             for (const std::uint32_t i : passages_.air().portals_of(cell)) {
                 const Portal& p = complex.portals[i];
@@ -383,10 +404,11 @@ UnionFind hang_together(const Passages& passages, const std::vector<BorderPortal
 
 /// Follows all passages that were added.
 std::vector<Trail::End> follow_added(const Passages& passages, const std::vector<char>& is_border,
-                                     const std::vector<std::int32_t>& body_of_cell) {
+                                     const std::vector<std::int32_t>& body_of_cell, const RunContext& run) {
     const Trail trail(passages, is_border, body_of_cell);
     std::vector<Trail::End> ends(passages.added());
     tbb::parallel_for(std::size_t{0}, ends.size(), [&](std::size_t k) {
+        run.check();
         ends[k] = trail.follow(static_cast<std::uint32_t>(passages.count() - ends.size() + k));
     });
     return ends;
@@ -435,7 +457,7 @@ std::int32_t Openings::body_at(const Passages& passages, std::uint32_t stand) co
     return front == body_of_cell[portals[stand].back] ? front : -1;
 }
 
-Openings find_openings(const Passages& passages, const Bodies& bodies, const WaysHome& home) {
+Openings find_openings(const Passages& passages, const Bodies& bodies, const WaysHome& home, const RunContext& run) {
     const CellShares shares(passages, bodies);
     const std::vector<BorderPortal> mouths = mouths_of(passages, shares);
     UnionFind first_of = hang_together(passages, mouths);
@@ -449,7 +471,7 @@ Openings find_openings(const Passages& passages, const Bodies& bodies, const Way
     for (Opening& opening : openings) opening.hole = !opening.mouth.empty() && is_hole(passages, shares, opening.mouth);
     std::vector<char> is_border(passages.air().complex.portals.size());
     for (std::uint32_t i = 0; i < is_border.size(); ++i) is_border[i] = shares.is_border(i);
-    const std::vector<Trail::End> trails = follow_added(passages, is_border, shares.list());
+    const std::vector<Trail::End> trails = follow_added(passages, is_border, shares.list(), run);
     const std::vector<std::uint32_t> on_ways = mouths_on_ways(passages, bodies, home, mouths, trails);
     std::vector<std::uint32_t> stray;
     for (std::size_t k = 0; k < on_ways.size(); ++k) {
@@ -485,7 +507,11 @@ Openings find_openings(const Passages& passages, const Bodies& bodies, const Way
         const auto& [is_found, border] = trails[k];
         const bool stays =
             border == Openings::none && (is_found || result.body_at(passages, p.from) == result.body_at(passages, p.to));
-        result.through.push_back(stays ? Openings::inside : border == Openings::none ? Openings::none : result.at_portal[border]);
+        std::uint32_t mouth = border;
+        for (const std::uint32_t end : {p.from, p.to}) {  // one that begins in a mouth and was lost
+            if (mouth == Openings::none && passages.is_portal(end) && result.is_border[end]) mouth = end;
+        }
+        result.through.push_back(stays ? Openings::inside : mouth == Openings::none ? Openings::none : result.at_portal[mouth]);
     }
     return result;
 }

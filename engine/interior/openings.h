@@ -48,6 +48,6 @@ struct Openings {
 
 /// Gives every cell to a body and looks at the surface between: portals between cells of two bodies that hang together by edges
 /// in the open are one opening. In a joint with parallel faces the surface is at the end where the second body begins.
-[[nodiscard]] Openings find_openings(const Passages& passages, const Bodies& bodies, const WaysHome& home);
+[[nodiscard]] Openings find_openings(const Passages& passages, const Bodies& bodies, const WaysHome& home, const RunContext& run);
 
 }  // namespace seamward

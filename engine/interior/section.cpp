@@ -137,13 +137,14 @@ double widest_in(const Clearance& clearance, const std::vector<ConvexPolygon>& p
     return std::min(widest, most);
 }
 
-Gate::Gate(const Section& section, double more) : at_(section.pieces[0][0]) {
+Gate::Gate(const Section& section, double more) : more_(more), at_(section.pieces[0][0]) {
     for (const ConvexPolygon& piece : section.pieces) {
         if (const Vector area = doubled_area(piece); dot(area, area) > dot(normal_, normal_)) normal_ = area;
         for (const Point& p : piece) {
             low_ = {std::min(low_.x, p.x - more), std::min(low_.y, p.y - more), std::min(low_.z, p.z - more)};
             high_ = {std::max(high_.x, p.x + more), std::max(high_.y, p.y + more), std::max(high_.z, p.z + more)};
         }
+        for (std::size_t k = 2; k < piece.size(); ++k) triangles_.push_back({piece[0], piece[k - 1], piece[k]});
     }
 }
 
@@ -151,7 +152,8 @@ bool Gate::is_crossed(const Point& a, const Point& b) const {
     const double before = dot(normal_, a - at_), after = dot(normal_, b - at_);
     if ((before < 0) == (after < 0)) return false;
     const Point cut = a + (b - a) * (before / (before - after));
-    return cut.x >= low_.x && cut.x <= high_.x && cut.y >= low_.y && cut.y <= high_.y && cut.z >= low_.z && cut.z <= high_.z;
+    if (cut.x < low_.x || cut.x > high_.x || cut.y < low_.y || cut.y > high_.y || cut.z < low_.z || cut.z > high_.z) return false;
+    return std::ranges::any_of(triangles_, [&](const TriangleTree::Triangle& t) { return distance(t, cut) <= more_; });
 }
 
 bool Gate::is_crossed(const Passages& passages, std::uint32_t passage) const {

@@ -16,8 +16,7 @@ struct Section {
     double rim = 0;   ///< meters along the solids around it and within
 };
 
-/// What ways are not to lead through: a section's plane within the box around it, a little larger by `more` meters. What stands
-/// within the section is not in the way here.
+/// What ways are not to lead through: a section's plane, as far as it is no more than `more` meters from the section.
 class Gate {
 public:
     Gate(const Section& section, double more);
@@ -26,8 +25,10 @@ public:
     [[nodiscard]] bool is_crossed(const Passages& passages, std::uint32_t passage) const;
 
 private:
+    double more_;
     Point low_{1e300, 1e300, 1e300}, high_{-1e300, -1e300, -1e300}, at_;
     Vector normal_;
+    std::vector<TriangleTree::Triangle> triangles_;
 };
 
 [[nodiscard]] bool is_any_crossed(const std::vector<Gate>& gates, const Passages& passages, std::uint32_t passage);

@@ -15,7 +15,8 @@ constexpr int turns = 5;
 
 /// Stands around a place that are air of one body or the other and where the ball fits, the nearest first.
 std::array<std::vector<std::uint32_t>, 2> exits_around(const Passages& passages, const Bodies& bodies, const Openings& openings,
-                                                       const Opening& opening, const Stand& place) {
+                                                       std::size_t which, const Stand& place) {
+    const Opening& opening = openings.list[which];
     const Air& air = passages.air();
     std::array<std::vector<std::uint32_t>, 2> exits;
     std::unordered_set<std::uint32_t> seen;
@@ -31,7 +32,8 @@ std::array<std::vector<std::uint32_t>, 2> exits_around(const Passages& passages,
     for (std::size_t k = 0; k < cells.size() && seen.size() < most_seen; ++k) {
         look(passages.middle_of(cells[k]));
         for (const std::uint32_t portal : air.portals_of(cells[k])) {
-            if (passages[portal].clearance < 0.6 * place.clearance) continue;
+            const bool is_elsewhere = openings.is_border[portal] != 0 && openings.at_portal[portal] != which;
+            if (is_elsewhere || passages[portal].clearance < 0.6 * place.clearance) continue;
             look(portal);
             const Portal& p = air.complex.portals[portal];
             const std::uint32_t next = p.front == cells[k] ? p.back : p.front;
@@ -76,7 +78,7 @@ bool widen(const Passages& passages, const Bodies& bodies, const WaysHome& home,
     for (const Stand& place : places) {
         const double least = way.radius * (1 + 2 * tolerance);
         if (place.clearance <= least) break;
-        const auto exits = exits_around(passages, bodies, openings, openings.list[which], place);
+        const auto exits = exits_around(passages, bodies, openings, which, place);
         ThroatWay first = branch(passages, home, place, exits[0], least, tolerance);
         if (first.radius <= least) continue;
         ThroatWay second = branch(passages, home, place, exits[1], least, tolerance);

@@ -36,7 +36,10 @@ double plus_minus(const FoundGap& gap) {
     return std::ceil(std::max(0.0, gap.at_most - to_nanometers(gap.width)) * micrometers) / micrometers;
 }
 
-Gap gap_of(const FoundGap& found) {
+/// Whether a part is made to be opened, as its file says.
+bool opens(const FoundPart& part) { return part.ifc_class.starts_with("IfcDoor") || part.ifc_class.starts_with("IfcWindow"); }
+
+Gap gap_of(const FoundGap& found, const std::vector<FoundPart>& parts) {
     Gap gap;
     gap.id = found.id;
     gap.name = one_line(found.name);
@@ -47,6 +50,7 @@ Gap gap_of(const FoundGap& found) {
     gap.at = place(found.at);
     if (found.depth > 0) gap.depth = to_nanometers(found.depth);
     gap.evidence = {Evidence::How::modeled, plus_minus(found)};
+    if (opens(parts[found.parts[0]]) && opens(parts[found.parts[1]])) gap.duty = Duty::operable;
     return gap;
 }
 
@@ -107,7 +111,7 @@ Survey found_survey(const Found& found) {
         if (!name.empty() && bearers[name] > 1) name += " [" + space.id + ']';
         survey.spaces.push_back({.id = space.id, .name = std::move(name), .kind = space.kind});
     }
-    for (const FoundGap& gap : found.gaps) survey.gaps.push_back(gap_of(gap));
+    for (const FoundGap& gap : found.gaps) survey.gaps.push_back(gap_of(gap, found.parts));
     for (const FoundJoint& joint : found.joints) survey.gaps.push_back(gap_of(joint));
     return survey;
 }

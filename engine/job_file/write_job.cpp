@@ -17,6 +17,9 @@ std::string square_centimeters(double square_meters) { return decimal(std::llrou
 /// A text as YAML reads it back.
 std::string scalar(const std::string& text) { return in_one_line(EditTree::line(text), Syntax::yaml); }
 
+constexpr std::array<const char*, 10> duties{"none",           "drain", "weep",   "vent",     "exhaust",
+                                             "combustion-air", "flood", "relief", "movement", "operable"};
+
 std::string shape_text(const Shape& shape) {
     std::string text = shape_word(shape) + std::string(": {");
     if (const auto* slot = std::get_if<Slot>(&shape))
@@ -66,6 +69,7 @@ std::string gap_text(const Survey& survey, const Gap& gap, const std::vector<Poi
     add("between: [" + scalar(survey[gap.between[0]].id) + ", " + scalar(survey[gap.between[1]].id) + ']');
     add(shape_text(gap.shape));
     if (gap.count > 1) add("count: " + std::to_string(gap.count));
+    if (gap.duty != Duty::none) add(std::string("duty: ") + duties.at(static_cast<std::size_t>(gap.duty)));
     if (gap.at) add("at: " + point_text(*gap.at));
     if (gap.depth) add("depth: " + millimeters(*gap.depth));
     const std::string evidence = evidence_text(gap.evidence);

@@ -72,6 +72,14 @@ TEST_P(ClosedLoopAskew, FindsTheSameInAHouseTurnedAskew) {
     expect_agreement(askew_loop_of(job, AirMap(shut, {.pitch = pitch_for(described, shut)}), 0.3));
 }
 
+/// Turned so, a cell along the vent pipe reaches from the yard through the ring around it into the attic.
+TEST(ClosedLoopTurnedFar, FindsTheRingThatACellReachesThrough) {
+    const Job job = described_job("two-story", Make::solids);
+    const HouseDescription described = description_of("two-story");
+    const House shut = shut_house(described);
+    expect_agreement(askew_loop_of(job, AirMap(shut, {.pitch = pitch_for(described, shut)}), 2.2));
+}
+
 INSTANTIATE_TEST_SUITE_P(Shipped, ClosedLoopAskew, testing::ValuesIn(described_jobs()), name_of);
 
 INSTANTIATE_TEST_SUITE_P(Shipped, ClosedLoop, testing::ValuesIn(described_jobs()), name_of);

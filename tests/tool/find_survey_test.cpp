@@ -132,5 +132,20 @@ TEST_F(FindSurvey, MeasuredJointsAreDrawn) {
     EXPECT_EQ(std::filesystem::exists(folder().path() / "window.png"), !draws_none);
 }
 
+/// A bead of sealant would glue the door shut.
+TEST_F(FindSurvey, AGapWithinADoorGetsAGasket) {
+    const std::string tall = SEAMWARD_SOURCE_FOLDER "/tests/models/bimwhale_TallBuilding.ifc";
+    ASSERT_EQ(run("find " + shell_word(tall) + " -o job.yaml").exit_code, 0);
+    EXPECT_EQ(run("find " + shell_word(tall) + " -o job.yaml").exit_code, 0) << "nobody has surveyed it";
+    const Job job = read_job(folder().path() / "job.yaml", RunContext());
+    ASSERT_FALSE(job.survey.gaps.empty());
+    EXPECT_EQ(job.survey.gaps[0].duty, Duty::operable);
+    EXPECT_EQ(job.survey.gaps[1].duty, Duty::none) << "a joint";
+    const Document planned = answer("plan job.yaml --against bark-scorpion-young --json");
+    const Node steps = value_of(planned.root(), "steps");
+    ASSERT_EQ(steps.size(), 1U);
+    EXPECT_EQ(value_of(item_of(steps, 0), "treatment").text(), "gasket");
+}
+
 }  // namespace
 }  // namespace seamward::test
