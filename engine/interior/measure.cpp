@@ -467,30 +467,46 @@ private:
 
 }  // namespace
 
-double depth_of(const Clearance& clearance, const std::vector<Point>& way, const Point& at, double radius) {
-    constexpr double hardly_wider = 1.1, stride = 0.5, exact = 0.05;  // radii
+double depth_of(const Clearance& clearance, const std::vector<Point>& way, const Point& at, double radius,
+                const std::optional<MeasuredOpening::Cut>& cut) {
+    constexpr double hardly_wider = 1.1, stride = 0.5, exact = 0.05, barred = 0.5;  // radii
     if (way.size() < 2) return 0;
     const double wide = std::min(hardly_wider * radius, 0.99 * clearance.cap());
+    // Beside a wall a larger ball fits once it moves off.
+    const auto is_wide = [&](const Point& p) {
+        const Nearest near = clearance.tree().nearest(p, wide);
+        if (!near.found()) return true;
+        if (!(near.distance > 0)) return false;
+        const Vector off = (p - near.on_triangle) * (1 / near.distance);
+        return clearance.at(p + off * ((wide - near.distance) * 1.01)) >= wide;
+    };
+    // Along a line from one of its places, both ways, as far as it is narrow; nothing where a wall is in the way.
+    const auto along = [&](const Run& run, double start) -> std::optional<double> {
+        double depth = 0;
+        for (const double sign : {1.0, -1.0}) {
+            const double end = sign > 0 ? run.length() : 0;
+            double here = start, beyond = start;  // as far as it is narrow, and the next place looked at
+            bool is_out = false;
+            while (!is_out && (end - here) * sign > 0) {
+                beyond = here + sign * stride * radius;
+                if (clearance.at(run[beyond]) < barred * radius) return std::nullopt;
+                is_out = is_wide(run[beyond]);
+                if (!is_out) here = beyond;
+            }
+            while (is_out && std::abs(beyond - here) > exact * radius) {
+                const double middle = (here + beyond) / 2;
+                (is_wide(run[middle]) ? beyond : here) = middle;
+            }
+            depth += std::min(std::abs(here - start), std::abs(end - start));
+        }
+        return depth;
+    };
     const Run run(way);
-    const double start = run.beside(at);
-    double depth = 0;
-    for (const double sign : {1.0, -1.0}) {
-        const double end = sign > 0 ? run.length() : 0;
-        double here = start, beyond = start;  // as far as it is narrow, and the next place looked at
-        bool is_out = false;
-        while (!is_out && (end - here) * sign > 0) {
-            const double spare = wide - clearance.at(run[here]);  // nowhere within that distance is it wider
-            beyond = here + sign * std::max(spare, stride * radius);
-            is_out = spare < 0 || clearance.at(run[beyond]) >= wide;
-            if (!is_out) here = beyond;
-        }
-        while (is_out && std::abs(beyond - here) > exact * radius) {
-            const double middle = (here + beyond) / 2;
-            (clearance.at(run[middle]) >= wide ? beyond : here) = middle;
-        }
-        depth += std::min(std::abs(here - start), std::abs(end - start));
-    }
-    return depth;
+    const double by_way = along(run, run.beside(at)).value_or(0);
+    if (!cut || by_way <= 2 * radius) return by_way;
+    // A way may run along a slot for a stretch before it leads through.
+    const std::vector<Point> across{at + cut->normal * -by_way, at, at + cut->normal * by_way};
+    return std::min(by_way, along(Run(across), by_way).value_or(by_way));
 }
 
 void MeasuredOpening::take_mouth(const Mouth& of) {
@@ -519,7 +535,6 @@ MeasuredOpening told(const Passages& passages, const ThroatWay& way, const Mouth
     m.at = at;
     m.take_mouth(mouth);
     m.through = way.corners;
-    m.depth = depth_of(passages.clearance(), way.corners, m.at, way.radius);
     m.at_most = 2 * std::max(way.radius, most);
     if (section != nullptr) {
         m.shape = shape_of(*section, m.width, m.length);
@@ -529,6 +544,7 @@ MeasuredOpening told(const Passages& passages, const ThroatWay& way, const Mouth
         m.length = strips.area() <= long_enough * m.width * m.width ? m.width : strips.length();
         m.shape = m.length > m.width ? Shape(Slot{m.width, m.length}) : Shape(Hole{m.width});
     }
+    m.depth = depth_of(passages.clearance(), way.corners, m.at, way.radius, m.cut);
     m.parts = parts_around(passages, m.at);
     return m;
 }

@@ -102,17 +102,28 @@ std::vector<GapPlace> found_places(const Found& found) {
     return places;
 }
 
+namespace {
+
+/// Adds the id to each name that several bear: where names stand without ids, they have to tell what is meant.
+template <class Named>
+void tell_apart(std::vector<Named>& list) {
+    std::map<std::string, std::size_t> bearers;
+    for (const Named& each : list) ++bearers[each.name];
+    for (Named& each : list) {
+        if (!each.name.empty() && bearers[each.name] > 1) each.name += " [" + each.id + ']';
+    }
+}
+
+}  // namespace
+
 Survey found_survey(const Found& found) {
     Survey survey;
-    std::map<std::string, std::size_t> bearers;
-    for (const FoundSpace& space : found.spaces) ++bearers[one_line(listed(space.labels))];
-    for (const FoundSpace& space : found.spaces) {
-        std::string name = one_line(listed(space.labels));
-        if (!name.empty() && bearers[name] > 1) name += " [" + space.id + ']';
-        survey.spaces.push_back({.id = space.id, .name = std::move(name), .kind = space.kind});
-    }
+    for (const FoundSpace& space : found.spaces)
+        survey.spaces.push_back({.id = space.id, .name = one_line(listed(space.labels)), .kind = space.kind});
     for (const FoundGap& gap : found.gaps) survey.gaps.push_back(gap_of(gap, found.parts));
     for (const FoundJoint& joint : found.joints) survey.gaps.push_back(gap_of(joint));
+    tell_apart(survey.spaces);
+    tell_apart(survey.gaps);
     return survey;
 }
 
