@@ -297,7 +297,8 @@ std::optional<MeasuredOpening> measure_alike(const Passages& passages, const Bod
     m.at_most = 2 * std::max(way.radius, most);
     m.shape = with_width(other.shape, m.width);
     m.length = std::holds_alternative<Hole>(m.shape) ? m.width : other.length;
-    m.depth = depth_of(clearance, way.corners, at, way.radius, cut);
+    m.depth = other.depth;
+    m.depth_of_other = true;
     m.at = at;
     m.through = std::move(way.corners);
     m.parts = parts_around(passages, m.at);

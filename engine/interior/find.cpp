@@ -171,14 +171,16 @@ std::vector<MeasuredOpening> part_mouths(std::vector<std::vector<MeasuredOpening
 }
 
 /// Whether two flat cuts show the same opening at two places of its depth.
-bool are_of_one(const MeasuredOpening& a, const MeasuredOpening& b) {
+bool are_of_one(const Clearance& clearance, MeasuredOpening& a, MeasuredOpening& b) {
     constexpr double same = 2e-4, same_area = 0.01, same_normal = 1e-6;  // meters, fractions
     if (!a.cut || !b.cut || std::abs(a.cut->area - b.cut->area) > same_area * a.cut->area) return false;
     if (std::abs(dot(a.cut->normal, b.cut->normal)) < 1 - same_normal) return false;
     const Vector off = b.cut->middle - a.cut->middle;
     const double along = std::abs(dot(off, a.cut->normal));
+    if (dot(off, off) - along * along > same * same) return false;
+    for (MeasuredOpening* each : {&a, &b}) settle_depth(clearance, *each);
     // Of several that share a mouth, two may follow each other along one pipe.
-    return along <= (a.apart && b.apart ? same : (a.depth + b.depth) / 2) && dot(off, off) - along * along <= same * same;
+    return along <= (a.apart && b.apart ? same : (a.depth + b.depth) / 2);
 }
 
 /// Of openings between the same two bodies that one flat cut shuts the widest stays, with the mouths of all: what stands in a
@@ -188,7 +190,8 @@ void join_mouths(const Passages& passages, std::vector<Opening>& openings, std::
     std::size_t left = 0;
     for (std::size_t i = 0; i < openings.size(); ++i) {
         std::vector<std::size_t>& beside = kept[{openings[i].first, openings[i].second}];
-        const auto like = std::ranges::find_if(beside, [&](std::size_t j) { return are_of_one(measured[i], measured[j]); });
+        const auto like = std::ranges::find_if(
+            beside, [&](std::size_t j) { return are_of_one(passages.clearance(), measured[i], measured[j]); });
         if (like != beside.end()) {
             Opening& opening = openings[*like];
             MeasuredOpening& one = measured[*like];
@@ -259,7 +262,7 @@ std::string gap_name(const FoundPart& a, const FoundPart& b) {
 }
 
 /// Sorted for people: widest first, and the same order whatever the machine.
-void take_gaps(const std::vector<MeasuredOpening>& measured, const std::vector<Opening>& openings,
+void take_gaps(const Clearance& clearance, std::vector<MeasuredOpening>& measured, const std::vector<Opening>& openings,
                const std::vector<std::size_t>& space_of, const FindSettings& settings, Found& found) {
     std::vector<Screen> screens = find_screens(openings, measured);
     std::erase_if(screens, [&](const Screen& s) { return measured[s.openings[0]].width < settings.smallest * (1 - slack); });
@@ -268,6 +271,7 @@ void take_gaps(const std::vector<MeasuredOpening>& measured, const std::vector<O
     });
     for (const Screen& screen : screens) {
         const std::size_t i = screen.openings[0];
+        settle_depth(clearance, measured[i]);
         const MeasuredOpening& m = measured[i];
         FoundGap gap;
         gap.id = "gap-" + std::to_string(found.gaps.size() + 1);
@@ -365,7 +369,7 @@ Found find_gaps(const Model& model, const FindSettings& settings, const RunConte
         join_bodies(settings.widest, seeds.size(), bodies, openings.list, measured);
         join_mouths(passages, openings.list, measured);
         const std::vector<std::size_t> space_of = name_spaces(passages, bodies, model, settings, found);
-        take_gaps(measured, openings.list, space_of, settings, found);
+        take_gaps(clearance, measured, openings.list, space_of, settings, found);
         take_joints(find_joints(passages, bodies, space_of, run), found);
         take_pockets(find_pockets(passages, bodies, openings, space_of, rules.roomy, run), found);
         return true;

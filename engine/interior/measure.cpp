@@ -5,6 +5,7 @@
 #include <cmath>
 #include <numbers>
 #include <optional>
+#include <utility>
 
 #include "base/plane.h"
 #include "interior/section.h"
@@ -507,6 +508,11 @@ double depth_of(const Clearance& clearance, const std::vector<Point>& way, const
     // A way may run along a slot for a stretch before it leads through.
     const std::vector<Point> across{at + cut->normal * -by_way, at, at + cut->normal * by_way};
     return std::min(by_way, along(Run(across), by_way).value_or(by_way));
+}
+
+void settle_depth(const Clearance& clearance, MeasuredOpening& opening) {
+    if (!std::exchange(opening.depth_of_other, false)) return;
+    opening.depth = depth_of(clearance, opening.through, opening.at, opening.width / 2, opening.cut);
 }
 
 void MeasuredOpening::take_mouth(const Mouth& of) {

@@ -31,13 +31,14 @@ struct MeasuredOpening {
     double width = 0;    ///< of the largest ball that was led through, its diameter
     double at_most = 0;  ///< no larger ball gets through
     double length = 0;   ///< of the mouth, along its middle
-    double depth = 0;    ///< along the way of the ball, as far as it is hardly wider than at its narrowest
+    double depth = 0;    ///< as depth_of() tells it; of one that was measured like another the other's, until settle_depth()
     Shape shape;
     Point at;                              ///< where the ball is held tightest
     std::vector<Point> through;            ///< the way of its middle, from body to body
     std::array<std::uint32_t, 2> parts{};  ///< that hold it there
     Point low, high;                       ///< of the box around the mouth and that place
     bool apart = false;                    ///< told apart from others that share its mouth
+    bool depth_of_other = false;           ///< the depth is still that of another one
     /// The flat cut that shuts it at its narrowest, where there is one; of those told apart all together shut the mouth.
     struct Cut {
         Point middle;
@@ -72,6 +73,9 @@ struct TightPlace {
 /// there nor right beside; straight across the cut where that is shorter and nothing is in the way.
 [[nodiscard]] double depth_of(const Clearance& clearance, const std::vector<Point>& way, const Point& at, double radius,
                               const std::optional<MeasuredOpening::Cut>& cut);
+
+/// Where an opening has another one's depth, measures its own: of thousands of holes that look alike few are asked for it.
+void settle_depth(const Clearance& clearance, MeasuredOpening& opening);
 
 /// Measures an opening anew, exactly: all that went before was to find it. The width lies between the ball that was led through
 /// and the largest that fits into any portal of the mouth. Where several openings turn out to share the mouth, each is told, the
