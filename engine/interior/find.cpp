@@ -16,6 +16,7 @@
 #include "geometry/box_tree.h"
 #include "geometry/doubled_parts.h"
 #include "interior/alike.h"
+#include "interior/depth.h"
 #include "interior/joints.h"
 #include "interior/name_spaces.h"
 #include "interior/pockets.h"

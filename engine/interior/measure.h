@@ -69,14 +69,6 @@ struct TightPlace {
 /// The stretch with the tightest place first, others by falling length; `most` of them, one at least.
 [[nodiscard]] std::vector<TightPlace> tight_places(const Passages& passages, const ThroatWay& way, std::size_t most);
 
-/// Meters along the way of a ball, both ways from where it is held tightest, as far as a ball larger by a tenth does not fit
-/// there nor right beside; straight across the cut where that is shorter and nothing is in the way.
-[[nodiscard]] double depth_of(const Clearance& clearance, const std::vector<Point>& way, const Point& at, double radius,
-                              const std::optional<MeasuredOpening::Cut>& cut);
-
-/// Where an opening has another one's depth, measures its own: of thousands of holes that look alike few are asked for it.
-void settle_depth(const Clearance& clearance, MeasuredOpening& opening);
-
 /// Measures an opening anew, exactly: all that went before was to find it. The width lies between the ball that was led through
 /// and the largest that fits into any portal of the mouth. Where several openings turn out to share the mouth, each is told, the
 /// widest first; none where an opening that no passage between its bodies belongs to is no way from one to the other: then what

@@ -36,8 +36,14 @@ double plus_minus(const FoundGap& gap) {
     return std::ceil(std::max(0.0, gap.at_most - to_nanometers(gap.width)) * micrometers) / micrometers;
 }
 
-/// Whether a part is made to be opened, as its file says.
-bool opens(const FoundPart& part) { return part.ifc_class.starts_with("IfcDoor") || part.ifc_class.starts_with("IfcWindow"); }
+/// Whether both parts that hold a gap are made to be opened, as their file says.
+bool is_operable(const FoundGap& gap, const std::vector<FoundPart>& parts) {
+    return std::ranges::all_of(gap.parts, [&](std::size_t part) {
+        if (part >= parts.size()) return false;
+        const std::string& ifc_class = parts[part].ifc_class;
+        return ifc_class.starts_with("IfcDoor") || ifc_class.starts_with("IfcWindow");
+    });
+}
 
 Gap gap_of(const FoundGap& found, const std::vector<FoundPart>& parts) {
     Gap gap;
@@ -50,7 +56,7 @@ Gap gap_of(const FoundGap& found, const std::vector<FoundPart>& parts) {
     gap.at = place(found.at);
     if (found.depth > 0) gap.depth = to_nanometers(found.depth);
     gap.evidence = {Evidence::How::modeled, plus_minus(found)};
-    if (opens(parts[found.parts[0]]) && opens(parts[found.parts[1]])) gap.duty = Duty::operable;
+    if (is_operable(found, parts)) gap.duty = Duty::operable;
     return gap;
 }
 
