@@ -67,23 +67,46 @@ void check_rooms(const FindSettings& settings, const Found& found) {
     if (!faults.empty()) throw BadInput(std::move(faults));
 }
 
-/// Refuses to write over a job file in which somebody has laid a survey: what is typed in there is nowhere else.
-void check_nothing_is_lost(const std::string& output) {
-    std::error_code error;
-    if (output.empty() || !fs::is_regular_file(output, error)) return;
-    std::ifstream file(output);
-    std::string line;
-    while (std::getline(file, line)) {
+/// Whether a gap says more than what find writes of it.
+bool is_surveyed(const Gap& gap) {
+    const Closing& closing = gap.closing;
+    return gap.evidence.how != Evidence::How::modeled || (gap.duty != Duty::none && gap.duty != Duty::operable) ||
+           !gap.feature.empty() || !gap.note.empty() || !gap.photo.empty() || !gap.substrates.empty() || closing.cost ||
+           !closing.never.empty();
+}
+
+/// Whether somebody has laid a survey over a job file.
+bool has_survey(const Job& job) {
+    const bool stated = !job.pests.empty() || !job.closed.empty() || !job.occupied.empty() || !job.sightings.empty() ||
+                        !job.checks.empty() || !job.details.empty() || !job.vented.empty() || !job.inputs.empty();
+    return stated || !job.notes.empty() || !job.house_file.empty() || std::ranges::any_of(job.survey.gaps, is_surveyed);
+}
+
+/// The same of a file that cannot be read as a job, as one with a slip of the pen: by words that find does not write.
+bool may_have_survey(const std::string& file) {
+    std::ifstream lines(file);
+    for (std::string line; std::getline(lines, line);) {
         const std::string_view said = std::string_view(line).substr(0, line.find('#'));
-        for (const std::string_view word : {"how: measured", "how: assumed", "pests:", "closed:", "duty:", "sightings:"}) {
-            const std::size_t at = said.find(word);
-            if (at == std::string_view::npos || said.substr(at).starts_with("duty: operable")) continue;  // that it says itself
-            throw BadInput({{output,
-                             {},
-                             "has a survey in it, " + in_quotes(word) + ", which would be lost",
-                             "give -o another name, or remove this file first"}});
+        for (const std::string_view word : {"measured", "assumed", "pests", "closed", "sightings"}) {
+            if (said.find(word) != std::string_view::npos) return true;
         }
     }
+    return false;
+}
+
+/// Refuses to write over a job file with a survey: what is typed in there is nowhere else.
+void check_nothing_is_lost(const std::string& output, const RunContext& context) {
+    std::error_code error;
+    if (output.empty() || !fs::is_regular_file(output, error)) return;
+    bool would_be_lost = false;
+    try {
+        would_be_lost = has_survey(read_job(output, context));
+    } catch (const BadInput&) {
+        would_be_lost = may_have_survey(output);
+    }
+    if (would_be_lost)
+        throw BadInput(
+            {{output, {}, "has a survey in it, which would be lost", "give -o another name, or remove this file first"}});
 }
 
 std::vector<std::string> head_of_job(const FindSettings& settings) {
@@ -106,7 +129,7 @@ void run_find(const FindRequest& request, const Console& console, const RunConte
     finding.settings = find_settings(request);
     const ReadSettings reading = read_settings(request);
     if (!request.output.empty()) check_output(request);
-    check_nothing_is_lost(request.output);
+    check_nothing_is_lost(request.output, context);
     {
         Model model = read_model(request.model, request.model, reading, context);
         finding.job.name = one_line(fs::path(request.model).stem().string());

@@ -279,7 +279,9 @@ TEST_F(Find, DoesNotWriteOverASurvey) {
     const std::size_t how = measured.rfind("how: modeled");
     ASSERT_NE(how, std::string::npos);
     measured.replace(how, 12, "how: measured, plus_minus: 0.2 mm");
-    for (const std::string& surveyed : {measured, found + "pests: [house-mouse]\n"}) {
+    std::string slip = measured;
+    slip.replace(slip.find("seamward: 1"), 11, "seamward: one");
+    for (const std::string& surveyed : {measured, found + "pests: [house-mouse]\n", slip}) {
         folder().write("job.yaml", surveyed);
         const Ran ran = run(in_room + "-o job.yaml");
         EXPECT_EQ(ran.exit_code, 1) << ran.out;
