@@ -6,10 +6,10 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <limits>
 #include <map>
 #include <optional>
 
+#include "geometry/polyline.h"
 #include "interior/mouth_way.h"
 #include "interior/section.h"
 #include "interior/throat.h"
@@ -28,18 +28,7 @@ constexpr double exact = 5e-4;               // of the radius, on the way home
 /// other, moved. Empty where it does not come out.
 std::vector<Point> moved_way(const Clearance& clearance, const MeasuredOpening& other, const Vector& by, double exit) {
     const std::vector<Point>& corners = other.through;
-    std::size_t first = 0;  // of the stretch that the narrowest place is on
-    double nearest = std::numeric_limits<double>::max();
-    for (std::size_t i = 0; i + 1 < corners.size(); ++i) {
-        const Vector ab = corners[i + 1] - corners[i];
-        const double size = dot(ab, ab);
-        const double t = size > 0 ? std::clamp(dot(other.at - corners[i], ab) / size, 0.0, 1.0) : 0;
-        const double off = distance(corners[i] + ab * t, other.at);
-        if (off < nearest) {
-            nearest = off;
-            first = i;
-        }
-    }
+    const std::size_t first = nearest_on(corners, other.at).leg;
     const double wide = std::min(exit * other.width / 2, clearance.cap() * 0.99);
     const auto is_out = [&](const Point& p) { return clearance.at(p + by) >= wide; };
     std::size_t begin = first, end = first + 1;
@@ -236,17 +225,6 @@ private:
     Vector by_;
 };
 
-/// Meters from a point to a way.
-double off_way(const std::vector<Point>& way, const Point& p) {
-    double least = std::numeric_limits<double>::max();
-    for (std::size_t i = 0; i + 1 < way.size(); ++i) {
-        const Vector ab = way[i + 1] - way[i];
-        const double size = dot(ab, ab), t = size > 0 ? std::clamp(dot(p - way[i], ab) / size, 0.0, 1.0) : 0;
-        least = std::min(least, distance(way[i] + ab * t, p));
-    }
-    return least;
-}
-
 /// Measures an opening by the way of the ball through another that looks the same, moved to this one. The way is led
 /// anew, from body to body through the mouth, and the bound is that of the mouth; the length is the other's where a cut across is
 /// as large. Nothing where the ball does not get through so, or a larger one might.
@@ -272,7 +250,7 @@ std::optional<MeasuredOpening> measure_alike(const Passages& passages, const Bod
     }
     if (crossed % 2 == 0) return {};
     const Point moved = other.at + by;
-    const double there = off_way(way.corners, moved) <= less * way.radius ? clearance.at(moved) : 0;
+    const double there = nearest_on(way.corners, moved).distance <= less * way.radius ? clearance.at(moved) : 0;
     const bool is_held = there >= least && there <= sure * way.radius;
     const Point at = is_held ? moved : in_mouth;  // held as tightly there, or nearly
     std::optional<MeasuredOpening::Cut> cut;

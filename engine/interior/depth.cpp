@@ -5,6 +5,8 @@
 #include <cmath>
 #include <utility>
 
+#include "geometry/polyline.h"
+
 namespace seamward {
 
 namespace {
@@ -25,16 +27,8 @@ public:
     }
     /// Where it comes nearest to a point.
     [[nodiscard]] double beside(const Point& p) const {
-        double best = 0, least = 1e300;
-        for (std::size_t i = 0; i + 1 < corners_.size(); ++i) {
-            const Vector ab = corners_[i + 1] - corners_[i];
-            const double size = dot(ab, ab), t = size > 0 ? std::clamp(dot(p - corners_[i], ab) / size, 0.0, 1.0) : 0;
-            const double off = seamward::distance(corners_[i] + ab * t, p);
-            if (off >= least) continue;
-            least = off;
-            best = at_[i] + t * (at_[i + 1] - at_[i]);
-        }
-        return best;
+        const PlaceOnLine place = nearest_on(corners_, p);
+        return at_[place.leg] + place.part * (at_[place.leg + 1] - at_[place.leg]);
     }
 
 private:
